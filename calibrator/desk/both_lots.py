@@ -7,7 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.counted import counted
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse
 from calibrator.desk.table_words import Telling, number_text, powder_text, way_text
-from calibrator.science.scoops import ScoopCount, usual
+from calibrator.science.scoops import ScoopCount
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
@@ -39,11 +39,7 @@ def from_both(sheet: GroupSheet, old: LotInUse, left_g: float) -> FromBoth | Non
         return None
     old_g = min(left_g, line.powder_g)
     new_g = line.powder_g - old_g
-    tolerance = sheet.farm.tolerance_share
-    counts = [
-        usual(mass_g, ways, tolerance) if ways and mass_g > 0 else None
-        for mass_g, ways in ((old_g, old.ways), (new_g, sheet.ways))
-    ]
+    counts = [sheet.count_by(ways, mass_g) for ways, mass_g in ((old.ways, old_g), (sheet.ways, new_g))]
     of_old, of_new = (count if count and count.countable else None for count in counts)
     return FromBoth(old_g, new_g, of_old, of_new, line.calves, line.batches, left_g - old_g)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 
 from calibrator.desk.both_lots import FromBoth
@@ -14,6 +14,7 @@ from calibrator.desk.sheets import GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.warmth import composition_of, draw_c
 from calibrator.model import (
     Farm,
+    FillWay,
     Lot,
     Paper,
     Plan,
@@ -30,7 +31,7 @@ from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
 from calibrator.science.feeding import fed_ml
 from calibrator.science.mixing import Powder
-from calibrator.science.scoops import ScoopCount
+from calibrator.science.scoopfuls import ScoopCount, ScoopWay, filled_otherwise
 from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.weeks import Phase, phases
 from calibrator.values import dataclass
@@ -47,6 +48,18 @@ class Options:
     grid: LabelGrid | None = None  # of ready-cut labels
 
 
+@dataclass(frozen=True)
+class LineNames:
+    """Lines of scoops whose label bears several: the weight that stands beside each, by the scoop and what a scoopful
+    to the line weighs, g; `step_g` is the step that labels tell weights in."""
+
+    held_g: Mapping[tuple[str, float], float]
+    step_g: float
+
+
+NO_NAMES = LineNames({}, 0.0)
+
+
 def wall_chart_facts(
     farm: Farm,
     sheet: PlanSheet,
@@ -56,8 +69,9 @@ def wall_chart_facts(
     options: Options,
     two_lots: TwoLots | None = None,
     weeks: tuple[Weeks, ...] = (),
+    named: LineNames = NO_NAMES,
 ) -> WallChart:
-    """A plan's chart for the lot of a sign-off, with the number it bears."""
+    """A plan's chart for the lot of a sign-off, with the number it bears; `named` tells lines apart."""
     lot = sheet.powder.lot
     farm_units, cold = farm.units is UnitSystem.FARM, sheet.plan.cold
     return WallChart(
@@ -67,7 +81,7 @@ def wall_chart_facts(
         weighed_in_on=signed.at.date(),
         number=printed.number,
         replaces=printed.replaces,
-        groups=tuple(_group(group, _drawn_c(sheet, group)) for group in sheet.groups),
+        groups=tuple(_group(group, _drawn_c(sheet, group), named) for group in sheet.groups),
         water_temperature_c=_drawn_c(sheet, sheet.groups[0]) if sheet.groups else sheet.plan.water_temperature_c,
         by=signed.by,
         product=lot.product if lot else "",
@@ -78,6 +92,7 @@ def wall_chart_facts(
         paper=options.paper,
         languages=options.languages,
         resolution_g=sheet.powder.resolution_g or None,
+        label_step_g=named.step_g or None,
         water_step=farm.water_step_qt if farm_units else farm.water_step_l,
         cold_below_c=cold.below_c if cold and cold.on else None,
         two_lots=two_lots,
@@ -127,9 +142,26 @@ def two_lots_facts(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotIn
     )
 
 
-def _scoop_parts(count: ScoopCount | None) -> tuple[ScoopPart, ...]:
+def _scoop_parts(
+    count: ScoopCount | None, manner: Sequence[ScoopWay] = (), named: LineNames = NO_NAMES
+) -> tuple[ScoopPart, ...]:
     parts = count.parts if count and count.told else ()
-    return tuple(ScoopPart(scoop_name=way.name, way=way.way, count=number) for way, number in parts)
+    return tuple(
+        ScoopPart(
+            scoop_name=way.name,
+            way=way.way,
+            count=number,
+            otherwise=filled_otherwise(way, manner),
+            line_g=_line_g(way, number, named),
+        )
+        for way, number in parts
+    )
+
+
+def _line_g(way: ScoopWay, count: float, named: LineNames) -> float:
+    """What stands beside the line; "1 1/2 to the line" takes two lines, and names none."""
+    whole = way.way is FillWay.TO_MARK and count.is_integer()
+    return named.held_g.get((way.scoop_id, way.mass_g), 0.0) if whole else 0.0
 
 
 def _drawn_c(sheet: PlanSheet, group: GroupSheet) -> float:
@@ -137,7 +169,7 @@ def _drawn_c(sheet: PlanSheet, group: GroupSheet) -> float:
     return draw_c(sheet.plan, group.per_calf, composition_of(sheet))
 
 
-def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
+def _group(sheet: GroupSheet, drawn_c: float, named: LineNames) -> ChartGroup:
     group = sheet.group
     assert group is not None
     lines = (sheet.line(number) for number in range(len(sheet)))
@@ -147,21 +179,21 @@ def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
         rate=group.rate,
         volume_ml=group.volume_ml,
         volume_means=group.volume_means,
-        rows=tuple(_row(line, sheet, drawn_c) for line in lines),
+        rows=tuple(_row(line, sheet, drawn_c, named) for line in lines),
         solids_share=sheet.per_calf.solids_share,
         fed_ml=fed_ml(group, sheet.per_calf),
         each_g=each_g,
-        each_scoopfuls=_scoop_parts(sheet.count_of(each_g)),
+        each_scoopfuls=_scoop_parts(sheet.count_of(each_g), sheet.manner, named),
     )
 
 
-def _row(line: SheetLine, sheet: GroupSheet, drawn_c: float) -> ChartRow:
+def _row(line: SheetLine, sheet: GroupSheet, drawn_c: float, named: LineNames) -> ChartRow:
     levels = line.levels
     return ChartRow(
         calves=line.calves,
         water_ml=line.batch.mix.water_ml,
         powder_g=line.powder_g,
-        scoopfuls=_scoop_parts(line.scoops),
+        scoopfuls=_scoop_parts(line.scoops, sheet.manner, named),
         many=line.scoops is not None and not line.scoops.countable,
         batches=line.batches,
         water_temperature_c=drawn_c,

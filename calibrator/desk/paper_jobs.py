@@ -8,7 +8,7 @@ from datetime import datetime
 from typing import Protocol
 
 from calibrator.desk.hung import never_up, place_of
-from calibrator.desk.paper_facts import LabelWanted, Options, label_sheet_facts, wall_chart_facts
+from calibrator.desk.paper_facts import NO_NAMES, LabelWanted, LineNames, Options, label_sheet_facts, wall_chart_facts
 from calibrator.desk.sheets import PlanSheet
 from calibrator.model import Farm, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
 from calibrator.model.underway import Underway
@@ -98,6 +98,7 @@ class ChartJob:
     by: str
     two_lots: TwoLots | None = None
     weeks: tuple[Weeks, ...] = ()
+    named: LineNames = NO_NAMES
 
     @property
     def sheets(self) -> tuple[Printed, ...]:
@@ -117,7 +118,9 @@ class ChartJob:
 
     def document(self, numbered: Sequence[Printed]) -> Document:
         on, printed, options = self.at.date(), numbered[0], self.options
-        facts = wall_chart_facts(self.farm, self.sheet, self.signed, printed, on, options, self.two_lots, self.weeks)
+        facts = wall_chart_facts(
+            self.farm, self.sheet, self.signed, printed, on, options, self.two_lots, self.weeks, self.named
+        )
         return wall_chart(facts)
 
 

@@ -8,7 +8,7 @@ from enum import StrEnum
 from functools import cached_property
 
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
-from calibrator.desk.paper_facts import Options, lot_sheet_facts, weeks_facts
+from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
 from calibrator.desk.scoop_lines import ScoopState, scoop_state
 from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
@@ -105,7 +105,27 @@ class LotPaper:
         if sheet.trouble:
             raise CannotCompute(sheet.trouble)
         weeks = weeks_facts(plan, self.powder.powder)
-        return ChartJob(self.farm, sheet, self.known.sign_off, chosen.options, at, by, chosen.two_lots, weeks)
+        return ChartJob(
+            self.farm,
+            sheet,
+            self.known.sign_off,
+            chosen.options,
+            at,
+            by,
+            chosen.two_lots,
+            weeks,
+            self._line_names(chosen),
+        )
+
+    def _line_names(self, chosen: Chosen) -> LineNames:
+        """The lines of each scoop whose label is to bear more than one; of one left out, those signed off."""
+        held: dict[tuple[str, float], float] = {}
+        for scoop in self.scoops:
+            offers = chosen.lines.get(scoop.id) or [one for one in self.offers(scoop) if not one.line.reckoned]
+            lines = [one.line for one in offers if one.counted is None and not one.line.struck_level]
+            if len(lines) > 1:
+                held |= {(scoop.id, line.mass_g): line.held_g for line in lines}
+        return LineNames(held, self.label_step_g)
 
     def _lot_sheets(self, chosen: Chosen, at: datetime, by: str) -> LotSheetJob | None:
         wanted = [self.signed[scoop.id] for scoop in self.scoops if scoop.id in chosen.lines]

@@ -15,7 +15,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.portions import Portions, portions
-from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, trim_water, usual
+from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, manner_of, trim_water, trimmed_manner, usual
 from calibrator.science.vessels import Fit, fit, level_mm, usable_ml
 from calibrator.values import dataclass
 
@@ -224,15 +224,38 @@ class GroupSheet:
         whole = mix_of(made.mix.water_ml, weighed, self.powder, self.water_temperature_c)
         return Rounded(whole, whole.ratio / mix.ratio - 1, made.for_water)
 
+    @cached_property
+    def manner(self) -> tuple[ScoopWay, ...]:
+        """The one manner of filling that the table keeps wherever it fits; () where there is none."""
+        feeding_g = self.per_calf.powder_g * self.shares[0]
+        if not self.ways or feeding_g <= 0 or self.rule.rule is ScoopRule.WEIGH:
+            return ()
+        if self.rule.rule is ScoopRule.ONE_KIND:
+            return trimmed_manner(feeding_g, tuple(self._kinds()), MOST_TRIMMED_SHARE)
+        return self._manner_by(self.ways)
+
     def count_of(self, powder_g: float) -> ScoopCount | None:
         """The scoopfuls that people are told for so much powder; None where it is weighed or the water is trimmed."""
-        if not self.ways or powder_g <= 0 or self.rule.rule is not ScoopRule.FEWEST:
+        return self.count_by(self.ways, powder_g) if self.rule.rule is ScoopRule.FEWEST else None
+
+    def count_by(self, ways: tuple[ScoopWay, ...], powder_g: float) -> ScoopCount | None:
+        """The same by the scoopfuls of any lot, the water as it is; None where the plan has its powder weighed."""
+        if not ways or powder_g <= 0 or self.rule.rule is ScoopRule.WEIGH:
             return None
-        fractions = (1.0, *self.rule.part_fills)
-        return usual(powder_g, self.ways, self.farm.tolerance_share, fractions=fractions)
+        tolerance = self.farm.tolerance_share
+        return usual(powder_g, ways, tolerance, fractions=self._fractions, manner=self._manner_by(ways))
+
+    def _manner_by(self, ways: tuple[ScoopWay, ...]) -> tuple[ScoopWay, ...]:
+        feeding_g = self.per_calf.powder_g * self.shares[0]
+        return manner_of(feeding_g, ways, self.farm.tolerance_share, self._fractions)
+
+    @property
+    def _fractions(self) -> tuple[float, ...]:
+        return (1.0, *(self.rule.part_fills if self.rule.rule is ScoopRule.FEWEST else ()))
 
     def _trim(self, mix: Mix) -> WaterTrim | None:
-        """Whole scoopfuls of the kind that changes the amount least; few enough to count go first."""
+        """Whole scoopfuls of the table's one kind; where that changes the amount too much, of the kind that changes it
+        least. Few enough to count go first."""
         powder_g = mix.powder_g * self.shares[0]
         if powder_g <= 0:
             return None
@@ -240,7 +263,13 @@ class GroupSheet:
         room = usable_ml(vessel) / mix.volume_ml if vessel else inf
         trims = [trim_water(powder_g, mix.water_ml, way, most_share=room - 1) for way in self._kinds()]
         near = [trim for trim in trims if trim and abs(trim.change_share) <= MOST_TRIMMED_SHARE]
-        return min(near, key=lambda trim: (not trim.count.countable, abs(trim.change_share)), default=None)
+        kept = self.manner
+
+        def worse(trim: WaterTrim) -> tuple[bool, bool, float]:
+            (way, _), *_ = trim.count.parts
+            return not trim.count.countable, way not in kept, abs(trim.change_share)
+
+        return min(near, key=worse, default=None)
 
     def _kinds(self) -> list[ScoopWay]:
         wanted = self.rule.scoop_id, self.rule.way

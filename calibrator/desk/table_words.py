@@ -13,7 +13,7 @@ from calibrator.model import Farm, FillWay, ScoopRule, UnitSystem
 from calibrator.science.delivered import delivered
 from calibrator.science.heat import scalds_in_seconds
 from calibrator.science.portions import most_at_once_g
-from calibrator.science.scoops import ScoopWay
+from calibrator.science.scoopfuls import ScoopWay, filled_otherwise
 from calibrator.units import Kind, show_both, show_length, show_mass, show_percent, show_volume
 from calibrator.values import dataclass
 
@@ -24,11 +24,13 @@ _LARGE_G = 8504.0  # 18 lb 12.0 oz
 
 @dataclass(frozen=True)
 class Telling:
-    """How figures are told: the farm's units and steps, the scale's step, whether scoops need their names."""
+    """How figures are told: the farm's units and steps, the scale's step, whether scoops need their names, and in which
+    manner the table has them filled."""
 
     farm: Farm
     resolution_g: float
     several_scoops: bool
+    manner: tuple[ScoopWay, ...] = ()
 
     @property
     def system(self) -> UnitSystem:
@@ -37,7 +39,7 @@ class Telling:
 
 def telling(sheet: GroupSheet) -> Telling:
     several = len({way.scoop_id for way in sheet.ways}) > 1
-    return Telling(sheet.farm, sheet.resolution_g, several)
+    return Telling(sheet.farm, sheet.resolution_g, several, sheet.manner)
 
 
 def water_text(volume_ml: float, to: Telling) -> str:
@@ -83,12 +85,14 @@ def additives_text(line: SheetLine, sheet: GroupSheet, to: Telling) -> str:
 
 
 def way_text(way: ScoopWay, to: Telling) -> str:
-    """One kind of fill; the scoop is named where there are several."""
+    """One kind of fill; the scoop is named where there are several. In capitals where the table fills the same scoop
+    otherwise: "15 level" below "15 to the line" is misread."""
     how = {
         FillWay.LEVEL: translate("TableWords", "level"),
         FillWay.TO_MARK: translate("TableWords", "to the line"),
         FillWay.TAPPED: translate("TableWords", "tapped"),
     }[way.way]
+    how = how.upper() if filled_otherwise(way, to.manner) else how
     return f"{way.name} {how}" if to.several_scoops else how
 
 

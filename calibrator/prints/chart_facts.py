@@ -10,11 +10,17 @@ from calibrator.values import dataclass
 
 @dataclass(frozen=True, kw_only=True)
 class ScoopPart:
-    """So many scoopfuls of one scoop, filled one way; `count` to the quarter."""
+    """So many scoopfuls of one scoop, filled one way; `count` to the quarter.
+
+    `otherwise` where most rows of the chart have the same scoop filled another way: it stands out. `line_g` tells which
+    line where the scoop's label bears several, by the weight beside it; else it is 0.
+    """
 
     scoop_name: str
     way: FillWay
     count: float
+    otherwise: bool = False
+    line_g: float = 0.0
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -131,6 +137,7 @@ class WallChart:
     paper: Paper = Paper.LETTER
     languages: tuple[str, ...] = ("en",)
     resolution_g: float | None = None
+    label_step_g: float | None = None  # that of weights on labels, where it is another
     water_step: float | None = None
     cold_below_c: float | None = None
     two_lots: TwoLots | None = None

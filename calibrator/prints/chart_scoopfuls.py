@@ -67,14 +67,23 @@ def scoopfuls_width(rows: Sequence[RowCells], style: Style) -> float:
 def _width(part: PartCell, style: Style) -> float:
     count = width_mm(part.count, style.size_mm, Weight.BOLD, True)
     pictures = part.pictures * _PICTURE * _PICTURE_WIDE * style.size_mm
-    told = max((width_mm(line, style.sub_mm) for line in words_below(part, style)), default=0.0)
+    told = max((width_mm(line, style.sub_mm, _weight(part)) for line in words_below(part, style)), default=0.0)
     return max(count + 0.2 * style.size_mm + pictures, min(_widest(style), told))
 
 
 def words_below(part: PartCell, style: Style) -> list[str]:
-    """The words below a part, as many lines as they take at their size: shrunk to one they were too small from afar."""
+    """The words below a part, as many lines as they take at their size: shrunk to one they were too small from afar.
+
+    A part filled otherwise than the other rows says so even where their heading does it for them.
+    """
+    if not style.told and not part.otherwise:
+        return []
     room = _widest(style)
-    return [line for told in part.told for line in small_lines(told, room, style)] if style.told else []
+    return [line for told in part.told for line in small_lines(told, room, style, _weight(part))]
+
+
+def _weight(part: PartCell) -> Weight:
+    return Weight.BOLD if part.otherwise else Weight.REGULAR
 
 
 def _widest(style: Style) -> float:
@@ -134,6 +143,6 @@ def _draw_part(
         x += high * _PICTURE_WIDE
     top = top_mm + SUB_TOP * size
     for told in words_below(part, style):
-        fitted = fit_line(told, room_mm, style.sub_mm, 0.62 * style.sub_mm)
+        fitted = fit_line(told, room_mm, style.sub_mm, 0.62 * style.sub_mm, _weight(part))
         top += style.sub_mm * SUB_LEADING
-        sheet.text(fitted.text, x_mm, top - 0.28 * style.sub_mm, fitted.size_mm)
+        sheet.text(fitted.text, x_mm, top - 0.28 * style.sub_mm, fitted.size_mm, _weight(part))

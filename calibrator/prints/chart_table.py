@@ -131,7 +131,7 @@ def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Bo
 def _kinds(layout: Layout) -> list[PartCell]:
     """One part for each way of filling on the whole chart."""
     rows = (band.row for page in layout.pages for band in page if band.row is not None)
-    kinds = {part.way: part for row in rows for part in row.parts if part.filled == 1.0}
+    kinds = {part.ways: part for row in rows for part in row.parts if part.filled == 1.0 and not part.otherwise}
     return list(kinds.values())
 
 

@@ -46,5 +46,5 @@ def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:
 
 def _part(part: LotPart, facts: WallChart, tongue: Tongue) -> str:
     powder = show_mass(part.powder_g, facts.units, resolution_g=facts.resolution_g)
-    how = scoops_told(part.scoopfuls, tongue, named=True) or tongue(words.WEIGH_POWDER)
+    how = scoops_told(part.scoopfuls, facts, tongue, named=True) or tongue(words.WEIGH_POWDER)
     return tongue(words.TWO_LOTS_PART).format(lot=plain(part.lot_number), powder=powder, how=how)

@@ -36,6 +36,7 @@ class PartCell:
     filled: float
     ways: tuple[str, ...]
     name: str = ""
+    otherwise: bool = False  # than most rows fill the same scoop
 
     @property
     def told(self) -> tuple[str, ...]:
@@ -79,21 +80,25 @@ def scoop_names(facts: WallChart) -> tuple[str, ...]:
     return tuple(dict.fromkeys(plain(part.scoop_name) for row in rows for part in row.scoopfuls))
 
 
-def way_told(way: FillWay, tongue: Tongue) -> str:
-    """How a scoop is filled, in one language."""
-    return tongue(_WAYS[way])
+def way_told(part: ScoopPart, facts: WallChart, tongue: Tongue) -> str:
+    """How a scoop is filled, in one language: to which line where its label has several, in capitals where most rows
+    fill it otherwise."""
+    told = tongue(words.TO_NAMED_LINE if part.line_g else _WAYS[part.way])
+    told = told.upper().replace("{MASS}", "{mass}") if part.otherwise else told
+    line = show_mass(part.line_g, facts.units, resolution_g=facts.label_step_g or facts.resolution_g)
+    return told.format(mass=_held(line))
 
 
-def scoops_told(parts: Sequence[ScoopPart], tongue: Tongue, *, named: bool) -> str:
+def scoops_told(parts: Sequence[ScoopPart], facts: WallChart, tongue: Tongue, *, named: bool) -> str:
     """Scoopfuls in words: "1 1/2 to the line (Red scoop)"."""
     told = (
-        (f"{count_text(part.count)} {way_told(part.way, tongue)}", f" ({plain(part.scoop_name)})" if named else "")
+        (f"{count_text(part.count)} {way_told(part, facts, tongue)}", f" ({plain(part.scoop_name)})" if named else "")
         for part in parts
     )
     return " + ".join(map("".join, told))
 
 
-def _part(part: ScoopPart, said: Words, alone: bool, several: bool) -> PartCell:
+def _part(part: ScoopPart, facts: WallChart, said: Words, alone: bool, several: bool) -> PartCell:
     whole = abs(part.count - round(part.count)) < 1e-9
     few = alone and whole and 1 <= part.count <= _MOST_PICTURES
     return PartCell(
@@ -101,8 +106,9 @@ def _part(part: ScoopPart, said: Words, alone: bool, several: bool) -> PartCell:
         pictures=round(part.count) if few else 1,
         way=part.way,
         filled=part.count if part.count < 1 else 1.0,
-        ways=said.each(_WAYS[part.way]),
+        ways=said.each(lambda t: way_told(part, facts, t)),
         name=plain(part.scoop_name) if several else "",
+        otherwise=part.otherwise,
     )
 
 
@@ -117,7 +123,7 @@ def row_cells(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words, se
         water=show_volume(row.water_ml, facts.units, step=facts.water_step),
         temperature=show_temperature(celsius, facts.units),
         powder=_mass(row.powder_g, facts),
-        parts=tuple(_part(part, said, alone, several_scoops) for part in row.scoopfuls),
+        parts=tuple(_part(part, facts, said, alone, several_scoops) for part in row.scoopfuls),
         notes=(*_notes(row, facts, said), *(up_to if basis is RateBasis.MADE_UP else ())),
         extra=() if basis is RateBasis.MADE_UP else up_to,
         powder_notes=_powder_notes(row, facts, said),
@@ -237,7 +243,7 @@ def _each(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
     if each_g is None or (len(facts.groups) == 1 and isclose(each_g, group.rate.powder_mass_g, rel_tol=_ALIKE)):
         return ""
     powder = tongue(words.PER_CALF_POWDER).format(powder=_mass(each_g, facts))
-    count = scoops_told(group.each_scoopfuls, tongue, named=len(scoop_names(facts)) > 1)
+    count = scoops_told(group.each_scoopfuls, facts, tongue, named=len(scoop_names(facts)) > 1)
     return f"{powder} = {count}" if count else powder
 
 

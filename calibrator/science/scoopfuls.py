@@ -89,6 +89,11 @@ def feedings(ways: Iterable[ScoopWay]) -> Iterator[tuple[tuple[ScoopWay, int], .
             yield ((rim, way.full_scoops), (way, 1))
 
 
+def filled_otherwise(way: ScoopWay, manner: Sequence[ScoopWay]) -> bool:
+    """Whether a scoop is filled another way than a table's one manner fills the same scoop."""
+    return way not in manner and any(kept.scoop_id == way.scoop_id for kept in manner)
+
+
 def normal_u(half_95: float) -> float:
     """The standard deviation of a normal spread that reaches so far at 95 %: what few degrees of freedom widen stays
     as wide where it is added to normal spreads. JCGM 100:2008, 4.3.4."""

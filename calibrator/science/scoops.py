@@ -15,13 +15,17 @@ one part fill to that line may end the count: 7 1/2 to the line, not 3 level and
 level scoops and one to the line, it is that, once for each calf: what the label says. That holds beyond
 `MOST_COUNTABLE` too: a table in which 25 calves are told level where 24 are told to the line would have the wrong
 powder counted. So many are better weighed, and are told as a count to the line beside that.
+
+A table keeps one manner (`manner_of`): "15 to the line" above "15 level" is misread. It is what gives most of the
+counts of calves a natural count, whatever single rows would rather have; only rows that it does not fit take another.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from functools import lru_cache
 
 import numpy as np
 
@@ -51,9 +55,11 @@ __all__ = [
     "ScoopWay",
     "WaterTrim",
     "fewest_table",
+    "manner_of",
     "scoop_count",
     "spread_95_g",
     "trim_water",
+    "trimmed_manner",
     "usual",
     "usual_table",
 ]
@@ -150,17 +156,43 @@ def usual_table(
     tolerance_share: float,
     *,
     fractions: Sequence[float] = (1,),
+    manner: Sequence[ScoopWay] = (),
 ) -> ScoopTable:
-    """The count that people are told for each target: to the line of one scoop where that is natural, else the
-    fewest. Of each line the nearest whole count is looked at, then the nearest with one part fill. Otherwise as
-    `fewest_table`.
+    """The count that people are told for each target: in the `manner` where that is natural, else to the line of one
+    scoop where that is, else the fewest. Of each the nearest whole count is looked at, then the nearest with one part
+    fill. Otherwise as `fewest_table`.
     """
     table = fewest_table(targets_g, ways, tolerance_share, fractions=fractions)
     meant = _as_meant(table.ways)
-    if not meant:
-        return table
     natural = _Natural(table.targets_g, MOST_TIMES_FEWEST * table.scoopfuls, tolerance_share)
-    return _in_wholes(_with_part(table, natural), meant, natural)
+    if meant:
+        table = _in_wholes(_with_part(table, natural, meant), meant, natural)
+    chosen = [one for one in _manners(table.ways) if one.ways(table.ways) == tuple(manner)]
+    return _in_wholes(_with_part(table, natural, chosen), chosen, natural) if chosen else table
+
+
+@lru_cache(maxsize=64)  # every row of a table asks, and each number that is typed makes the table anew
+def manner_of(
+    feeding_g: float, ways: tuple[ScoopWay, ...], tolerance_share: float, fractions: tuple[float, ...] = (1.0,)
+) -> tuple[ScoopWay, ...]:
+    """The one manner of filling for a table of so much powder a feeding: one way, or level scoopfuls and one to the
+    line for each calf. () where no manner gives a natural count.
+
+    It rests on one feeding, two, three, … up to `MOST_COUNTABLE` scoopfuls, not on the rows of one table: a check of
+    the mix and a number typed for today are counted alike. Of equals, what the label says. Otherwise as `fewest_table`.
+    """
+    manners = list(_manners(ways))
+    if not manners:
+        return ()
+    heaviest_g = max(way.mass_g for way in ways)
+    most = min(2 * MOST_COUNTABLE, max(1, math.floor(MOST_COUNTABLE * heaviest_g / positive(feeding_g, "The powder"))))
+    targets = [feeding_g * n for n in range(1, most + 1)]
+    table = fewest_table(targets, ways, tolerance_share, fractions=fractions)
+    natural = _Natural(table.targets_g, MOST_TIMES_FEWEST * table.scoopfuls, tolerance_share)
+    bare = replace(table, first=np.full(most, -1), second=np.full(most, -1))
+    fitting = [int((_in_wholes(_with_part(bare, natural, [one]), [one], natural).first >= 0).sum()) for one in manners]
+    best = max(range(len(manners)), key=fitting.__getitem__)
+    return manners[best].ways(ways) if fitting[best] else ()
 
 
 @dataclass(frozen=True, eq=False)
@@ -201,10 +233,10 @@ def _in_wholes(table: ScoopTable, meant: list[_Meant], natural: _Natural) -> Sco
     )
 
 
-def _with_part(table: ScoopTable, natural: _Natural) -> ScoopTable:
-    """The table with counts to one line that end in a part fill to it, where they are natural."""
-    lines = {at for at, way in enumerate(table.ways) if way.way is FillWay.TO_MARK and not way.full_scoops}
-    parts = np.array([at for at, of in enumerate(table.kinds) if of.fraction < 1 and of.way in lines], dtype=np.int64)
+def _with_part(table: ScoopTable, natural: _Natural, meant: list[_Meant]) -> ScoopTable:
+    """The table with counts in one way that end in a part fill of it, where they are natural."""
+    alone = {one.single for one in meant}
+    parts = np.array([at for at, of in enumerate(table.kinds) if of.fraction < 1 and of.way in alone], dtype=np.int64)
     if not len(parts):
         return table
     whole = np.array([table.kinds[at].way for at in parts], dtype=np.int64)
@@ -232,6 +264,23 @@ class _Meant:
     level_n: int
     mass_g: float
 
+    @property
+    def single(self) -> int:
+        """The way that a feeding is one fill of; −1 where it takes more."""
+        return self.line if self.level_n == 0 else self.level if self.level_n == 1 and self.line < 0 else -1
+
+    def ways(self, every: Sequence[ScoopWay]) -> tuple[ScoopWay, ...]:
+        return tuple(every[at] for at in (self.level, self.line) if at >= 0)
+
+
+def _manners(ways: Sequence[ScoopWay]) -> Iterator[_Meant]:
+    """The manners that a table may keep: as labels say, then each way for itself; those beside full scoops never are
+    alone."""
+    yield from _as_meant(ways)
+    for at, way in enumerate(ways):
+        if way.way is not FillWay.TO_MARK:
+            yield _Meant(-1, at, 1, way.mass_g)
+
 
 def _as_meant(ways: Sequence[ScoopWay]) -> list[_Meant]:
     place = {way: at for at, way in enumerate(ways)}
@@ -245,10 +294,15 @@ def _as_meant(ways: Sequence[ScoopWay]) -> list[_Meant]:
 
 
 def usual(
-    target_g: float, ways: Sequence[ScoopWay], tolerance_share: float, *, fractions: Sequence[float] = (1,)
+    target_g: float,
+    ways: Sequence[ScoopWay],
+    tolerance_share: float,
+    *,
+    fractions: Sequence[float] = (1,),
+    manner: Sequence[ScoopWay] = (),
 ) -> ScoopCount | None:
     """The count that people are told for one target weight; otherwise as `usual_table`."""
-    return usual_table([target_g], ways, tolerance_share, fractions=fractions)[0]
+    return usual_table([target_g], ways, tolerance_share, fractions=fractions, manner=manner)[0]
 
 
 @dataclass(frozen=True)
@@ -280,3 +334,17 @@ def trim_water(target_g: float, water_ml: float, way: ScoopWay, *, most_share: f
     count = scoop_count([(way, float(n))], target_g)
     factor = count.total_g / target_g
     return WaterTrim(count, positive(water_ml, "The volume of water") * factor, factor - 1)
+
+
+def trimmed_manner(feeding_g: float, ways: tuple[ScoopWay, ...], most_share: float) -> tuple[ScoopWay, ...]:
+    """The one way whose whole scoopfuls change the amount by no more than `most_share` for most counts of calves, and
+    among those the least on average; () without a way. As many feedings as `MOST_COUNTABLE` scoopfuls make.
+    """
+    calves = np.arange(1, MOST_COUNTABLE + 1)
+
+    def fits(way: ScoopWay) -> tuple[int, float]:
+        wanted = calves * positive(feeding_g, "The powder") / positive(way.mass_g, "The weight of a scoopful")
+        change = np.abs(np.maximum(1, np.rint(wanted)) / wanted - 1)
+        return int((change <= most_share).sum()), -float(change.mean())
+
+    return (max(ways, key=fits),) if ways else ()

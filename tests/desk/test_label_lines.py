@@ -169,6 +169,24 @@ def test_a_line_too_near_the_floor_is_told_with_the_level_scoop_before_it(
     assert [line.text().replace("\u00a0", " ") for line in pick.lines] == [told]
 
 
+def test_a_chart_names_the_line_where_the_label_bears_several(herd: Herd) -> None:
+    plan = herd.plan("Milk", group(9, rate=ounces(10)), count_from=9, count_to=9)
+    herd.plan("Late", group(9, rate=ounces(8)))
+    herd.sign("25-1103C", DENSITY)
+    paper = paper_of(herd)
+    main, *others = paper.offers(herd.red)
+    late = next(one for one in others if one.plans == ("Late",))
+
+    def shown(*lines: LineOffer) -> set[str]:
+        chart = paper.job(Chosen(Want.CHART, OPTIONS, plan.id, {herd.red.id: lines}, {}), at_noon(), "AB")
+        assert chart is not None
+        return {text.replace("\u00a0", " ") for text in texts(chart.document(chart.sheets))}
+
+    assert "to the line" in shown(main)
+    assert {"to the", "10.0 oz line"} <= shown(main, late)
+    assert "to the line" not in shown(main, late)
+
+
 def test_a_scoop_that_is_struck_level_says_so_on_every_sheet(herd: Herd) -> None:
     """10.6 oz a level scoopful, 21.3 oz wanted: two of them are −0.5 %, within the 2 % of the farm."""
     _guide, signed = signed_to(herd, 21.3, None)

@@ -22,6 +22,7 @@ from calibrator.desk.sheets import (
 from calibrator.desk.standing import standing
 from calibrator.desk.table_words import scoops_text, telling
 from calibrator.model import Box, FillWay, Paper, Plan, PrintKind, RateBasis, UnitSystem, Vessel, VolumeMeans
+from calibrator.prints.chart_scoopfuls import Style, words_below
 from calibrator.prints.chart_words import group_told, row_cells
 from calibrator.prints.languages import Tongue, Words
 from calibrator.records import Records
@@ -244,6 +245,27 @@ def test_where_water_is_told_a_chart_says_how_much_mix_each_calf_is_to_drink(her
     )
     shown = group_text(plan.groups[0], sheet.groups[0].per_calf, herd.farm.units)
     assert shown == "2 qt of water for each calf, feed each 2.21 qt of mix"
+
+
+def test_a_row_filled_otherwise_than_the_chart_says_so_in_capitals(herd: Herd) -> None:
+    """One and a half of the line's weight a calf: even counts go to the line, some odd ones only level."""
+    signed = herd.sign("25-1103C", 1.1 * TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    fifteen = replace(group(10), rate=replace(group(10).rate, powder_mass_g=15 * OZ_G))
+    plan = herd.plan("Milk", fifteen, count_from=10, count_to=11)
+    sheet = plan_sheet(herd.farm, plan, None, here)
+    kept, odd = (sheet.groups[0].line(number) for number in (0, 1))
+    to = telling(sheet.groups[0])
+    assert (scoops_text(kept, to), scoops_text(odd, to)) == ("15 to the line", "15 LEVEL")
+    printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en", "es")))
+    rows = [
+        row_cells(row, RateBasis.ON_WATER, facts, Words.of(("en", "es")), several_scoops=False)
+        for row in facts.groups[0].rows[:2]
+    ]
+    assert [row.parts[0].ways for row in rows] == [("to the line", "hasta la línea"), ("LEVEL", "AL RAS")]
+    bare = Style(9.0, told=False)
+    assert [words_below(row.parts[0], bare) for row in rows] == [[], ["LEVEL / AL", "RAS"]]
 
 
 def test_a_chart_says_weigh_it_where_no_one_can_count(herd: Herd) -> None:

@@ -14,7 +14,15 @@ from calibrator.model import Composition, FillWay
 from calibrator.science import mixing, scoops
 from calibrator.science.delivered import delivered
 from calibrator.science.errors import CannotCompute
-from calibrator.science.scoops import ScoopWay, fewest_table, trim_water, usual, usual_table
+from calibrator.science.scoops import (
+    ScoopWay,
+    fewest_table,
+    manner_of,
+    trim_water,
+    trimmed_manner,
+    usual,
+    usual_table,
+)
 from tests.science.exhaustive_scoops import fewest, misses
 
 lawful = settings(deadline=None, max_examples=60)
@@ -326,3 +334,32 @@ def test_trimmed_water_stays_within_what_is_allowed() -> None:
     assert (free.count.scoopfuls, held.count.scoopfuls) == (11, 10)
     assert held.water_ml == pytest.approx(1000 * 130 / 140)
     assert trim_water(12.0, 1000.0, way, most_share=0.05) is None
+
+
+def test_a_table_keeps_the_one_manner_that_fits_most_of_its_rows() -> None:
+    """Fifteen ounces a calf, level; ten to a line of 13.6 oz come within 2 % of some rows, which then read alike."""
+    level = ScoopWay("red", "red", FillWay.LEVEL, 15 * 28.35)
+    line = ScoopWay("red", "red", FillWay.TO_MARK, 13.6 * 28.35)
+    targets = [calves * 15 * 28.35 for calves in range(1, 25)]
+    row_by_row = {way for count in usual_table(targets, [level, line], 0.02) if count for way, _ in count.parts}
+    assert row_by_row == {level, line}
+    manner = manner_of(targets[0], (level, line), 0.02)
+    assert manner == (level,)
+    kept = list(usual_table(targets, [level, line], 0.02, manner=manner))
+    assert [count.parts if count else () for count in kept] == [((level, calves),) for calves in range(1, 25)]
+
+
+def test_of_equal_manners_a_table_keeps_what_the_label_says() -> None:
+    assert manner_of(283.5, (LEVEL, LINE), 0.02) == (LINE,)
+    level = ScoopWay("red", "red", FillWay.LEVEL, 400.0)
+    line = ScoopWay("red", "red", FillWay.TO_MARK, 100.0, full_scoops=1)
+    assert manner_of(500.0, (level, line), 0.02) == (level, line)
+    assert manner_of(50.0, (replace(level, mass_g=900.0),), 0.0) == (replace(level, mass_g=900.0),)
+    assert manner_of(510.0, (replace(level, mass_g=1000.0),), 0.0) == ()
+    assert manner_of(500.0, (), 0.02) == ()
+
+
+def test_water_trimmed_to_scoopfuls_keeps_one_kind() -> None:
+    near, far = replace(LEVEL, mass_g=290.0), replace(LINE, mass_g=200.0)
+    assert trimmed_manner(283.5, (far, near), 0.1) == (near,)
+    assert trimmed_manner(283.5, (), 0.1) == ()

@@ -179,8 +179,8 @@ def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working
         if group.rule.rule is ScoopRule.ONE_KIND
         else translate(
             "How",
-            "to the line of one scoop where that is within it, with no more than twice the fewest scoopfuls; else the "
-            "fewest. More than {most} are better weighed.",
+            "filled in one manner over the whole table where that is within it, with no more than twice the fewest "
+            "scoopfuls; else to the line of one scoop, else the fewest. More than {most} are better weighed.",
         ).format(most=MOST_COUNTABLE)
     )
     told = words.format(tolerance=percent(group.farm.tolerance_share), rule=rule)
