@@ -185,7 +185,10 @@ def manner_of(
     if not manners:
         return ()
     heaviest_g = max(way.mass_g for way in ways)
-    most = min(2 * MOST_COUNTABLE, max(1, math.floor(MOST_COUNTABLE * heaviest_g / positive(feeding_g, "The powder"))))
+    most = min(
+        2 * MOST_COUNTABLE,
+        max(1, math.floor(MOST_COUNTABLE * heaviest_g / positive(feeding_g, "The weight of powder"))),
+    )
     targets = [feeding_g * n for n in range(1, most + 1)]
     table = fewest_table(targets, ways, tolerance_share, fractions=fractions)
     natural = _Natural(table.targets_g, MOST_TIMES_FEWEST * table.scoopfuls, tolerance_share)
@@ -343,7 +346,7 @@ def trimmed_manner(feeding_g: float, ways: tuple[ScoopWay, ...], most_share: flo
     calves = np.arange(1, MOST_COUNTABLE + 1)
 
     def fits(way: ScoopWay) -> tuple[int, float]:
-        wanted = calves * positive(feeding_g, "The powder") / positive(way.mass_g, "The weight of a scoopful")
+        wanted = calves * positive(feeding_g, "The weight of powder") / positive(way.mass_g, "The weight of a scoopful")
         change = np.abs(np.maximum(1, np.rint(wanted)) / wanted - 1)
         return int((change <= most_share).sum()), -float(change.mean())
 

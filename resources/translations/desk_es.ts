@@ -3289,10 +3289,6 @@ entre {low} y {high}
         <translation>medidas enteras de una sola clase, y el agua se ajusta a ellas.</translation>
     </message>
     <message>
-        <source>to the line of one scoop where that is within it, with no more than twice the fewest scoopfuls; else the fewest. More than {most} are better weighed.</source>
-        <translation>hasta la línea de una sola medida cuando queda dentro y no hacen falta más del doble de las mínimas; si no, las mínimas. Si son más de {most}, es mejor pesar.</translation>
-    </message>
-    <message>
         <source>Scoopfuls</source>
         <translation>Medidas</translation>
     </message>
@@ -3327,6 +3323,10 @@ entre {low} y {high}
     <message>
         <source>the same without the powder&apos;s own moisture, {share}</source>
         <translation>lo mismo sin la humedad del propio polvo, {share}</translation>
+    </message>
+    <message>
+        <source>filled in one manner over the whole table where that is within it, with no more than twice the fewest scoopfuls; else to the line of one scoop, else the fewest. More than {most} are better weighed.</source>
+        <translation>llenadas de una sola manera en toda la tabla cuando queda dentro y no hacen falta más del doble de las mínimas; si no, hasta la línea de una sola medida; si no, las mínimas. Si son más de {most}, es mejor pesar.</translation>
     </message>
     <message>
         <source>Osmolality, an estimate</source>

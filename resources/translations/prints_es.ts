@@ -1098,5 +1098,9 @@
             <source>One recipe for all groups: {mix}</source>
             <translation>Una receta para todos los grupos: {mix}</translation>
         </message>
+        <message>
+            <source>to the {mass} line</source>
+            <translation>hasta la línea de {mass}</translation>
+        </message>
     </context>
 </TS>
