@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 _UNIT = r"(?:%|°|[gL]\b|kg|lb|fl oz|oz|qt|gal|mL|mm|cm|in\b|pulg|ft\b|Brix|mOsm)"
 _HELD = re.compile(
@@ -12,6 +13,7 @@ _HELD = re.compile(
 )
 
 
+@lru_cache(maxsize=4096)  # a text that is fitted to its room is wrapped at many sizes
 def with_units_bound(text: str) -> str:
     """The same words; a number keeps what it means beside it: its unit, its fraction, its sign."""
     return _HELD.sub("\u00a0", text)
