@@ -49,7 +49,7 @@ def _carried(facts: SeasonFacts) -> tuple[Carried, ...]:
 def _carried_by(lot: SeasonLot, told: Meaning) -> Carried:
     own, names = told.carried, (lot.lot_number, told.before.lot_number)
     figures = (own.mass_g, own.low_g, own.high_g, own.share)
-    return Carried(*names, *figures, told.solids, told.money_a_day, told.before.struck_level)
+    return Carried(*names, *figures, told.solids, told.money_a_day, told.before.struck_level, told.wanting)
 
 
 def _checks(records: Records, farm: Farm) -> MixChecks:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from calibrator.model import Paper, UnitSystem
+from calibrator.science.carried_over import Wanting
 from calibrator.science.season_findings import Season
 from calibrator.science.season_spread import SpreadFindings
 from calibrator.values import dataclass
@@ -31,7 +32,7 @@ class MixChecks:
 @dataclass(frozen=True)
 class Carried:
     """A feeding of a lot, the scoop filled as for the lot before (to its line, or `level`): g with its 95 % interval,
-    solids as mixed, and what the powder above the target costs a day (None where that is not known)."""
+    solids as mixed, and what the powder above the target costs a day (None where what is `wanting` is not known)."""
 
     lot_number: str
     before: str
@@ -42,6 +43,7 @@ class Carried:
     solids_share: float | None = None
     money_a_day: float | None = None
     level: bool = False
+    wanting: tuple[Wanting, ...] = ()
 
 
 @dataclass(frozen=True)

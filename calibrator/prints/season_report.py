@@ -10,7 +10,7 @@ from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Document, Weight
 from calibrator.prints.season_chart import ROW_MM, SpreadBar, draw_densities, draw_spreads
 from calibrator.prints.season_facts import MOST_CARRIED, Carried, SeasonReport
-from calibrator.prints.season_told import RULES, checks_told, finding_told, percent, signed_percent, to_do
+from calibrator.prints.season_told import RULES, WANTING, checks_told, finding_told, percent, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, Charted
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
@@ -114,7 +114,9 @@ def _carried(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         TableColumn(tongue(words.COLUMN_MONEY).format(currency=facts.currency), 1.8, _END),
     )
     flow.table(columns, [_carried_row(one, facts.units, tongue) for one in facts.carried[::-1][:MOST_CARRIED]])
-    flow.paragraph(tongue(words.MONEY_READ))
+    not_entered = {what for one in facts.carried[-MOST_CARRIED:] for what in one.wanting}
+    read = (words.MONEY_READ, *(told for what, told in WANTING.items() if what in not_entered))
+    flow.paragraph(" ".join(map(tongue, read)))
 
 
 def _carried_row(one: Carried, units: UnitSystem, tongue: Tongue) -> TableRow:
@@ -126,8 +128,8 @@ def _carried_row(one: Carried, units: UnitSystem, tongue: Tongue) -> TableRow:
         show_mass(one.mass_g, units),
         f"{low.rpartition(' ')[0]} – {high}",
         signed_percent(one.off_share),
-        "" if one.solids_share is None else show_percent(100 * one.solids_share, 1),
-        "" if money is None else f"{'−' if money < 0 else '+'}{abs(money):.2f}",
+        "–" if one.solids_share is None else show_percent(100 * one.solids_share, 1),
+        "–" if money is None else f"{'−' if money < 0 else '+'}{abs(money):.2f}",
     )
     return TableRow(cells)
 
@@ -150,7 +152,8 @@ def _spread(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
 def _lots(flow: Flow, facts: SeasonReport, tongue: Tongue, rows: int) -> None:
     flow.heading(tongue(words.ALL_LOTS))
     columns: tuple[TableColumn, ...] = (
-        TableColumn(tongue(words.THE_LOT), 3),
+        TableColumn(tongue(words.THE_LOT), 2.6),
+        TableColumn(tongue(words.COLUMN_ARRIVED), 2),
         TableColumn(tongue(words.COLUMN_WEIGHED), 2),
         TableColumn(tongue(words.SCOOP), 2.2),
         TableColumn(density_unit(facts.units)[0], 1.2, _END),
@@ -169,6 +172,7 @@ def _lots(flow: Flow, facts: SeasonReport, tongue: Tongue, rows: int) -> None:
 def _row(lot: SeasonLot, one: Charted, units: UnitSystem, tongue: Tongue) -> TableRow:
     cells = (
         plain(lot.lot_number),
+        tongue.date(lot.arrived_on) if lot.arrived_on else "–",
         tongue.date(lot.at.date()),
         plain(lot.scoop_name),
         show_density(lot.density_g_per_ml, units, unit=False),

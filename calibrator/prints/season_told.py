@@ -6,6 +6,7 @@ from calibrator.prints import words
 from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue
 from calibrator.prints.season_facts import MixChecks, SeasonReport
+from calibrator.science.carried_over import Wanting
 from calibrator.science.lot_chart import Rule
 from calibrator.science.lot_step import Step
 from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
@@ -17,6 +18,11 @@ RULES = {
     Rule.STEP: words.RULE_STEP,
     Rule.RUN: words.RULE_RUN,
     Rule.DRIFT: words.RULE_DRIFT,
+}
+WANTING = {
+    Wanting.PLAN: words.NO_PLAN,
+    Wanting.PRICE: words.NO_PRICE,
+    Wanting.PACKAGE: words.NO_PACKAGE,
 }
 _DO = {
     Do.MORE_BAGS: words.DO_MORE_BAGS,

@@ -302,7 +302,7 @@ HUMID_SPELL = QT_TRANSLATE_NOOP(
 OUT_OF_LINE = QT_TRANSLATE_NOOP("Prints", "{date}, lot {lot}: {share} from the middle of its kind: {rules}.")
 STEP_UP = QT_TRANSLATE_NOOP("Prints", "Density is {share} higher with it ({low} to {high}).")
 STEP_DOWN = QT_TRANSLATE_NOOP("Prints", "Density is {share} lower with it ({low} to {high}).")
-STEP_NOT_SEEN = QT_TRANSLATE_NOOP("Prints", "Whether density stepped with it, these lots cannot tell.")
+STEP_NOT_SEEN = QT_TRANSLATE_NOOP("Prints", "Whether the density changed with it cannot be told from these lots.")
 RULE_BEYOND = QT_TRANSLATE_NOOP("Prints", "outside its limits")
 RULE_STEP = QT_TRANSLATE_NOOP("Prints", "far from the lot before")
 RULE_RUN = QT_TRANSLATE_NOOP("Prints", "eight in a row on one side")
@@ -311,7 +311,7 @@ WHERE_SPREAD = QT_TRANSLATE_NOOP("Prints", "Where the spread comes from")
 BETWEEN_LOTS = QT_TRANSLATE_NOOP("Prints", "lots")
 BETWEEN_BAGS = QT_TRANSLATE_NOOP("Prints", "bags of a lot")
 BETWEEN_FILLS = QT_TRANSLATE_NOOP("Prints", "fills of a bag")
-CANNOT_TELL = QT_TRANSLATE_NOOP("Prints", "cannot tell")
+CANNOT_TELL = QT_TRANSLATE_NOOP("Prints", "too few to tell")
 SPREAD_READ = QT_TRANSLATE_NOOP("Prints", "Standard deviations in percent of a scoopful, with 95 % intervals.")
 SPREAD_FEW_LOTS = QT_TRANSLATE_NOOP("Prints", "How lots differ cannot be told from so few lots.")
 SPREAD_TOO_FEW = QT_TRANSLATE_NOOP("Prints", "There are too few fills to tell.")
@@ -327,8 +327,8 @@ DO_MORE_FILLS = QT_TRANSLATE_NOOP(
 DO_AS_NOW = QT_TRANSLATE_NOOP("Prints", "Go on weighing as many bags and fills as now.")
 DO_AS_WEIGH_IN = QT_TRANSLATE_NOOP(
     "Prints",
-    "Weigh as each weigh-in says. How many bags and fills are the least work is told from about five lots of one "
-    "powder on.",
+    "Weigh as many bags and fills as each weigh-in asks for. After about five lots of one powder this report can tell "
+    "how few are enough.",
 )
 DO_PRACTISE = QT_TRANSLATE_NOOP("Prints", "Practice the scooping: fills of one bag scatter more than they need to.")
 DO_PRACTISE_WITH = QT_TRANSLATE_NOOP(
@@ -355,6 +355,7 @@ CHECKS_TOLD = QT_TRANSLATE_NOOP(
     "too thin or too strong: {outside}. On average {off} off target.",
 )
 CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")
+COLUMN_ARRIVED = QT_TRANSLATE_NOOP("Prints", "Arrived")
 COLUMN_WEIGHED = QT_TRANSLATE_NOOP("Prints", "Weighed in")
 COLUMN_OFF = QT_TRANSLATE_NOOP("Prints", "From the average")
 COLUMN_RULES = QT_TRANSLATE_NOOP("Prints", "What stands out")
@@ -376,6 +377,8 @@ NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "It takes two lots signed off with
 MONEY_READ = QT_TRANSLATE_NOOP(
     "Prints",
     "Reckoned as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder "
-    "beyond the target, to be paid for; less than 0: powder that the calves would not have got. A blank: no price or "
-    "no plan was entered.",
+    "beyond the target, to be paid for; less than 0: powder that the calves would not have got.",
 )
+NO_PLAN = QT_TRANSLATE_NOOP("Prints", "Solids and powder a day are not told: no feeding plan is entered.")
+NO_PRICE = QT_TRANSLATE_NOOP("Prints", "Powder a day is not told where the price of the lot is not entered.")
+NO_PACKAGE = QT_TRANSLATE_NOOP("Prints", "Powder a day is not told where the weight of the lot's bags is not entered.")

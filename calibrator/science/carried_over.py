@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from enum import StrEnum
 
 from calibrator.model import SeasonLot, Shape
 from calibrator.science.compare import Difference, compare
@@ -76,6 +77,21 @@ def solids_with(target_share: float, powder_ratio: float) -> float:
     solids = between(target_share, 0.0, 0.95, "The solids of the mix", "0 and 95 %")
     per_water = not_negative(powder_ratio, "The powder per water") * solids / (1 - solids)
     return per_water / (1 + per_water)
+
+
+class Wanting(StrEnum):
+    """What has to be entered before solids or the money a day can be told."""
+
+    PLAN = "plan"  # without it neither
+    PRICE = "price"
+    PACKAGE = "package"  # how heavy a bag or tote is
+
+
+def wanting(lot: SeasonLot, planned: bool) -> tuple[Wanting, ...]:
+    """What is not entered of a lot; `planned` whether a plan tells how much powder is fed."""
+    known = ((Wanting.PLAN, planned), (Wanting.PRICE, lot.price_per_package is not None),
+             (Wanting.PACKAGE, lot.package_mass_g is not None))  # fmt: skip
+    return tuple(what for what, there in known if not there)
 
 
 def money_of(powder_g: float, price_per_package: float, package_mass_g: float) -> float:

@@ -8808,6 +8808,18 @@ entre {low} y {high}
         <translation>Son {money} menos de polvo al día, que les falta a las becerras.</translation>
     </message>
     <message>
+        <source>Solids and money are not told: no feeding plan is entered.</source>
+        <translation>No se dicen los sólidos ni el dinero: falta anotar un plan de alimentación.</translation>
+    </message>
+    <message>
+        <source>Money is not told: the lot&apos;s price is not entered.</source>
+        <translation>No se dice el dinero: falta anotar el precio del lote.</translation>
+    </message>
+    <message>
+        <source>Money is not told: the weight of the lot&apos;s bags is not entered.</source>
+        <translation>No se dice el dinero: falta anotar cuánto pesan los costales del lote.</translation>
+    </message>
+    <message>
         <source>Lot {lot}, {scoop}, {day}: {density}, 95 % interval {interval}</source>
         <translation>Lote {lot}, {scoop}, {day}: {density}, intervalo del 95 % {interval}</translation>
     </message>

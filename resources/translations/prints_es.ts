@@ -935,10 +935,6 @@
             <translation>Con eso la densidad es {share} menor ({low} a {high}).</translation>
         </message>
         <message>
-            <source>Whether density stepped with it, these lots cannot tell.</source>
-            <translation>Con estos lotes no se sabe si con eso cambió la densidad.</translation>
-        </message>
-        <message>
             <source>outside its limits</source>
             <translation>fuera de sus límites</translation>
         </message>
@@ -971,10 +967,6 @@
             <translation>llenadas de un costal</translation>
         </message>
         <message>
-            <source>cannot tell</source>
-            <translation>no se sabe</translation>
-        </message>
-        <message>
             <source>Standard deviations in percent of a scoopful, with 95 % intervals.</source>
             <translation>Desviaciones estándar en por ciento de una medida, con intervalos del 95 %.</translation>
         </message>
@@ -993,10 +985,6 @@
         <message>
             <source>Take more fills from each bag: the fills of a bag differ more than the bags.</source>
             <translation>Tome más llenadas de cada costal: las llenadas de un costal difieren más que los costales.</translation>
-        </message>
-        <message>
-            <source>Weigh as each weigh-in says. How many bags and fills are the least work is told from about five lots of one powder on.</source>
-            <translation>Pese como lo diga cada pesada. Desde unos cinco lotes del mismo polvo se dirá con cuántos costales y llenadas basta.</translation>
         </message>
         <message>
             <source>Go on weighing as many bags and fills as now.</source>
@@ -1091,16 +1079,20 @@
             <translation>Hacen falta dos lotes firmados con la misma medida.</translation>
         </message>
         <message>
-            <source>Reckoned as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder beyond the target, to be paid for; less than 0: powder that the calves would not have got. A blank: no price or no plan was entered.</source>
-            <translation>Calculado como si la medida se siguiera llenando así; donde se movió la línea, eso no pasó. Más de 0: polvo de más, por pagar; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
-        </message>
-        <message>
             <source>One recipe for all groups: {mix}</source>
             <translation>Una receta para todos los grupos: {mix}</translation>
         </message>
         <message>
             <source>to the {mass} line</source>
             <translation>hasta la línea de {mass}</translation>
+        </message>
+        <message>
+            <source>Reckoned as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder beyond the target, to be paid for; less than 0: powder that the calves would not have got.</source>
+            <translation>Calculado como si la medida se siguiera llenando así; donde se movió la línea, eso no pasó. Más de 0: polvo de más, por pagar; menos de 0: polvo que las becerras no habrían recibido.</translation>
+        </message>
+        <message>
+            <source>Weigh as many bags and fills as each weigh-in asks for. After about five lots of one powder this report can tell how few are enough.</source>
+            <translation>Pese tantos costales y llenadas como pida cada pesada. Después de unos cinco lotes del mismo polvo, este informe podrá decir con cuántos basta.</translation>
         </message>
     </context>
 </TS>

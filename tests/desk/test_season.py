@@ -188,6 +188,21 @@ def test_solids_and_money_are_told_where_plan_and_price_are_known(shown: Callabl
     assert (cells(page, 0)["solids"], cells(page, 0)["money"][:6]) == ("14.3 %", "+$13.6")
 
 
+def test_what_is_missing_for_money_is_told_before_the_report_is_saved(
+    shown: Callable[[], SeasonPage], herd: Herd
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    lot = herd.lot_of(herd.sign("25-1204A", 1.1 * TEN_OZ_LEVEL))
+    herd.records.keep(replace(lot, package_mass_g=20_000.0))
+    herd.plan()
+    page = shown()
+    assert "Money is not told: the lot's price is not entered." in page.happened.meaning.text()
+    model = page.lots.model
+    dash = model.index(0, FIELDS.index("money"))
+    assert dash.data() == "–"
+    assert "price" in dash.data(Qt.ItemDataRole.ToolTipRole)
+
+
 def test_what_nobody_could_see_is_not_told_in_money(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     """A lot 0.2 % lighter: the scale shows 10.0 oz for both."""
     herd.sign("25-1103C", TEN_OZ_LEVEL)

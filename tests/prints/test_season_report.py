@@ -20,6 +20,7 @@ from calibrator.prints.season_facts import Carried, LastChange, MixChecks, Seaso
 from calibrator.prints.season_report import season_report
 from calibrator.prints.sheet import Sheet
 from calibrator.science.bag_sums import by_weigh_in
+from calibrator.science.carried_over import Wanting
 from calibrator.science.season_findings import season
 from calibrator.science.season_spread import season_spread
 from tests.prints.geometry import crossed
@@ -163,6 +164,23 @@ def test_what_a_feeding_would_have_been_holds_for_lines_and_for_scoops_used_leve
     assert "line" not in heading
 
 
+@pytest.mark.parametrize(
+    ("wanting", "said"),
+    [(Wanting.PLAN, "no feeding plan"), (Wanting.PRICE, "price of the lot"), (Wanting.PACKAGE, "weight of the lot's")],
+)
+def test_what_is_missing_for_solids_and_money_is_named(wanting: Wanting, said: str) -> None:
+    carried = Carried("26-0002", "26-0001", 284.0, 280.0, 288.0, 0.002, wanting=(wanting,))
+    words = " ".join(one.text for one in texts(season_report(report(carried=(carried,))).pages[0]))
+    assert said in words
+    assert words.count("not entered") + words.count("no feeding plan is entered") == 1
+
+
+def test_the_table_of_lots_tells_the_day_of_arrival_beside_that_of_the_weigh_in() -> None:
+    arrived = lot(0, 0.55, arrived_on=date(2025, 1, 3))
+    told = [one.text for one in texts(season_report(report(season=season([arrived], {}))).pages[1])]
+    assert {"Arrived", "3 Jan 2025", "Weighed in"} <= set(told)
+
+
 def test_the_pdf_holds_text_and_drawings_not_pictures(tmp_path: Path) -> None:
     write_pdf(season_report(report(paper=Paper.A4, languages=("es",))), tmp_path / "season.pdf")
     pdf = pypdfium2.PdfDocument(tmp_path / "season.pdf")
@@ -211,7 +229,7 @@ def test_from_few_lots_nothing_is_said_of_how_lots_differ() -> None:
     for found, expected in ((spread, False), (few, True)):
         told = " ".join(one.text for one in texts(season_report(report(spread=found)).pages[1]))
         assert (said in told) is expected
-        assert ("cannot tell" in told.split("Standard deviations")[0]) is expected
+        assert ("too few to tell" in told.split("Standard deviations")[0]) is expected
 
 
 @pytest.mark.parametrize(("densities", "told"), [(STEADY, False), ([*STEADY, 0.70], True)])

@@ -16,6 +16,7 @@ from calibrator.desk.season.words import (
     money_text,
     share_text,
     signed_share,
+    wanting_words,
     weighed_words,
 )
 from calibrator.desk.season_points import change_share
@@ -101,7 +102,9 @@ class SeasonModel(HeadedModel):
             return None
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             told = _TOLD[FIELDS[index.column()]](self._facts, self._shown[index.row()])
-            return on_screen(told) if role == Qt.ItemDataRole.DisplayRole else tip(told)
+            if role == Qt.ItemDataRole.DisplayRole:
+                return on_screen(told)
+            return tip(_why_not_told(self._facts, self._shown[index.row()], FIELDS[index.column()]) or told)
         if role == Qt.ItemDataRole.UserRole:
             return self._shown[index.row()]
         return self.side(index.column()) if role == Qt.ItemDataRole.TextAlignmentRole else None
@@ -148,6 +151,14 @@ def _money(facts: SeasonFacts, place: int) -> str:
     if meaning is None or meaning.money_a_day is None:
         return "–"
     return f"{'+' if meaning.money_a_day >= 0 else '−'}{money_text(meaning.money_a_day, facts.farm)}"
+
+
+def _why_not_told(facts: SeasonFacts, place: int, field: str) -> str:
+    """What has to be entered where solids or money are a dash; blank elsewhere."""
+    meaning = facts.meaning(place) if field in ("solids", "money") else None
+    if meaning is None or (field == "solids" and meaning.solids is not None):
+        return ""
+    return wanting_words(meaning)
 
 
 def _interval(facts: SeasonFacts, place: int) -> str:

@@ -32,7 +32,15 @@ from calibrator.model.underway import Underway, one_by_one, part_of
 from calibrator.records import Records, bag_sums, bag_sums_of, count_sign_offs, every_spot_fill, lot_points, season_lots
 from calibrator.records.past import count_past
 from calibrator.science.bag_sums import bag_means, by_weigh_in
-from calibrator.science.carried_over import CarriedOver, as_to_the_mark, carried_over, money_of, solids_with
+from calibrator.science.carried_over import (
+    CarriedOver,
+    Wanting,
+    as_to_the_mark,
+    carried_over,
+    money_of,
+    solids_with,
+    wanting,
+)
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import daily_powder_g, mix_per_calf
 from calibrator.science.lot_chart import LotChart, points_chart
@@ -92,7 +100,7 @@ def days_of(points: LotPoints, of: DayOf) -> list[date | None]:
 class Meaning:
     """What a lot did to a feeding, the scoop filled as for the lot before: powder, solids (as targeted and as they
     were, where a plan tells them), money a day above the target's (where a price is known) with the powder a day it
-    rests on."""
+    rests on; what is `wanting` for the last two."""
 
     before: SeasonLot
     carried: CarriedOver
@@ -100,6 +108,7 @@ class Meaning:
     solids: float | None = None
     money_a_day: float | None = None
     daily_g: float | None = None
+    wanting: tuple[Wanting, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -242,7 +251,8 @@ class SeasonFacts:
                 return None
             target = self._target_solids
             solids = None if target is None else solids_with(target, carried.mass_g / carried.target_g)
-            return Meaning(before, carried, target, solids, self._money(lot, carried), self._daily_g)
+            money, not_told = self._money(lot, carried), wanting(lot, self._plan is not None)
+            return Meaning(before, carried, target, solids, money, self._daily_g, not_told)
         except CannotCompute:
             return None
 

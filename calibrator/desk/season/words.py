@@ -11,6 +11,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.model import Farm, LotPoint, SeasonLot, UnitSystem
+from calibrator.science.carried_over import Wanting
 from calibrator.science.lot_chart import Rule
 from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
 from calibrator.units import show_mass, show_percent
@@ -232,7 +233,17 @@ def meaning_words(meaning: Meaning, farm: Farm) -> str:
         less = translate("Season", "That is {money} less powder a day, missing from the calves.")
         text = more if meaning.money_a_day >= 0 else less
         told.append(text.format(money=money_text(meaning.money_a_day, farm)))
-    return " ".join(told)
+    return " ".join([*told, wanting_words(meaning)]).strip()
+
+
+def wanting_words(meaning: Meaning) -> str:
+    """What has to be entered before solids and money are told; blank where all of it is."""
+    texts = {
+        Wanting.PLAN: translate("Season", "Solids and money are not told: no feeding plan is entered."),
+        Wanting.PRICE: translate("Season", "Money is not told: the lot's price is not entered."),
+        Wanting.PACKAGE: translate("Season", "Money is not told: the weight of the lot's bags is not entered."),
+    }
+    return " ".join(texts[what] for what in meaning.wanting)
 
 
 def lot_words(
