@@ -1094,5 +1094,29 @@
             <source>Weigh as many bags and fills as each weigh-in asks for. After about five lots of one powder this report can tell how few are enough.</source>
             <translation>Pese tantos costales y llenadas como pida cada pesada. Después de unos cinco lotes del mismo polvo, este informe podrá decir con cuántos basta.</translation>
         </message>
+        <message>
+            <source>Solids and powder a day are not told: no feeding plan is entered.</source>
+            <translation>No se dicen los sólidos ni el polvo al día: falta anotar un plan de alimentación.</translation>
+        </message>
+        <message>
+            <source>Powder a day is not told where the price of the lot is not entered.</source>
+            <translation>No se dice el polvo al día donde falta anotar el precio del lote.</translation>
+        </message>
+        <message>
+            <source>Powder a day is not told where the weight of the lot's bags is not entered.</source>
+            <translation>No se dice el polvo al día donde falta anotar cuánto pesan los costales del lote.</translation>
+        </message>
+        <message>
+            <source>Whether the density changed with it cannot be told from these lots.</source>
+            <translation>Con estos lotes no se sabe si con eso cambió la densidad.</translation>
+        </message>
+        <message>
+            <source>too few to tell</source>
+            <translation>muy pocos para saberlo</translation>
+        </message>
+        <message>
+            <source>Arrived</source>
+            <translation>Llegó</translation>
+        </message>
     </context>
 </TS>
