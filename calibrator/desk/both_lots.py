@@ -5,9 +5,12 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.counted import counted
+from calibrator.desk.scoop_lines import may_fill_to_line
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse
+from calibrator.desk.standing import Standing
 from calibrator.desk.table_words import Telling, number_text, powder_text, way_text
-from calibrator.science.scoops import ScoopCount
+from calibrator.model import FillWay
+from calibrator.science.scoops import ScoopCount, ScoopWay
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
@@ -27,21 +30,32 @@ class FromBoth:
     calves: int
     batches: int
     rest_g: float = 0.0  # of the old lot, beyond this batch
+    a_line_is_off: bool = False  # a line of one of them is not on its scoop
 
 
-def from_both(sheet: GroupSheet, old: LotInUse, left_g: float) -> FromBoth | None:
+def from_both(sheet: GroupSheet, old: LotInUse, new: LotInUse, left_g: float, now: Standing) -> FromBoth | None:
     """Today's batch of a table with `left_g` of another lot used up first; None where nobody is fed.
 
-    Both weigh alike into the mix: the rate is by weight. Scoopfuls are each lot's own. Raises CannotCompute.
+    Both weigh alike into the mix: the rate is by weight. Scoopfuls are each lot's own, to its line only where the scoop
+    bears that. Raises CannotCompute.
     """
     line = sheet.today_line
     if line is None:
         return None
     old_g = min(left_g, line.powder_g)
     new_g = line.powder_g - old_g
-    counts = [sheet.count_by(ways, mass_g) for ways, mass_g in ((old.ways, old_g), (sheet.ways, new_g))]
+    counts = [sheet.count_by(_there(now, lot), mass_g) for lot, mass_g in ((old, old_g), (new, new_g))]
     of_old, of_new = (count if count and count.countable else None for count in counts)
-    return FromBoth(old_g, new_g, of_old, of_new, line.calves, line.batches, left_g - old_g)
+    off = any(_there(now, lot) != lot.ways for lot in (old, new))
+    return FromBoth(old_g, new_g, of_old, of_new, line.calves, line.batches, left_g - old_g, off)
+
+
+def _there(now: Standing, lot: LotInUse) -> tuple[ScoopWay, ...]:
+    """The fills that the scoops allow as they are: no line that is wiped off, or not drawn yet."""
+    lot_id = lot.lot.id if lot.lot else ""
+    return tuple(
+        way for way in lot.ways if way.way is not FillWay.TO_MARK or may_fill_to_line(now, lot_id, way.scoop_id)
+    )
 
 
 def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) -> str:
@@ -61,8 +75,10 @@ def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) 
     text = translate("BothLots", "Into one batch for {calves}: {parts}.")
     if found.batches > 1:
         text = translate("BothLots", "Into one of the {batches} equal batches for {calves}: {parts}.")
-    own = translate("BothLots", "Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.")
     said = text.format(calves=who, batches=found.batches, parts="; ".join(told))
+    own = translate("BothLots", "Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.")
+    if found.a_line_is_off:
+        own = translate("BothLots", "The scoop bears the line of one lot only: never fill the other lot to it.")
     printed = translate("BothLots", "The next chart tells it too; empty the field to leave it out there.")
     said = f"{said} {own.format(lot=old.lot.lot_number if old.lot else '–')} {printed}"
     if found.rest_g <= 0:

@@ -98,6 +98,36 @@ def right_words(brix: float) -> str:
     return translate("MixWords", "Right would be about {brix} °Brix.").format(brix=number(brix))
 
 
+def conflict_words(found: MixFindings) -> str:
+    """What two ways at odds most likely come from and what to do first, short; blank where none are.
+
+    A volume takes the powder for right, so that an instrument beside it that differs tells of powder, or of stirring.
+    """
+    if not found.at_odds:
+        return ""
+    if not found.odds_of_volume and found.at_odds_checked:
+        return translate("MixWords", "But two instruments disagree: one reads wrong. First read with both again.")
+    if not found.odds_of_volume:
+        return translate("MixWords", "But two instruments disagree: one reads wrong. First check both in plain water.")
+    if found.best is not None and found.best.way is SolidsFrom.FINISHED_VOLUME:
+        return translate(
+            "MixWords",
+            "But the instrument does not agree with the volume. First stir to the bottom and read both again.",
+        )
+    instrument, volume_ = found.at_odds_ways
+    if instrument.share < volume_.share:
+        return translate(
+            "MixWords",
+            "But the volume does not agree. Likeliest: too little powder went in, or it is not stirred in yet. First "
+            "stir to the bottom and read again.",
+        )
+    return translate(
+        "MixWords",
+        "But the volume does not agree. Likeliest: too much powder went in, or it is not stirred in yet. First stir "
+        "to the bottom and read again.",
+    )
+
+
 def odds_words(found: MixFindings) -> str:
     """Two ways that cannot both be right: each with its solids, and what to look at before anything is added."""
     one, other = (f"{way_name(way.way)}: {percent(way.share)}" for way in found.at_odds_ways)

@@ -49,6 +49,13 @@ def line_on(now: Standing, scoop_id: str) -> Mark | None:
     return _as_printed(now, scoop_id, _as_signed(now, scoop_id))
 
 
+def may_fill_to_line(now: Standing, lot_id: str, scoop_id: str) -> bool:
+    """Whether a scoop can be filled to the line of a lot: it bears that one, or nobody was asked and it bears both."""
+    told = any(marked.scoop_id == scoop_id for known in now.lots for marked in known.lot.scoops_marked or ())
+    line = line_on(now, scoop_id)
+    return not told or (line is not None and line.lot_id == lot_id)
+
+
 def label_is_printed(now: Standing, mark: Mark) -> bool:
     """Whether the newest label of a scoop is that of a line; of a lot that waits, whether one was printed ahead."""
     known, spoiled = now.lot(mark.lot_id), never_up(now.endings)

@@ -58,9 +58,9 @@ def portions_text(line: SheetLine, to: Telling) -> str:
     """In which portions a batch's powder is weighed; blank where the scale weighs it at once."""
     if line.portions is None:
         return ""
-    words = translate("TableWords", "weigh {count} × {amount}")
+    words = translate("TableWords", "weigh {count} × {amount} (the scale's limit)")
     if line.batches > 1:
-        words = translate("TableWords", "weigh each batch as {count} × {amount}")
+        words = translate("TableWords", "weigh each batch as {count} × {amount} (the scale's limit)")
     return words.format(count=line.portions.count, amount=_held(powder_text(line.portions.each_g, to)))
 
 
@@ -234,7 +234,7 @@ def longest_notes(to: Telling) -> tuple[str, str]:
 
 def longest_portions(to: Telling) -> str:
     """As much as is told beneath today's powder of a batch that the scale does not weigh at once."""
-    words = translate("TableWords", "weigh each batch as {count} × {amount}")
+    words = translate("TableWords", "weigh each batch as {count} × {amount} (the scale's limit)")
     return words.format(count=_MANY, amount=_held(powder_text(_LARGE_G, to)))
 
 

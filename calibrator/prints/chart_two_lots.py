@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calibrator.model import FillWay
 from calibrator.prints import words
 from calibrator.prints.chart_facts import LotPart, TwoLots, WallChart
 from calibrator.prints.chart_words import scoops_told
@@ -47,4 +48,7 @@ def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:
 def _part(part: LotPart, facts: WallChart, tongue: Tongue) -> str:
     powder = show_mass(part.powder_g, facts.units, resolution_g=facts.resolution_g)
     how = scoops_told(part.scoopfuls, facts, tongue, named=True) or tongue(words.WEIGH_POWDER)
-    return tongue(words.TWO_LOTS_PART).format(lot=plain(part.lot_number), powder=powder, how=how)
+    to_line = any(each.way is FillWay.TO_MARK for each in part.scoopfuls)
+    return tongue(words.TWO_LOTS_PART if to_line else words.TWO_LOTS_NO_LINE).format(
+        lot=plain(part.lot_number), powder=powder, how=how
+    )

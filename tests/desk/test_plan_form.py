@@ -263,6 +263,8 @@ def test_seldom_things_are_folded_away_and_opened_where_something_is_wrong(
 def test_groups_are_told_apart_by_their_names(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
     assert not form.groups[0].name.isVisible()  # of calves that are all alike no name is asked
     form.add.click()
+    assert form.groups[0].name.isVisible()
+    assert "“Group 1” until you do" in form.groups[1].name.message  # the first may be out of sight
     for editor in form.groups:
         editor.water.click()
         put(qtbot, editor.calves, "12")

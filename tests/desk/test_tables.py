@@ -452,7 +452,7 @@ def test_powder_heavier_than_the_scale_weighs_is_told_in_portions(
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan("Milk", group(24), count_from=10, count_to=30, counts=())
     page = shown()
-    assert page.view.today.rows[0].powder.note.text() == "weigh 2 × 7\u00a0lb\u00a08.0\u00a0oz"
+    assert page.view.today.rows[0].powder.note.text() == "weigh 2 × 7\u00a0lb\u00a08.0\u00a0oz (the scale's limit)"
     assert page.view.today.rows[0].powder.note.alignment() & Qt.AlignmentFlag.AlignTop
     assert page.view.heavy.isVisibleTo(page)
     assert page.view.heavy.text().startswith("Powder heavier than 8 lb 13.1 oz: weigh it in portions.")
@@ -484,7 +484,10 @@ def test_a_vessel_that_makes_several_batches_tells_the_portions_of_each(
     """
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan(vessel_id=herd.vessel().id)
-    assert shown().view.today.rows[0].powder.note.text() == "weigh each batch as 4 × 8\u00a0lb\u00a08.2\u00a0oz"
+    assert (
+        shown().view.today.rows[0].powder.note.text()
+        == "weigh each batch as 4 × 8\u00a0lb\u00a08.2\u00a0oz (the scale's limit)"
+    )
 
 
 def test_a_table_of_few_scoopfuls_gives_no_reason_to_weigh(shown: Callable[[], TablesPage], herd: Herd) -> None:

@@ -20,7 +20,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage
-from calibrator.desk.scoop_lines import line_on
+from calibrator.desk.scoop_lines import line_on, marked
 from calibrator.desk.sheets import plan_sheet, powder_in_use, powder_of
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
@@ -111,17 +111,40 @@ def test_a_batch_takes_the_last_of_one_lot_and_the_rest_from_the_other(
     new = powder_in_use(herd.records, now)
     old = powder_of(herd.records, now, now.lot(two[0].lot_id), now.sign_offs)
     sheet = plan_sheet(herd.farm, herd.plan("Milk", group(10)), None, new).groups[0]
-    found = from_both(sheet, old, 40 * OZ_G)
+    found = from_both(sheet, old, new, 40 * OZ_G, now)
     assert found is not None
     assert (found.old_g, found.new_g) == pytest.approx((40 * OZ_G, 60 * OZ_G), rel=1e-3)
     assert found.old_scoops is not None
     assert found.new_scoops is not None
     assert (found.old_scoops.scoopfuls, found.new_scoops.scoopfuls) == (4, 6)
-    whole = from_both(sheet, old, 1000 * OZ_G)
+    whole = from_both(sheet, old, new, 1000 * OZ_G, now)
     assert whole is not None
     assert (whole.new_g, whole.new_scoops) == (0.0, None)
     nobody = plan_sheet(herd.farm, herd.plan("None", group(0)), None, new).groups[0]
-    assert from_both(nobody, old, 40 * OZ_G) is None
+    assert from_both(nobody, old, new, 40 * OZ_G, now) is None
+
+
+def test_no_lot_is_filled_to_a_line_that_is_off_the_scoop(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    """Once the scoop bears the new lot's line, 40 oz of the old one are four level, which weigh 10.4 oz each."""
+    now = standing(herd.records, herd.farm)
+    known = now.lot(two[1].lot_id)
+    assert known is not None
+    for lot in marked(now, known, herd.red.id, TODAY):
+        herd.records.keep(lot)
+    herd.plan("Milk", group(10))
+    page = page_of(herd, qtbot, answers)
+    bar = page.view.lot_bar
+    qtbot.keyClicks(bar.left.line, "40 oz")
+    assert "lot 25-1103C: 40.0 oz, 4 level" in bar.both.text()
+    assert "never fill the other lot to it" in bar.both.text()
+    page.print.click()
+    document = page.paper.document
+    assert document is not None
+    shown = " ".join(item.text for item in document.pages[0].items if isinstance(item, Text))
+    assert "from bags of lot 25-1103C: 40.0 oz, 4 level (Red scoop)" in shown
+    assert "from bags of lot 25-1204A, by its own line: 60.0 oz, 6 to the line (Red scoop)" in shown
 
 
 def test_one_open_lot_needs_no_bar(herd: Herd, qtbot: QtBot, answers: Answers) -> None:

@@ -97,6 +97,10 @@ class PlanGroups(QWidget):
         editor = self._place(None)
         if like is not None:
             editor.begin_like(like)
+        unnamed = next((one for one in self.editors[:-1] if not one.name.text()), None)
+        if unnamed is not None:
+            told = self.tr("Give each group a name. The first one has a field for it too: it is “{name}” until you do.")
+            editor.name.say(told.format(name=unnamed.called()))
         self.edited.emit()
         editor.name.line.setFocus()
         QTimer.singleShot(0, editor, partial(_bring_up, editor))  # where it stands is known once it is laid out

@@ -38,8 +38,9 @@ class Told:
 class VerdictPanel(QWidget):
     """Shows `MixFindings`; called anew with every digit typed.
 
-    Whether it may be fed today comes straight beneath the verdict, what to put right in the next card; where two ways
-    are at odds, that stands above it there. By which way and how surely the verdict was found stands last.
+    Whether it may be fed today comes straight beneath the verdict, or what to do first where two ways are at odds; what
+    to put right in the next card, with what to look at above it there. By which way and how surely the verdict was
+    found stands last.
     """
 
     water_check_wanted = Signal()
@@ -149,7 +150,8 @@ class VerdictPanel(QWidget):
         self.bar.show_judged(judged, ends, words.percent(judged.target))
         self.bar.setAccessibleDescription(self.solids.text())
         self._offer(judged.would_tell, found)
-        _say(self.today, words.may_be_fed_words(judged, alike=_alike(found)) if may_be_fed(found) else "")
+        fed = words.may_be_fed_words(judged, alike=_alike(found)) if may_be_fed(found) else ""
+        _say(self.today, fed or words.conflict_words(found))
         told = [
             words.would_tell_words(judged, best.way),
             self._inside_words(found, judged, best),

@@ -296,7 +296,7 @@ class TablesPage(Page):
             return
         try:
             old = powder_of(self.desk.records, self._now, other, self._now.sign_offs)
-            found = from_both(sheet, old, left_g)
+            found = from_both(sheet, old, self._powder, left_g, self._now)
         except CannotCompute as error:
             self.view.lot_bar.tell_both(in_words(error))
             return

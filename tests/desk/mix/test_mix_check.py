@@ -260,6 +260,8 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     type_in(qtbot, panel.readings.first.line, " ".join([f"{brix:.1f}"] * 6))
     type_in(qtbot, panel.readings.volume.line, f"{batch.mix.volume_ml / 1000:.1f} L")
     assert panel.found.odds_of_volume
+    assert panel.verdict.today.isVisible()
+    assert "But the volume does not agree. Likeliest: too " in panel.verdict.today.text()
     causes = panel.verdict.causes.text()
     assert "3 scoopfuls too few" in causes
     assert "drawn as water" not in causes
