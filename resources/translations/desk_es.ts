@@ -324,6 +324,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Cada lote con su propia línea; si la del lote {lot} ya está borrada, pese ese polvo.</translation>
     </message>
     <message>
+        <source>The scoop bears the line of one lot only: never fill the other lot to it.</source>
+        <translation>La medida lleva la línea de un solo lote: nunca llene el otro hasta ella.</translation>
+    </message>
+    <message>
         <source>The next chart tells it too; empty the field to leave it out there.</source>
         <translation>La próxima tabla también lo dirá; vacíe el campo para que no salga en ella.</translation>
     </message>
@@ -5542,6 +5546,26 @@ entre {low} y {high}
         <translation>Quizás fuerte</translation>
     </message>
     <message>
+        <source>But two instruments disagree: one reads wrong. First read with both again.</source>
+        <translation>Pero dos instrumentos no concuerdan: uno lee mal. Primero vuelva a leer con los dos.</translation>
+    </message>
+    <message>
+        <source>But two instruments disagree: one reads wrong. First check both in plain water.</source>
+        <translation>Pero dos instrumentos no concuerdan: uno lee mal. Primero revise los dos en agua sola.</translation>
+    </message>
+    <message>
+        <source>But the instrument does not agree with the volume. First stir to the bottom and read both again.</source>
+        <translation>Pero el instrumento no concuerda con el volumen. Primero revuelva hasta el fondo y lea otra vez los dos.</translation>
+    </message>
+    <message>
+        <source>But the volume does not agree. Likeliest: too little powder went in, or it is not stirred in yet. First stir to the bottom and read again.</source>
+        <translation>Pero el volumen no concuerda. Lo más probable: entró muy poco polvo, o falta revolver. Primero revuelva hasta el fondo y lea otra vez.</translation>
+    </message>
+    <message>
+        <source>But the volume does not agree. Likeliest: too much powder went in, or it is not stirred in yet. First stir to the bottom and read again.</source>
+        <translation>Pero el volumen no concuerda. Lo más probable: entró demasiado polvo, o falta revolver. Primero revuelva hasta el fondo y lea otra vez.</translation>
+    </message>
+    <message>
         <source>stir to the bottom and read three fresh drops</source>
         <translation>remueva hasta el fondo y lea tres gotas nuevas</translation>
     </message>
@@ -6335,6 +6359,10 @@ entre {low} y {high}
     <message>
         <source>Another group has this name.</source>
         <translation>Otro grupo ya tiene este nombre.</translation>
+    </message>
+    <message>
+        <source>Give each group a name. The first one has a field for it too: it is “{name}” until you do.</source>
+        <translation>Ponga nombre a cada grupo. El primero también tiene ya su campo: se llama “{name}” mientras usted no le ponga otro.</translation>
     </message>
 </context>
 <context>
@@ -11220,14 +11248,6 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>TableWords</name>
     <message>
-        <source>weigh {count} × {amount}</source>
-        <translation>pese {count} × {amount}</translation>
-    </message>
-    <message>
-        <source>weigh each batch as {count} × {amount}</source>
-        <translation>pese cada tanda en {count} × {amount}</translation>
-    </message>
-    <message>
         <source>Powder heavier than {most}: weigh it in portions. The scale weighs {capacity} at most, its pail included.</source>
         <translation>Polvo de más de {most}: péselo en porciones. La báscula pesa hasta {capacity}, con todo y cubeta.</translation>
     </message>
@@ -11306,6 +11326,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Rounding of water and powder: strength {share}.</source>
         <translation>Redondeo de agua y polvo: fuerza {share}.</translation>
+    </message>
+    <message>
+        <source>weigh {count} × {amount} (the scale&apos;s limit)</source>
+        <translation>pese {count} × {amount} (límite de la báscula)</translation>
+    </message>
+    <message>
+        <source>weigh each batch as {count} × {amount} (the scale&apos;s limit)</source>
+        <translation>pese cada tanda en {count} × {amount} (límite de la báscula)</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>

@@ -1118,5 +1118,9 @@
             <source>Arrived</source>
             <translation>Llegó</translation>
         </message>
+        <message>
+            <source>from bags of lot {lot}: {powder}, {how}</source>
+            <translation>de los costales del lote {lot}: {powder}, {how}</translation>
+        </message>
     </context>
 </TS>
