@@ -22,7 +22,7 @@ from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
-from calibrator.model import Lot, PackagesLeft, SignOff, WeighIn, new_id
+from calibrator.model import Lot, PackagesLeft, Plan, SignOff, WeighIn, new_id
 from calibrator.records import Records
 
 BAG_G = 800 * OZ_G
@@ -155,6 +155,10 @@ def test_bags_counted_are_kept_with_the_day(herd: Herd, qtbot: QtBot, answers: A
     assert herd.lot_of(signed).packages_left == PackagesLeft(packages=31.5, on=TODAY, typed="31.5")
     assert "31.5 bags left" in card.left.text()
     assert "Counted on 2 Mar 2026" in card.basis.text()
+    for plan in herd.records.every(Plan):
+        herd.records.keep(replace(plan, retired_on=TODAY))
+    page.reload()
+    assert card.basis.text() == "Counted on 2 Mar 2026."
     assert card.count.text() == ""
     assert not page.pending()
     assert "Powder of lot" not in page.rows[0].words

@@ -99,6 +99,19 @@ def test_the_models_keep_the_rules_of_models(yard: Yard, qtmodeltester: ModelTes
     assert fills.rowCount() == 3
 
 
+def test_the_only_lot_weighed_in_is_said_to_be_in_use_for_that(page: LotsPage, yard: Yard) -> None:
+    lot = weighed_lot(yard, "A")
+    page.reload()
+    now = standing(yard.records, yard.farm)
+    page.detail.show_lot(now, now.lot(lot.id))
+    assert page.detail.state.text() == "in use: the only lot weighed in"
+    assert "say so under Today" not in page.detail.standing_words.text()
+    yard.records.keep(replace(lot, scoops_marked=()))
+    now = standing(yard.records, yard.farm)
+    page.detail.show_lot(now, now.lot(lot.id))
+    assert "Once the scoop is marked, say so under Today." in page.detail.standing_words.text()
+
+
 def test_an_empty_farm_is_told_what_to_do(page: LotsPage) -> None:
     assert page._none_yet.isVisible()
     told = page.detail.nothing

@@ -278,6 +278,20 @@ def test_once_all_is_done_the_sign_off_asks_for_nothing_and_lights_nothing(windo
     assert lit(step) == []
 
 
+def test_a_label_that_was_never_printed_here_is_not_called_done(window: Window, second: Lot) -> None:
+    step = sign(window, second, "From")
+    card = today(window).spot_card
+    assert not card.to_mark.isVisibleTo(card)  # the line that is on the scoop is that of the lot before
+    assert card.level.isChecked()
+    assert card.what.text().startswith("Struck level only, until ")
+    window.show_page("weigh_in")
+    step._on_button.click()
+    assert step.hands.text() == "All of it is done. The label of this line was not printed here."
+    card = today(window).spot_card
+    assert card.to_mark.isVisibleTo(card)
+    assert card.to_mark.isChecked()
+
+
 def test_a_label_printed_ahead_of_the_change_over_is_lit_no_more(window: Window, second: Lot) -> None:
     step = sign(window, second, "Not")
     assert lit(step) == ["Print the scoop label"]

@@ -161,8 +161,10 @@ def test_read_from_across_the_room(window: Window) -> None:
     enter("11.8")
     assert view._now.text() == "Now bag 2\nLast kept: 11.8 oz"
     assert [fill.typed for fill in page.guide.fills_of(FillWay.LEVEL)] == ["11.6", "11.7", "11.8"]  # type: ignore[union-attr]
-    press(window, "Read from across the room")
+    assert view._panel._named.text().startswith("Mean of 3 fills, ± ")
+    press(window, "Back to the normal size")
     assert view._view.isVisible()
+    assert view._across.text().replace("&", "") == "Read from across the room"
     assert not view._now.isVisible()
 
 

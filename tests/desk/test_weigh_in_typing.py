@@ -295,7 +295,7 @@ def test_from_across_the_room_the_mean_is_named_the_line_can_be_moved_and_escape
     assert "Fill to the line" in panel._named.text()
     for text in ("10.8", "10.9", "10.8", "10.9", "10.8", "10.9", "10.8", "10.9"):
         enter(text)
-    assert panel._named.text() == "Mean of 8 fills"
+    assert panel._named.text().startswith("Mean of 8 fills, ± ")
     assert panel._verdict.isVisible()
     assert "Move the line" in panel._verdict.text()
     assert panel._move.isVisible()
@@ -470,6 +470,15 @@ def test_a_number_of_another_unit_is_offered(window: Window, typed: str, offered
     assert page.guide is not None
     assert page.guide.fills_of(FillWay.LEVEL) == []
     assert view._weight.message.endswith(offered)
+
+
+def test_the_example_in_the_field_is_what_was_weighed(window: Window) -> None:
+    _page, view = opened(window, Step.LEVEL_FILLS)
+    usual = view._weight.line.placeholderText()
+    enter("14.4")
+    assert view._weight.line.placeholderText() == usual.replace(usual.split()[1], "14.4")
+    view._stack.undo()
+    assert view._weight.line.placeholderText() == usual
 
 
 def test_enter_stays_in_a_field_whose_text_cannot_be_taken(window: Window) -> None:

@@ -34,7 +34,7 @@ from calibrator.desk.words import (
     mark_words,
     medicated_caution,
     packages_words,
-    scoop_words_in_full,
+    scoop_words,
     state_tone,
     state_words,
     step_words,
@@ -102,7 +102,7 @@ class LotDetail(QFrame):
             return
         lot = known.lot
         self.heading.setText(f"{lot.lot_number}  {lot.product}".strip())
-        self.state.setText(state_words(known.state))
+        self.state.setText(self._state(now, known))
         set_tone(self.state, state_tone(known.state))
         self.caution.setVisible(lot.medicated)
         self._show_signed(known)
@@ -112,6 +112,13 @@ class LotDetail(QFrame):
         self.fills.setVisible(bool(weighed))
         self.no_fills.setVisible(not weighed)
         self.history.show_of(Lot, lot.id)
+
+    def _state(self, now: Standing | None, known: LotStanding) -> str:
+        """What a lot has come to; of one that is fed though nobody said so, why it is."""
+        alone = now is not None and sum(one.sign_off is not None for one in now.lots) == 1
+        if known.state is LotState.IN_USE and known.lot.fed_from is None and alone:
+            return self.tr("in use: the only lot weighed in")
+        return state_words(known.state)
 
     def _what_to_do(self, now: Standing | None) -> str:
         if now is None or not now.lots:
@@ -157,7 +164,16 @@ class LotDetail(QFrame):
         day = day_text(signed.at.astimezone().date())
         fills, bags = counted.fills(signed.fills), counted.bags(signed.bags)
         told = text.format(day=day, who=signed.by, fills=fills, bags=bags)
-        return [*lines, told, *self._fed_again(known.state)]
+        return [*lines, told, *self._to_mark(known), *self._fed_again(known.state)]
+
+    def _to_mark(self, known: LotStanding) -> list[str]:
+        """Where it is said that a scoop bears the line; beneath the figures it would have no room."""
+        now = self._now
+        if now is None or known.state is not LotState.IN_USE:
+            return []
+        if not any(scoop_state(now, known, mark.scoop_id) is ScoopState.TO_MARK for mark in known.marks):
+            return []
+        return [self.tr("Once the scoop is marked, say so under Today.")]
 
     def _fed_again(self, state: LotState) -> list[str]:
         """How a lot that others were fed after is fed again."""
@@ -205,7 +221,7 @@ class LotDetail(QFrame):
             state = scoop_state(self._now, known, mark.scoop_id)
             if known.state is LotState.LEFT_OVER and state is ScoopState.TO_MARK:
                 state = ScoopState.OTHER_LOT  # its line was on the scoop, and made way for the next one
-            note = f"{note}, {scoop_words_in_full(state, known.state, level=mark.struck_level)}"
+            note = f"{note}, {scoop_words(state, level=mark.struck_level)}"
         block.tell(caption, mark_words(mark, self.desk.system), note)
         self._add_block(block)
 

@@ -192,8 +192,11 @@ class PowderCard(QFrame):
         return "\n".join(lines)
 
     def _basis_text(self, found: AtHand) -> str:
+        """What the figure rests on; without a plan nothing was fed by one, and what came is all that is known."""
         daily = self._stored(found.daily_g)
-        if found.counted_on:
+        if not found.daily_g:
+            text = self.tr("Counted on {day}.") if found.counted_on else ""
+        elif found.counted_on:
             text = self.tr("Counted on {day}, less {daily} a day by the plans.")
         else:
             text = self.tr("What came, less {daily} a day by the plans since {day}. Count the bags to be sure.")

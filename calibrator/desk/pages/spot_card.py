@@ -22,6 +22,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_lines import ScoopState, scoop_state
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.spots import SpotFacts, SpotFindings, meant_g, read_spots, spot_doubt, spot_findings, to_line_g
 from calibrator.desk.standing import Standing
@@ -104,14 +105,19 @@ class SpotCard(QFrame):
         self._tell()
 
     def _offer_ways(self) -> None:
-        """A scoop that is struck level has no line to be filled to."""
+        """A scoop that is struck level has no line to be filled to, and while nobody said that the lot's line is on a
+        scoop, what is filled to the one that is there would be judged as if it were."""
         mark = self._mark()
-        without = mark is not None and mark.struck_level
+        without = mark is not None and (mark.struck_level or self._to_be_marked(mark))
         if without:
             self.level.setChecked(True)
         elif not self.to_mark.isVisibleTo(self):
             self.to_mark.setChecked(True)
         self.to_mark.setVisible(not without)
+
+    def _to_be_marked(self, mark: Mark) -> bool:
+        known = self._now.in_use if self._now else None
+        return bool(self._now and known and scoop_state(self._now, known, mark.scoop_id) is ScoopState.TO_MARK)
 
     def go_on(self) -> None:
         """Tell anew while the server is away: of the lot as last read, with what waits."""
@@ -245,8 +251,11 @@ class SpotCard(QFrame):
             awaited_g = to_line_g(signed, mark) if self.to_mark.isChecked() else signed.level_mean_g
             self.weight.box.set_examples({one: shown.mass(awaited_g, one) for one in UnitSystem})
         several = mark is not None and signed is not None and mark.full_scoops > 0 and self.to_mark.isChecked()
-        self.what.setVisible(several)
-        if mark and signed and several:
+        unmarked = mark is not None and not mark.struck_level and self._to_be_marked(mark)
+        self.what.setVisible(several or unmarked)
+        if unmarked:
+            self.what.setText(self.tr("Struck level only, until it is told above that the line of this lot is on."))
+        elif mark and signed and several:
             self.what.setText(only_to_line_words(self._mass(to_line_g(signed, mark))))
 
     def _found(self, signed: SignOff, mark: Mark) -> SpotFindings | None:

@@ -152,7 +152,12 @@ class FindingsPanel(QFrame):
                 high=shown.fine_mass(result.high_g, system),
             )
         )
-        self._named.setText(self.tr("Mean of {fills}").format(fills=words.weighed_words(result)))
+        self._named.setText(
+            self.tr("Mean of {fills}, ± {mass} (95 %)").format(
+                fills=words.weighed_words(result),
+                mass=words.unbroken(shown.fine_mass(result.half_width_g, system)),
+            )
+        )
         resolution_g = guide.scale.resolution_g if guide.scale else None  # as it will stand on the display
         self._next.setText(
             self.tr("One more scoopful may weigh {low} to {high}.").format(

@@ -80,7 +80,7 @@ class StepFills(StepView):
         self._undo = button(self.tr("&Undo"), self._take_back)
         self._redo = button(self.tr("Re&do"), self._do_again)
         self._odd = label("", "caution")
-        self._across = _toggle(self.tr("Read from across the roo&m"), self._show_across)
+        self._across = _toggle(self._show_across)
         self._across.setToolTip(tip(self.tr("Esc brings back the usual view.")))
         self._now = label("", "heading")
         self.tools_line.addWidget(self._across)
@@ -341,13 +341,20 @@ class StepFills(StepView):
         """A bare number is what the scale's display shows, so it is read in the display's unit."""
         unit = unit_of(guide.scale, self.desk.system)
         self._weight.set_default_unit(unit)
-        line = guide.findings.line
-        if self._way is FillWay.TO_MARK and line is not None:
-            step_g = guide.scale.resolution_g if guide.scale else None
-            awaited = {one: shown.mass(line.mass_g, one, resolution_g=step_g) for one in UnitSystem}
-            self._weight.set_examples(awaited)
+        awaited_g = self._awaited_g(guide)
+        step_g = guide.scale.resolution_g if guide.scale else None
+        awaited = {one: shown.mass(awaited_g, one, resolution_g=step_g) for one in UnitSystem} if awaited_g else None
+        self._weight.set_examples(awaited)
         remark = self.tr("A number alone is in {unit}.").format(unit=unit) if unit else ""
         self._weight.set_remark(remark)
+
+    def _awaited_g(self, guide: Guide) -> float | None:
+        """What the next fill will weigh about: the mean of those weighed, before them what the line was drawn for."""
+        found = guide.findings
+        result = found.level if self._way is FillWay.LEVEL else found.check.result if found.check else None
+        if result is not None:
+            return result.mean_g
+        return found.line.mass_g if self._way is FillWay.TO_MARK and found.line else None
 
     def _show_across(self, on: bool) -> None:
         """Only what a person at the bags needs to see, large enough to be read from there."""
@@ -356,6 +363,7 @@ class StepFills(StepView):
 
     def _look_across(self, on: bool) -> None:
         self._looks_far = on
+        self._across.setText(self.tr("Back to the nor&mal size") if on else self.tr("Read from across the roo&m"))
         for part in (self._view, self._plot, self._strike, self.hands):
             part.setVisible(not on)
         self._now.setVisible(on)
@@ -452,8 +460,8 @@ class _Rows(QTableView):
         return QSize(super().minimumSizeHint().width(), LIST_PX)
 
 
-def _toggle(text: str, on_change: Callable[[bool], None]) -> QPushButton:
-    made = QPushButton(text)
+def _toggle(on_change: Callable[[bool], None]) -> QPushButton:
+    made = QPushButton()
     made.setProperty("kind", "link")
     made.setCheckable(True)
     made.setAutoDefault(True)

@@ -148,7 +148,11 @@ class StepSignOff(StepView):
             )
             return text.format(old=fed.lot.lot_number)
         left = [*self._left_on_scoop(guide), self.tr("Print the wall chart.") if _wants_chart(guide) else ""]
-        return " ".join([self.tr("Signed."), *filter(None, left)]) if any(left) else self.tr("All of it is done.")
+        if any(left):
+            return " ".join([self.tr("Signed."), *filter(None, left)])
+        if not _label_is_printed(guide):
+            return self.tr("All of it is done. The label of this line was not printed here.")
+        return self.tr("All of it is done.")
 
     def _left_on_scoop(self, guide: Guide) -> tuple[str, ...]:
         """What is still to be done about the scoop and its label."""

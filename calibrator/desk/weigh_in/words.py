@@ -295,7 +295,8 @@ def doubt_words(doubt: Doubt, weight: str, guide: Guide, system: UnitSystem, *, 
     if doubt == Doubt.OVER_CAPACITY and guide.scale is not None:
         words = translate("WeighInWords", "{weight} is more than this scale weighs ({capacity}).")
         told = words.format(weight=weight, capacity=shown.mass(guide.scale.capacity_g, system))
-        return told if short else f"{told} {translate('WeighInWords', 'Type it again.')}"
+        again = translate("WeighInWords", "Type it again.")
+        return told if short else f"{told} {again}"
     if doubt == Doubt.OVER_LEVEL and guide.findings.level is not None:
         words = translate(
             "WeighInWords",

@@ -123,8 +123,8 @@ class QuantityField(QWidget):
         comma, unit = decimal_comma(), self._unit_left_out()
         return with_unit(self.text(), self._kind, self._system, decimal_comma=comma, default_unit=unit)
 
-    def set_examples(self, examples: Mapping[UnitSystem, str]) -> None:
-        """What stands in the empty field, one each for both systems."""
+    def set_examples(self, examples: Mapping[UnitSystem, str] | None) -> None:
+        """What stands in the empty field, one each for both systems; None for what is usual."""
         kept, told = self._line.text(), self.told()
         self._examples = examples
         if self._filled is None and told != kept and self.told() != told:
