@@ -1497,8 +1497,8 @@ entre {low} y {high}
 (intervalo del 95 %)</translation>
     </message>
     <message>
-        <source>Mean of {fills}</source>
-        <translation>Promedio de {fills}</translation>
+        <source>Mean of {fills}, ± {mass} (95 %)</source>
+        <translation>Promedio de {fills}, ± {mass} (95 %)</translation>
     </message>
     <message>
         <source>One more scoopful may weigh {low} to {high}.</source>
@@ -4488,6 +4488,10 @@ entre {low} y {high}
         <translation>Etiqueta e historial</translation>
     </message>
     <message>
+        <source>in use: the only lot weighed in</source>
+        <translation>en uso: el único lote pesado</translation>
+    </message>
+    <message>
         <source>What is weighed and signed off of a lot stands here. Press Add a lot to begin.</source>
         <translation>Aquí se ve lo pesado y lo firmado de un lote. Para empezar, oprima Agregar un lote.</translation>
     </message>
@@ -4510,6 +4514,10 @@ entre {low} y {high}
     <message>
         <source>Signed off on {day} by {who}: mean of {bags}, {fills}.</source>
         <translation>Pesada firmada el {day} por {who}: promedio de {bags}, {fills}.</translation>
+    </message>
+    <message>
+        <source>Once the scoop is marked, say so under Today.</source>
+        <translation>Cuando la medida esté marcada, dígalo en Hoy.</translation>
     </message>
     <message>
         <source>To feed it again press Back into use.</source>
@@ -6473,6 +6481,10 @@ entre {low} y {high}
     <message>
         <source>That counts in {mass} of other lots.</source>
         <translation>Ahí ya se cuentan {mass} de otros lotes.</translation>
+    </message>
+    <message>
+        <source>Counted on {day}.</source>
+        <translation>Contado el {day}.</translation>
     </message>
     <message>
         <source>Counted on {day}, less {daily} a day by the plans.</source>
@@ -9697,6 +9709,10 @@ entre {low} y {high}
         <translation>Tachar {weight}</translation>
     </message>
     <message>
+        <source>Struck level only, until it is told above that the line of this lot is on.</source>
+        <translation>Solo al ras, hasta que se diga arriba que la línea de este lote está puesta.</translation>
+    </message>
+    <message>
         <source>For the whole lot level scoopfuls still do.</source>
         <translation>Para todo el lote la medida al ras todavía sirve.</translation>
     </message>
@@ -10003,6 +10019,10 @@ entre {low} y {high}
         <translation>De todos modos pesa eso</translation>
     </message>
     <message>
+        <source>Back to the nor&amp;mal size</source>
+        <translation>Vol&amp;ver al tamaño normal</translation>
+    </message>
+    <message>
         <source>Now bag {bag}</source>
         <translation>Ahora el costal {bag}</translation>
     </message>
@@ -10307,6 +10327,10 @@ Last kept: {mass}</source>
     <message>
         <source>Signed.</source>
         <translation>Pesada firmada.</translation>
+    </message>
+    <message>
+        <source>All of it is done. The label of this line was not printed here.</source>
+        <translation>Está todo hecho. La etiqueta de esta línea no se imprimió aquí.</translation>
     </message>
     <message>
         <source>All of it is done.</source>
@@ -12915,6 +12939,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{weight} is more than this scale weighs ({capacity}).</source>
         <translation>{weight} es más de lo que pesa esta báscula ({capacity}).</translation>
+    </message>
+    <message>
+        <source>Type it again.</source>
+        <translation>Escríbalo otra vez.</translation>
     </message>
     <message>
         <source>That is more than this scoop holds struck level ({level}); to the line it holds less.</source>
