@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
-from calibrator.model import Paper, UnitSystem
+from calibrator.desk.money import LONGEST_CURRENCY
+from calibrator.model import Farm, Paper, UnitSystem
 from calibrator.places import resource
 
 LANGUAGES = ("en", "es")
@@ -36,6 +37,13 @@ def thinks_metric() -> bool:
     system = QLocale.system()
     named = system.language() != QLocale.Language.C
     return named and system.measurementSystem() == QLocale.MeasurementSystem.MetricSystem
+
+
+def usual_currency() -> str:
+    """The sign of a new farm's prices: that of this computer's country, where it names one."""
+    system = QLocale.system()
+    sign = system.currencySymbol() if system.language() != QLocale.Language.C else ""
+    return sign if 0 < len(sign) <= LONGEST_CURRENCY else Farm.currency
 
 
 def usual_paper(units: UnitSystem) -> Paper:

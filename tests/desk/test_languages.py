@@ -233,3 +233,16 @@ def test_the_first_farm_thinks_in_the_units_of_its_country(
 
     monkeypatch.setattr(tongues, "QLocale", There)
     assert tongues.thinks_metric() is metric
+
+
+@pytest.mark.parametrize(("name", "sign"), [("en_GB", "£"), ("es_MX", "$"), ("de_DE", "€"), ("C", "$")])
+def test_the_first_farm_counts_in_the_money_of_its_country(
+    monkeypatch: pytest.MonkeyPatch, name: str, sign: str
+) -> None:
+    class There(QLocale):
+        @staticmethod
+        def system() -> QLocale:
+            return QLocale(name)
+
+    monkeypatch.setattr(tongues, "QLocale", There)
+    assert tongues.usual_currency() == sign

@@ -520,3 +520,21 @@ def test_enter_on_a_row_does_what_its_lit_button_does(qtbot: QtBot, page: LotsPa
     with qtbot.waitSignal(page.desk.go_to) as went:
         qtbot.keyClick(page.table, Qt.Key.Key_Return)
     assert went.args == ["weigh_in", lot.id]
+
+
+def test_the_example_of_a_price_has_the_farms_currency(page: LotsPage) -> None:
+    farm = page.desk.farm
+    assert farm is not None
+    page.desk.keep(replace(farm, currency="£"))
+    page.start_new()
+    assert page.form.price.line.placeholderText() == "£68.50"
+
+
+def test_a_lot_no_longer_fed_says_what_finished_is_for(page: LotsPage, yard: Yard) -> None:
+    first = weighed_lot(yard, "26-0811B")
+    second = weighed_lot(yard, "26-0812C")
+    yard.records.keep(replace(second, fed_from=date(2026, 3, 3)))
+    page.reload()
+    page.open(first.id)
+    assert page.detail.state.text() == "no longer fed"
+    assert "Press Finished once none of this one is left." in page.detail.standing_words.text()

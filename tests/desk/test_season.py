@@ -29,6 +29,7 @@ from calibrator.desk.season.looking import Looking
 from calibrator.desk.season.lots_item import side_by_side
 from calibrator.desk.season.why_words import sentence as why_sentence
 from calibrator.desk.season.words import weighed_words
+from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme, tokens
 from calibrator.model import Box, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
 from calibrator.model.underway import Underway
@@ -129,7 +130,7 @@ def test_one_lot_waits_for_the_next(shown: Callable[[], SeasonPage], herd: Herd)
     assert "next lot" in page.happened.meaning.text()
     assert told(page.happened) == []
     assert not page.happened.more.text()
-    assert "next lot" in page.lots.finding.text()
+    assert "next lot" in page.lots.hint.text()
     assert page.spread.bars.isVisible()
     assert page.spread.advice.text() == (
         "One lot does not show how lots differ, and its few bags tell little: weigh in more."
@@ -138,7 +139,7 @@ def test_one_lot_waits_for_the_next(shown: Callable[[], SeasonPage], herd: Herd)
 
 def test_without_a_lot_no_empty_table_or_picture_stands(shown: Callable[[], SeasonPage]) -> None:
     page = shown()
-    assert "first sign-off" in page.lots.finding.text()
+    assert "first sign-off" in page.lots.hint.text()
     assert not page.lots.table.isVisible()
     assert page.why.finding.isVisible()
     assert not page.why.table.isVisible()
@@ -399,6 +400,35 @@ def test_lots_are_found_as_one_types_and_sorted(shown: Callable[[], SeasonPage],
     assert went.args == ["lots", first.lot_id]
 
 
+def test_the_period_told_begins_with_the_first_lot_and_ends_with_the_last_or_today(
+    shown: Callable[[], SeasonPage], herd: Herd
+) -> None:
+    for number in ("25-1103C", "25-1204A"):
+        herd.sign(number, TEN_OZ_LEVEL)
+    panel = shown().happened
+    days, today = panel.plot.shown.days, panel.desk.clock().date()  # type: ignore[union-attr]
+    first, last = panel.plot.whole_period()
+    assert first < days[0]
+    assert last > days[-1]
+    told = [day_text(day) for day in (date.fromordinal(int(days[0])), today)]
+    panel._moved(first, today.toordinal() + 40.0)
+    assert panel.period.text() == " – ".join(told)
+
+
+def test_one_lot_alone_has_its_note_and_no_heading_of_another_matter(
+    shown: Callable[[], SeasonPage], herd: Herd
+) -> None:
+    for number in ("25-1103C", "25-1204A"):
+        herd.sign(number, TEN_OZ_LEVEL)
+    panel = shown().lots
+    assert (panel.finding.isHidden(), panel.note.isHidden(), panel.hint.isHidden()) == (True, False, False)
+    panel.table.selectAll()
+    assert (panel.finding.isHidden(), panel.note.isHidden(), panel.hint.isHidden()) == (False, True, True)
+    texts = [panel.beside.item(row, 2).text() for row in range(panel.beside.rowCount())]
+    assert any("in place of 10.0 oz" in text for text in texts)
+    assert "95 % within, oz/qt" in panel.model.headings()
+
+
 def test_two_chosen_lots_are_compared(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     herd.sign("25-1103C", 0.5)
     herd.sign("25-1204A", 0.55)
@@ -428,16 +458,16 @@ def test_two_lots_are_compared_by_plain_clicks(shown: Callable[[], SeasonPage], 
         where = panel.table.visualRect(panel.model.index(row, 0)).center()
         qtbot.mouseClick(panel.table.viewport(), Qt.MouseButton.LeftButton, pos=where)
 
-    assert panel.finding.text() == "Press Compare two, then click the two lots."
+    assert panel.hint.text() == "Press Compare two, then click the two lots."
     panel.compare_button.click()
-    assert panel.finding.text() == "Now click the two lots."  # none is chosen: the first click lets none go
+    assert panel.hint.text() == "Now click the two lots."  # none is chosen: the first click lets none go
     click(0)
-    assert panel.finding.text() == "Now click one more lot."
+    assert panel.hint.text() == "Now click one more lot."
     click(2)
     assert panel.beside.isVisible()
     assert "25-1205A" in panel.finding.text()
     click(1)
-    assert "more than two" in panel.finding.text()
+    assert "more than two" in panel.hint.text()
     click(0)
     assert panel.finding.text().startswith("A level scoop weighs 10.0 % more")
     assert panel.compare_button.text().replace("&", "") == "End comparing"

@@ -100,6 +100,7 @@ class LotForm(Form[Lot]):
         self.plant_code.set_text(lot.plant_code)
         self.agglomerated.setCurrentIndex(self.agglomerated.findData(lot.agglomerated))
         self.price.set_text(lot.price_typed)
+        self.price.show_example()
         self.medicated.setChecked(lot.medicated)
         self.note.set_text(lot.note)
         self._trouble.hide()

@@ -154,6 +154,8 @@ class LotDetail(QFrame):
         if known.open_weigh_in and known.state is not LotState.FINISHED:
             text = self.tr("A weigh-in is under way; it stands at this step: {step}. Press Go on weighing.")
             lines.append(text.format(step=step_words(known.open_weigh_in.step)))
+        if known.state is LotState.LEFT_OVER:
+            lines.append(self.tr("Another lot is fed now. Press Finished once none of this one is left."))
         lines += self._out_of_files(known.lot)
         signed = known.sign_off
         if signed is None and known.open_weigh_in is None and known.state is not LotState.FINISHED:

@@ -22,7 +22,7 @@ from calibrator.desk.season.words import (
 from calibrator.desk.season_points import change_share
 from calibrator.desk.speech import day_text
 from calibrator.desk.widgets.headed_model import HeadedModel
-from calibrator.model import SeasonLot
+from calibrator.model import SeasonLot, UnitSystem
 
 Index = QModelIndex | QPersistentModelIndex
 FIELDS = (
@@ -109,6 +109,10 @@ class SeasonModel(HeadedModel):
             return self._shown[index.row()]
         return self.side(index.column()) if role == Qt.ItemDataRole.TextAlignmentRole else None
 
+    @property
+    def _metric(self) -> bool:
+        return self._facts is not None and self._facts.farm.units is UnitSystem.METRIC
+
     def headings(self) -> Sequence[str]:
         names = {
             "lot": self.tr("Lot"),
@@ -116,8 +120,8 @@ class SeasonModel(HeadedModel):
             "arrived": self.tr("Arrived"),
             "scoop": self.tr("Scoop"),
             "density": self.tr("Density"),
-            "interval": self.tr("95 % within"),
-            "change": self.tr("Change"),
+            "interval": self.tr("95 % within, g/mL") if self._metric else self.tr("95 % within, oz/qt"),
+            "change": self.tr("From lot before"),
             "feeding": self.tr("Filled as before"),
             "solids": self.tr("Its solids"),
             "money": self.tr("Money a day"),

@@ -24,7 +24,7 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sample import open_sample_season
 from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
-from calibrator.desk.tongues import thinks_metric, usual_paper
+from calibrator.desk.tongues import thinks_metric, usual_currency, usual_paper
 from calibrator.desk.widgets.drawing import Drawing
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.side_by_side import SideBySide
@@ -96,7 +96,7 @@ class FarmStep(QWidget):
 
     def _typed(self) -> Farm:
         units = UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM
-        farm = self.desk.farm or Farm(id=new_id(), name="", paper=usual_paper(units))
+        farm = self.desk.farm or Farm(id=new_id(), name="", paper=usual_paper(units), currency=usual_currency())
         return replace(farm, name=self.name.text(), units=units)
 
 

@@ -235,8 +235,20 @@ class HappenedPanel(QWidget):
         self.band.show_period(first, last)
         if self._checks is not None:
             self._checks.show_period(first, last)
-        days = [day_text(date.fromordinal(max(1, int(day)))) for day in (first, last)]
+        ends = self._within_the_lots(first, last)
+        days = [day_text(date.fromordinal(max(1, int(day)))) for day in ends]
         self._show_period_words(self.tr("{first} – {last}").format(first=days[0], last=days[1]))
+
+    def _within_the_lots(self, first: float, last: float) -> tuple[float, float]:
+        """The picture leaves room beside the lots; no day before the first of them, and none to come, is told."""
+        shown = self.plot.shown
+        if shown is None or not len(shown.days):
+            return first, last
+        today = float(self.desk.clock().date().toordinal())
+        earliest, latest = float(shown.days[0]), max(today, float(shown.days[-1]))
+        if last < earliest or first > latest:
+            return first, last
+        return max(first, earliest), min(last, latest)
 
     def _show_period_words(self, text: str) -> None:
         """Words of a fixed width: else the whole page would be laid out anew at each step of a drag."""

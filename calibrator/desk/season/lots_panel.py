@@ -43,7 +43,7 @@ class LotsPanel(QWidget):
         self.search = SteadyLine()
         self.found = label("", "quiet", wrap=False)
         self.model, self.table = SeasonModel(self), QTableView()
-        self.finding = label("", "heading")
+        self.finding, self.hint = label("", "heading"), label("", "quiet")
         self.beside = SideTable()
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
         self._widths: dict[str, int] = {}  # px, by what each column holds
@@ -152,10 +152,12 @@ class LotsPanel(QWidget):
         self.compare_button.setVisible(facts is not None and len(facts.lots) > 1)
         two = facts is not None and len(chosen) == BOTH
         self._show_note(chosen)
-        self.beside.setVisible(two)
+        self.hint.setVisible(not two)
+        for widget in (self.finding, self.beside):
+            widget.setVisible(two)
         self._share_height(two)
         if facts is None or not two:
-            self.finding.setText(self._what_to_choose(len(facts.lots) if facts else 0))
+            self.hint.setText(self._what_to_choose(len(facts.lots) if facts else 0))
             return
         first, second = (facts.lots[place] for place in chosen)
         try:
@@ -241,7 +243,7 @@ class LotsPanel(QWidget):
         self._find.setLayout(line)
         layout.addWidget(self._find)
         layout.addWidget(self.table, TABLE_SHARE)
-        told = column(self.finding, self.note, self.beside, None)
+        told = column(self.finding, self.note, self.beside, self.hint, None)
         told.setStretchFactor(self.beside, NEARLY_ALL)  # only what it does not need lies beneath it
         self._told, self._places = card(told), layout
         layout.addWidget(self._told, 0)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import shown
-from calibrator.desk.season.facts import SeasonFacts
+from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season.words import (
     between_text,
     mass_text,
@@ -71,6 +71,14 @@ def _line(lot: SeasonLot, system: UnitSystem) -> str:
     return text.format(line=shown.length(lot.down_wall_mm, system), feeding=mass_text(lot.target_mass_g, system))
 
 
+def _feeding(meaning: Meaning, system: UnitSystem) -> str:
+    """What a feeding would weigh, beside what it was to weigh."""
+    text = translate("SideBySide", "{mass} in place of {target}")
+    return text.format(
+        mass=mass_text(meaning.carried.mass_g, system), target=mass_text(meaning.carried.target_g, system)
+    )
+
+
 def _told(facts: SeasonFacts, place: int) -> list[str]:
     lot, system = facts.lots[place], facts.farm.units
     meaning = facts.meaning(place)
@@ -87,7 +95,7 @@ def _told(facts: SeasonFacts, place: int) -> list[str]:
         shown.density(lot.density_g_per_ml, system, half_width, brief=True),
         signed_share(lot.settling_factor - 1) if lot.settling_u > 0 else "–",  # taken over, not weighed
         _line(lot, system),
-        mass_text(meaning.carried.mass_g, system) if meaning else "–",
+        _feeding(meaning, system) if meaning else "–",
         humidity,
         f"{weighed_words(lot)}, {lot.by or '–'}",
         lot.note or "–",

@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
+from calibrator.desk.money import price_text
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.model import Farm, LotPoint, SeasonLot, UnitSystem
@@ -67,7 +68,7 @@ def mass_text(mass_g: float, system: UnitSystem) -> str:
 
 def money_text(amount: float, farm: Farm) -> str:
     """An amount of money, its sign left out."""
-    return f"{farm.currency}{QLocale().toString(abs(amount), 'f', 2)}"
+    return price_text(abs(amount), farm.currency, decimal_comma=decimal_comma())
 
 
 def said(finding: Finding) -> Said:
