@@ -4504,6 +4504,10 @@ entre {low} y {high}
         <translation>Hay una pesada en curso; está en este paso: {step}. Oprima Seguir pesando.</translation>
     </message>
     <message>
+        <source>Another lot is fed now. Press Finished once none of this one is left.</source>
+        <translation>Ahora se da otro lote. Oprima Ya se acabó cuando ya no quede nada de este.</translation>
+    </message>
+    <message>
         <source>Nothing is signed off yet for this lot. Press Weigh in to weigh fills of it.</source>
         <translation>Todavía no hay nada firmado de este lote. Oprima Pesar para pesar llenadas.</translation>
     </message>
@@ -8966,12 +8970,16 @@ entre {low} y {high}
         <translation>Densidad</translation>
     </message>
     <message>
-        <source>95 % within</source>
-        <translation>95 % entre</translation>
+        <source>95 % within, g/mL</source>
+        <translation>95 % entre, g/mL</translation>
     </message>
     <message>
-        <source>Change</source>
-        <translation>Cambio</translation>
+        <source>95 % within, oz/qt</source>
+        <translation>95 % entre, oz/qt</translation>
+    </message>
+    <message>
+        <source>From lot before</source>
+        <translation>Con el anterior</translation>
     </message>
     <message>
         <source>Filled as before</source>
@@ -9634,6 +9642,10 @@ entre {low} y {high}
     <message>
         <source>none, for {feeding}</source>
         <translation>sin línea, para {feeding}</translation>
+    </message>
+    <message>
+        <source>{mass} in place of {target}</source>
+        <translation>{mass} en vez de {target}</translation>
     </message>
     <message>
         <source>{product}, plant {plant}</source>
