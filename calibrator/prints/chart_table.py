@@ -123,7 +123,9 @@ def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Bo
         high = 0.9 * _legend_mm(said)
         sheet.put(*scoop(Box(x, baseline - high + 0.9, 1.3 * high, high), part.way, part.filled))
         told_room = room - 1.45 * high - 1.0
-        lines = fit_block(part.ways, told_room, _legend_mm(said), size, 1.8, Weight.SEMIBOLD, 1.1)
+        lines = fit_block(
+            (*part.ways, *filter(None, [part.line])), told_room, _legend_mm(said), size, 1.8, Weight.SEMIBOLD, 1.1
+        )
         top = baseline + 0.9 - 0.5 * high - 0.55 * len(lines.lines) * lines.size_mm
         sheet.lines(lines, x + 1.45 * high, top, Weight.SEMIBOLD, leading=1.1)
 
@@ -131,7 +133,9 @@ def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Bo
 def _kinds(layout: Layout) -> list[PartCell]:
     """One part for each way of filling on the whole chart."""
     rows = (band.row for page in layout.pages for band in page if band.row is not None)
-    kinds = {part.ways: part for row in rows for part in row.parts if part.filled == 1.0 and not part.otherwise}
+    kinds = {
+        (part.ways, part.line): part for row in rows for part in row.parts if part.filled == 1.0 and not part.otherwise
+    }
     return list(kinds.values())
 
 

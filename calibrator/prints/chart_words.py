@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from fractions import Fraction
 from math import isclose
 
@@ -37,11 +38,12 @@ class PartCell:
     ways: tuple[str, ...]
     name: str = ""
     otherwise: bool = False  # than most rows fill the same scoop
+    line: str = ""  # which line, where two languages say how: twice the figure has no room
 
     @property
     def told(self) -> tuple[str, ...]:
         """The lines below the number and its picture."""
-        return (" / ".join(self.ways), *((self.name,) if self.name else ()))
+        return tuple(filter(None, (" / ".join(self.ways), self.line, self.name)))
 
 
 @dataclass(frozen=True)
@@ -85,8 +87,12 @@ def way_told(part: ScoopPart, facts: WallChart, tongue: Tongue) -> str:
     fill it otherwise."""
     told = tongue(words.TO_NAMED_LINE if part.line_g else _WAYS[part.way])
     told = told.upper().replace("{MASS}", "{mass}") if part.otherwise else told
-    line = show_mass(part.line_g, facts.units, resolution_g=facts.label_step_g or facts.resolution_g)
-    return told.format(mass=_held(line))
+    return told.format(mass=_line(part, facts))
+
+
+def _line(part: ScoopPart, facts: WallChart) -> str:
+    """What stands beside a line on its label."""
+    return _held(show_mass(part.line_g, facts.units, resolution_g=facts.label_step_g or facts.resolution_g))
 
 
 def scoops_told(parts: Sequence[ScoopPart], facts: WallChart, tongue: Tongue, *, named: bool) -> str:
@@ -101,14 +107,17 @@ def scoops_told(parts: Sequence[ScoopPart], facts: WallChart, tongue: Tongue, *,
 def _part(part: ScoopPart, facts: WallChart, said: Words, alone: bool, several: bool) -> PartCell:
     whole = abs(part.count - round(part.count)) < 1e-9
     few = alone and whole and 1 <= part.count <= _MOST_PICTURES
+    apart = part.line_g > 0 and len(said.tongues) > 1
+    told = replace(part, line_g=0.0) if apart else part
     return PartCell(
         count=count_text(part.count),
         pictures=round(part.count) if few else 1,
         way=part.way,
         filled=part.count if part.count < 1 else 1.0,
-        ways=said.each(lambda t: way_told(part, facts, t)),
+        ways=said.each(lambda t: way_told(told, facts, t)),
         name=plain(part.scoop_name) if several else "",
         otherwise=part.otherwise,
+        line=_line(part, facts) if apart else "",
     )
 
 

@@ -185,6 +185,13 @@ def test_a_chart_names_the_line_where_the_label_bears_several(herd: Herd) -> Non
     assert "to the line" in shown(main)
     assert {"to the", "10.0 oz line"} <= shown(main, late)
     assert "to the line" not in shown(main, late)
+    both = paper.job(
+        Chosen(Want.CHART, Options(Paper.LETTER, ("en", "es")), plan.id, {herd.red.id: (main, late)}, {}), at_noon(), ""
+    )
+    assert both is not None
+    said = {text.replace("\u00a0", " ") for text in texts(both.document(both.sheets))}
+    assert "10.0 oz" in said  # the line's figure once, beneath the words of both languages
+    assert not any(text.endswith("…") for text in said)
 
 
 def test_a_scoop_that_is_struck_level_says_so_on_every_sheet(herd: Herd) -> None:
