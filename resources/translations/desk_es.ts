@@ -10032,7 +10032,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Back to the nor&amp;mal size</source>
-        <translation>Vol&amp;ver al tamaño normal</translation>
+        <translation>De&amp;jar el tamaño grande</translation>
     </message>
     <message>
         <source>Now bag {bag}</source>
