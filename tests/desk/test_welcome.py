@@ -15,7 +15,7 @@ from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.desk.standing import FirstStep
 from calibrator.desk.widgets.scoop_drawing import MARGIN
 from calibrator.desk.widgets.shape_choice import ShapeKind
-from calibrator.model import Farm, Lot, Paper, Scale, Scoop, UnitSystem
+from calibrator.model import Farm, Lot, PackageKind, Paper, Scale, Scoop, UnitSystem
 
 
 def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
@@ -341,10 +341,24 @@ def test_the_number_of_bags_is_asked_and_may_stay_open(
     for add in (add_farm, add_scale, add_scoop):
         add(qtbot, page)
     assert page.lot_form.count.isVisible()
+    assert page.lot_form.mass.isVisible()
+    assert page.lot_form.masses.isVisible()
     type_in(qtbot, page.lot_form.number.line, "A-1")
     type_in(qtbot, page.lot_form.count.line, typed)
     page.keep()
     assert [lot.package_count for lot in empty_desk.records.every(Lot)] == [count]
+
+
+@pytest.mark.parametrize(("typed", "kind"), [("25 kg", PackageKind.BAG), ("500 kg", PackageKind.TOTE)])
+def test_the_weight_of_each_is_asked_too_and_tells_bags_from_totes(
+    qtbot: QtBot, page: WelcomePage, empty_desk: Desk, typed: str, kind: PackageKind
+) -> None:
+    for add in (add_farm, add_scale, add_scoop):
+        add(qtbot, page)
+    type_in(qtbot, page.lot_form.number.line, "A-1")
+    type_in(qtbot, page.lot_form.mass.line, typed)
+    page.keep()
+    assert [(lot.package, lot.package_mass_typed) for lot in empty_desk.records.every(Lot)] == [(kind, typed)]
 
 
 @pytest.mark.parametrize(

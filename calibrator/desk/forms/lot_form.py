@@ -13,7 +13,7 @@ from calibrator.desk.forms.examples import BAG
 from calibrator.desk.forms.fields import Captioned, DayField, Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.price_field import PriceField
-from calibrator.desk.forms.reach import BAG_G, OLDEST_POWDER_YEARS, TOTE_G
+from calibrator.desk.forms.reach import BAG_G, PACKAGE_G, OLDEST_POWDER_YEARS, TOTE_G
 from calibrator.desk.parts import add_all, column, label, row
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.saying import Held
@@ -170,7 +170,7 @@ class LotForm(Form[Lot]):
             product=self.product.text(),
             made_on=self.made_on.day(),
             arrived_on=self.arrived_on.day(),
-            package=PackageKind(self.package.currentData()),
+            package=self._kind_of(mass),
             package_count=None if count is None else round(count),
             package_mass_g=mass,
             package_mass_typed=self.mass.told() if mass is not None else "",
@@ -189,9 +189,9 @@ class LotForm(Form[Lot]):
 
     def _lay_out(self) -> None:
         kind = Captioned(self.tr("Comes in"), self.package)
-        each = (column(self.mass, self.masses), self.price)
+        heavy = column(self.mass, self.masses)
         # Put in later, a field would come under Tab after all the others.
-        packages = row(kind, *each, spacing=24) if self._brief else row(kind, self.count, *each, spacing=24)
+        packages = row(kind, *(() if self._brief else (self.count, heavy)), self.price, spacing=24)
         later = column(
             packages,
             row(self.supplier, self.plant_code, Captioned(self.tr("Agglomerated"), self.agglomerated), spacing=24),
@@ -203,7 +203,7 @@ class LotForm(Form[Lot]):
         later.setContentsMargins(0, 0, 0, 0)
         self._later.setLayout(later)
         names = row(self.number, self.product, spacing=24)
-        arrived = (self.arrived_on, self.count) if self._brief else (self.arrived_on,)
+        arrived = (self.arrived_on, self.count, heavy) if self._brief else (self.arrived_on,)
         days = row(*arrived, self.made_on, spacing=24)
         add_all(self.body, (names, days, self._later, self.medicated, self._caution, self._trouble))
         self.body.addStretch(1)
@@ -229,7 +229,13 @@ class LotForm(Form[Lot]):
 
     def _set_reach(self) -> None:
         """A tote weighs as much as many bags."""
-        self.mass.box.set_limits(*(TOTE_G if self.package.currentData() == PackageKind.TOTE else BAG_G))
+        of_kind = TOTE_G if self.package.currentData() == PackageKind.TOTE else BAG_G
+        self.mass.box.set_limits(*(PACKAGE_G if self._brief else of_kind))
+
+    def _kind_of(self, mass_g: float | None) -> PackageKind:
+        """What it comes in; where that is not asked, what no bag weighs is a tote."""
+        chosen = PackageKind(self.package.currentData())
+        return PackageKind.TOTE if self._brief and mass_g is not None and mass_g > BAG_G[1] else chosen
 
     def _sound(self) -> bool:
         fields = (self.count, self.mass, *self.parts.values())
