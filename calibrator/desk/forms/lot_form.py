@@ -13,7 +13,7 @@ from calibrator.desk.forms.examples import BAG
 from calibrator.desk.forms.fields import Captioned, DayField, Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.price_field import PriceField
-from calibrator.desk.forms.reach import BAG_G, PACKAGE_G, OLDEST_POWDER_YEARS, TOTE_G
+from calibrator.desk.forms.reach import BAG_G, OLDEST_POWDER_YEARS, PACKAGE_G, TOTE_G
 from calibrator.desk.parts import add_all, column, label, row
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.saying import Held
