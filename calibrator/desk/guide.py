@@ -331,6 +331,11 @@ class Guide:
         return wiped_mm is not None and not same_line(wiped_mm, self.weigh_in.old_line_mm)
 
     @property
+    def line_stays(self) -> bool:
+        """Whether the line found on the scoop is the one to feed by: there is no other to draw."""
+        return same_line(self.weigh_in.drawn_line_mm, self.weigh_in.old_line_mm)
+
+    @property
     def struck_level(self) -> bool:
         """Whether no line is drawn, for level scoopfuls alone are the feeding."""
         return self.weigh_in.drawn_line_mm == 0

@@ -15,7 +15,7 @@ from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.words import early_words, mark_hands
-from calibrator.model import Cylinder, FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
+from calibrator.model import Cylinder, FillWay, Lot, Printed, PrintKind, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
 from calibrator.science.mark import LineVerdict, OldLine, OldLineVerdict, fill_line
 from calibrator.science.plausible import Doubt
@@ -261,6 +261,25 @@ def test_after_signing_the_old_line_is_to_be_wiped_out(guide: Guide, desk: Desk,
     qtbot.addWidget(view)
     view.show_guide(guide)
     assert "Wipe out the old line and go over the new one" in view.hands.text()
+
+
+def test_after_signing_a_kept_line_is_never_to_be_wiped_out(guide: Guide, desk: Desk, qtbot: QtBot) -> None:
+    guide.set(old_line_mm=16.0, old_line_typed="16 mm", drawn_line_mm=16.0, drawn_line_typed="16 mm")
+    for bag in (1, 2):
+        guide.add_fill(FillWay.TO_MARK, bag, 283.5, "283.5 g")
+    signed = guide.sign_off("MK")
+    view = StepSignOff(desk)
+    qtbot.addWidget(view)
+    view.show_guide(guide)
+    assert view.hands.text().startswith("Signed. The line stays where it is. Print this lot's label and put it on.")
+    assert "Wipe" not in view.hands.text()
+    label = Printed(
+        id=new_id(), farm_id=signed.farm_id, number=0, kind=PrintKind.SCOOP_LABEL, lot_id=signed.lot_id,
+        sign_off_id=signed.id, at=signed.at, scoop_id=signed.scoop_id,
+    )  # fmt: skip
+    desk.records.record_print(label)
+    view.show_guide(guide)
+    assert view.hands.text().startswith("Signed. The line stays where it is. Put this lot's label on.")
 
 
 def test_a_line_for_another_weight_says_so_and_not_that_something_is_wrong(

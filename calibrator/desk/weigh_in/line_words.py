@@ -161,9 +161,8 @@ def would_weigh_words(found: OldLine, band_g: tuple[float, float], system: UnitS
 
 def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
     """The verdict on the drawn line."""
-    stays = guide.weigh_in.drawn_line_mm == guide.weigh_in.old_line_mm
     if check.verdict == LineVerdict.ON_TARGET:
-        if stays:
+        if guide.line_stays:
             return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
         return translate("WeighInWords", "The new line is right: a feeding is within the tolerance."), "good"
     if check.verdict == LineVerdict.MOVE:
@@ -176,7 +175,7 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
         down = unbroken(shown.length(check.next_line.down_wall_mm, system))
         return words.format(down=down), "warn" if check.is_inside else "bad"
     if check.verdict == LineVerdict.AS_NEAR_AS_RULED:
-        if stays:
+        if guide.line_stays:
             return translate(
                 "WeighInWords",
                 "Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. "

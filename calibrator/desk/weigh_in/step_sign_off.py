@@ -158,7 +158,13 @@ class StepSignOff(StepView):
         """What is still to be done about the scoop and its label."""
         if _to_mark(guide) is None:
             return ()
-        label_words = self.tr("Put the label on.") if _label_is_printed(guide) else self.tr("Print the label.")
+        printed = _label_is_printed(guide)
+        if guide.line_stays and not guide.struck_level:
+            stays = self.tr("The line stays where it is.")
+            first = self.tr("Wipe out the line drawn first for this lot.") if guide.first_try else ""
+            new = self.tr("Put this lot's label on.") if printed else self.tr("Print this lot's label and put it on.")
+            return stays, first, new
+        label_words = self.tr("Put the label on.") if printed else self.tr("Print the label.")
         wiped = guide.line_to_wipe_mm is not None
         if guide.struck_level:
             return self.tr("Wipe out the old line.") if wiped else "", label_words
@@ -234,7 +240,7 @@ class StepSignOff(StepView):
         if found.old:
             if guide.struck_level:
                 told = self.tr("Not needed: the scoop is used level.")
-            elif w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm:
+            elif w.drawn_line_mm is not None and not guide.line_stays:
                 before_g, tried = guide.earlier_target_g, guide.line_tried
                 told = line_words.moved_line_words(found.old, before_g, system, tried=tried)
             elif found.check is not None:
