@@ -10349,6 +10349,22 @@ Last kept: {mass}</source>
         <translation>Está todo hecho.</translation>
     </message>
     <message>
+        <source>The line stays where it is.</source>
+        <translation>La línea se queda donde está.</translation>
+    </message>
+    <message>
+        <source>Wipe out the line drawn first for this lot.</source>
+        <translation>Borre la línea que trazó primero para este lote.</translation>
+    </message>
+    <message>
+        <source>Put this lot&apos;s label on.</source>
+        <translation>Pegue la etiqueta de este lote.</translation>
+    </message>
+    <message>
+        <source>Print this lot&apos;s label and put it on.</source>
+        <translation>Imprima la etiqueta de este lote y péguela.</translation>
+    </message>
+    <message>
         <source>Put the label on.</source>
         <translation>Pegue la etiqueta.</translation>
     </message>
