@@ -56,6 +56,8 @@ def _most(count: int, fits: Callable[[int], bool]) -> int:
 
 def _pieces(word: str, room_mm: float, size_mm: float, weight: Weight) -> list[str]:
     """A word that is wider than the line, broken where it must be."""
+    if word and width_mm(word, size_mm, weight) <= room_mm:
+        return [word]  # nearly every word: looking for the place to break it is half the time of laying out a label
     pieces, rest = [], word
     while rest:
         cut = max(1, _most(len(rest), _Fits(rest, room_mm, size_mm, weight)))
