@@ -50,6 +50,7 @@ class Missing(StrEnum):
     SCALE = "scale"
     TARGET = "target"
     ZERO = "zero"
+    CHECK_WEIGHT = "check_weight"  # what was typed of it cannot be meant
     LEVEL_FILLS = "level_fills"
     LINE = "line"
 
@@ -256,11 +257,17 @@ class Guide:
                 (Missing.SCALE, self.scale is None),
                 (Missing.TARGET, w.target_mass_g is None),
                 (Missing.ZERO, not w.scale_zeroed),
+                (Missing.CHECK_WEIGHT, self._check_hardly_meant()),
             ),
             Step.LEVEL_FILLS: ((Missing.LEVEL_FILLS, self._level_count() < LEAST_LEVEL_FILLS),),
             Step.MARK: ((Missing.LINE, w.drawn_line_mm is None),),
         }
         return tuple(what for what, lacks in wanted.get(step, ()) if lacks)
+
+    def _check_hardly_meant(self) -> bool:
+        """All weights would be corrected by it; what is signed stays as it is signed."""
+        check = self.findings.scale
+        return check is not None and check.hardly_meant and self.signed_off is None
 
     def missing_before(self, step: Step) -> tuple[Missing, ...]:
         """What keeps a step from being opened: what the first incomplete step before it lacks."""

@@ -88,7 +88,8 @@ def osmolality_caution(mix: Mix) -> str:
     least = max(0.0, mix.osmolality_mosm_per_kg - 2 * mix.osmolality_u)
     told = (surely if band(least, limits) is found else perhaps).get(found, "")
     if found is Band.RISK and mix.osmolality_mosm_per_kg < OTHER_OSMOLALITY_RISK:
-        told = f"{told} {translate('StrengthWords', 'Other advice sees it only above {other}.')}"
+        other = translate("StrengthWords", "Other advice sees it only above {other} mOsm/kg.")
+        told = f"{told} {other}"
     return told.format(
         value=round(mix.osmolality_mosm_per_kg / 5) * 5,
         spread=round(2 * mix.osmolality_u / 5) * 5,

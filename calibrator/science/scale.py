@@ -11,6 +11,9 @@ from calibrator.science.stats import rounding_u, two_roundings_u
 from calibrator.values import dataclass
 
 MOST_TOGETHER = 20
+SLIP_SHARE = 0.1
+"""An error beyond this share of the check weight is rather a slip of the hand, or a scale that is broken, than one to
+correct weights for: a guess."""
 MOST_STEPS = 10_000
 """Verification steps of a scale of medium accuracy, class III: OIML R 76-1:2006, table 3."""
 
@@ -65,6 +68,11 @@ class ScaleCheck:
     @property
     def ok(self) -> bool:
         return self.verdict == ScaleVerdict.OK
+
+    @property
+    def hardly_meant(self) -> bool:
+        """Whether the error is too large to be corrected for, see `SLIP_SHARE`."""
+        return not self.ok and abs(self.error_g) > SLIP_SHARE * self.nominal_g
 
 
 def error_allowed_g(mass_g: float, step_g: float) -> float:

@@ -47,7 +47,7 @@ def test_where_osmolality_is_a_risk_and_solids_are_not_both_say_on_what_ground()
     told = strength_cautions(mix_on_water(1000.0, 0.16 / 0.84, POWDER, 40.0))
     assert "16.0 % solids is above the usual aim of 12 % to 15 %." in told
     assert "may be above 400 mOsm/kg: keep fresh water before the calves. By common practice scours are a risk" in told
-    assert told.endswith("Other advice sees it only above 600. The label and your veterinarian decide.")
+    assert told.endswith("Other advice sees it only above 600 mOsm/kg. The label and your veterinarian decide.")
 
 
 def test_above_both_limits_nobody_is_told_that_other_advice_allows_it() -> None:

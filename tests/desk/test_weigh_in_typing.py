@@ -17,7 +17,7 @@ from speaking import speaking
 
 from calibrator.desk import shown
 from calibrator.desk.context import Desk
-from calibrator.desk.guide import Guide
+from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import REMARK, WEIGHT
 from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
@@ -582,6 +582,28 @@ def test_a_scale_in_grams_reads_a_check_weight_in_grams(window: Window) -> None:
     view._reading.setFocus()
     enter("499")
     assert (guide.weigh_in.check_reading_g, guide.weigh_in.check_reading_typed) == (499.0, "499 g")
+
+
+def test_a_check_weight_typed_a_place_off_is_not_corrected_for(window: Window) -> None:
+    """50 for 500: all weights would be told nine tenths too heavy, and the line be drawn for half the powder."""
+    in_grams(window)
+    page, _ = opened(window, Step.LEVEL_FILLS)
+    page.open_step(Step.SCOOP_AND_SCALE)
+    view, guide = page._views[Step.SCOOP_AND_SCALE], page.guide
+    assert isinstance(view, StepTools)
+    assert guide is not None
+    view._nominal.setFocus()
+    enter("500")
+    view._reading.setFocus()
+    enter("50")
+    assert "hardly meant" in view._scale_says.text()
+    assert guide.missing(Step.SCOOP_AND_SCALE) == (Missing.CHECK_WEIGHT,)
+    assert Step.LEVEL_FILLS not in guide.reachable()
+    view._reading.setFocus()
+    view._reading.line.selectAll()
+    enter("490")
+    assert "too little" in view._scale_says.text()
+    assert Step.LEVEL_FILLS in guide.reachable()
 
 
 def test_scoopfuls_weighed_together_are_told_as_the_list_shows_them(window: Window) -> None:

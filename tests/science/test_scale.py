@@ -27,6 +27,13 @@ def test_a_scale_that_reads_right_is_ok() -> None:
     assert found.u_g == pytest.approx(math.hypot(1 / math.sqrt(6), 0.08 / math.sqrt(3)))
 
 
+def test_an_error_of_more_than_a_tenth_is_hardly_meant() -> None:
+    assert check_scale(500.0, 50.0, 1.0).hardly_meant
+    assert check_scale(500.0, 551.0, 1.0).hardly_meant
+    assert not check_scale(500.0, 549.0, 1.0).hardly_meant
+    assert not check_scale(5.0, 6.0, 1.0).hardly_meant  # no more than the display's step
+
+
 def test_a_scale_beyond_what_is_allowed_is_off() -> None:
     assert check_scale(500.0, 501.0, 1.0).ok
     assert not check_scale(500.0, 502.0, 1.0).ok

@@ -344,7 +344,8 @@ def _no_line(wipe: bool, fed: str) -> str:
     if wipe and fed:
         until = translate("StepMark", "Leave the old line while lot {lot} is fed to it, then wipe it out.")
         return f"{told} {until.format(lot=fed)}"
-    return f"{told} {translate('StepMark', 'Wipe out the old line, or strike it through.')}" if wipe else told
+    wiped = translate("StepMark", "Wipe out the old line, or strike it through.")
+    return f"{told} {wiped}" if wipe else told
 
 
 def _draw(wipe: bool, fed: str, *, first_try: bool) -> str:

@@ -172,7 +172,7 @@ class StepTools(StepView):
         check = guide.findings.scale
         self._scale_says.setVisible(check is not None)
         if check is not None:
-            text, tone = words.scale_words(check, self.desk.system)
+            text, tone = words.scale_words(check, guide.weigh_in, self.desk.system)
             self._scale_says.setText(text)
             set_tone(self._scale_says, tone)
         count = guide.findings.scoopfuls_together

@@ -8,11 +8,12 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import shown
+from calibrator.desk.as_typed import as_typed
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import BAGS_PROPOSED, FILLS_PLANNED, Guide, Missing
 from calibrator.desk.parts import Tone
 from calibrator.desk.words import only_to_line_words
-from calibrator.model import FillWay, Step, UnitSystem
+from calibrator.model import FillWay, Step, UnitSystem, WeighIn
 from calibrator.science.mark import LineVerdict
 from calibrator.science.plausible import USUAL_FEEDING_G, Doubt
 from calibrator.science.scale import ScaleCheck
@@ -45,6 +46,7 @@ def missing_words(missing: tuple[Missing, ...], *, level: bool = False) -> str:
         Missing.SCALE: translate("WeighInWords", "a scale"),
         Missing.TARGET: translate("WeighInWords", "the target weight"),
         Missing.ZERO: translate("WeighInWords", "the scale level and zeroed"),
+        Missing.CHECK_WEIGHT: translate("WeighInWords", "the check weight as the scale shows it, or none"),
         Missing.LEVEL_FILLS: translate("WeighInWords", "at least two level fills"),
         Missing.LINE: translate("WeighInWords", "the line drawn on the scoop"),
     }
@@ -258,11 +260,20 @@ def more_fills_advised(guide: Guide, way: FillWay) -> bool:
     return check.verdict == LineVerdict.WEIGH_MORE and check.within_reach and check.more_fills <= MOST_PROPOSED
 
 
-def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:
+def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[str, Tone]:
     """What the check weight says about the scale."""
     error = shown.mass(abs(check.error_g), system)
     if check.ok:
         return translate("WeighInWords", "The scale reads the check weight right."), "good"
+    if check.hardly_meant:
+        slip = translate(
+            "WeighInWords",
+            "Look at both figures: {reading} for {nominal} is hardly meant. If the scale does show that, weigh on "
+            "another one. Without a check weight leave both empty.",
+        )
+        reading = as_typed(check.nominal_g + check.error_g, told.check_reading_typed, system)
+        nominal = as_typed(check.nominal_g, told.check_nominal_typed, system)
+        return slip.format(reading=reading, nominal=nominal), "bad"
     words = (
         translate("WeighInWords", "The scale reads {error} too much.")
         if check.error_g > 0
