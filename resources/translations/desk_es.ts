@@ -10628,6 +10628,10 @@ Sign off all the same? The record will say so.</source>
         <source>Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: keep fresh water before the calves. By common practice scours are a risk from there on.</source>
         <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de {risk} mOsm/kg: que no les falte agua limpia a las becerras. Según la práctica común, de ahí en adelante hay riesgo de diarrea.</translation>
     </message>
+    <message>
+        <source>Other advice sees it only above {other} mOsm/kg.</source>
+        <translation>Otras fuentes solo lo ven por encima de {other} mOsm/kg.</translation>
+    </message>
 </context>
 <context>
     <name>TableCells</name>
@@ -12909,6 +12913,10 @@ Sign off all the same? The record will say so.</source>
         <translation>la báscula a nivel y en cero</translation>
     </message>
     <message>
+        <source>the check weight as the scale shows it, or none</source>
+        <translation>la pesa de control como la marca la báscula, o ninguna</translation>
+    </message>
+    <message>
         <source>at least two level fills</source>
         <translation>dos llenadas al ras</translation>
     </message>
@@ -12959,6 +12967,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>These two bags differ more than bags usually do: that is why the range is so wide.</source>
         <translation>Estos dos costales difieren más de lo usual: por eso el margen es tan amplio.</translation>
+    </message>
+    <message>
+        <source>Look at both figures: {reading} for {nominal} is hardly meant. If the scale does show that, weigh on another one. Without a check weight leave both empty.</source>
+        <translation>Vea los dos datos: {reading} por {nominal} no puede ser. Si la báscula de verdad marca eso, pese con otra. Sin pesa de control, deje los dos vacíos.</translation>
     </message>
     <message>
         <source>Zero it, check that it stands level, fit fresh batteries, and try again. If it stays so, the means are corrected for it.</source>
