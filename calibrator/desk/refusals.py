@@ -18,7 +18,7 @@ def in_words(error: Exception) -> str:
     params = dict(getattr(error, "params", {}))
     if isinstance(error, EditedMeanwhile) and getattr(error.newest, "retired_on", None) is not None:
         told = QCoreApplication.translate(
-            record_sentences.CONTEXT,
+            "Records",
             "{name} was retired meanwhile on another page or computer. Look at it first, then decide whether to go on.",
         )
         return told.format(name=error.newest.name)
