@@ -7182,6 +7182,10 @@ entre {low} y {high}
         <source>count of bags</source>
         <translation>conteo de costales</translation>
     </message>
+    <message>
+        <source>{name} was retired meanwhile on another page or computer. Look at it first, then decide whether to go on.</source>
+        <translation>{name} se dio de baja entretanto en otra página o computadora. Véalo primero y luego decida si sigue.</translation>
+    </message>
 </context>
 <context>
     <name>RecordsForm</name>
