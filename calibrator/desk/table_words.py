@@ -165,9 +165,9 @@ def error_words(line: SheetLine, to: Telling) -> str:
 
 def _off_words(off: str, spread: str, *, short: bool) -> str:
     if short:
-        told = translate("TableWords", "{share} under the weight ± {spread}")
+        told = translate("TableWords", "{share} less powder than by weight (± {spread})")
     else:
-        told = translate("TableWords", "{share} over the weight ± {spread}")
+        told = translate("TableWords", "{share} more powder than by weight (± {spread})")
     return told.format(share=off, spread=spread)
 
 

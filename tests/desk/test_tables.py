@@ -408,7 +408,7 @@ def test_the_table_by_volume_goes_up_to_what_the_vessel_holds(shown: Callable[[]
     model = volumes.model
     rows = [[model.data(model.index(r, c)) for c in VolumeColumn] for r in range(model.rowCount())]
     assert [row[:2] for row in rows] == [["1 gal 1 qt", "25.0 oz"], ["2 gal 2 qt", "50.0 oz"]]
-    assert [row[VolumeColumn.CALVES] for row in rows] == ["2", "5"]
+    assert [row[VolumeColumn.CALVES] for row in rows] == ["2 calves", "5 calves"]
     assert [row[VolumeColumn.SCOOPFULS] for row in rows] == ["weigh it", "5 to the line"]
     volumes.step.line.setText("5 gal")
     volumes.step.line.textEdited.emit("5 gal")
@@ -593,8 +593,8 @@ def test_a_count_that_is_off_says_off_what(shown: Callable[[], TablesPage], herd
     """It is the count that is short of the batch's weight beside it, and not the mix or a feeding."""
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     for more, words in (
-        (1.012, "1.2 % under the weight ± "),
-        (0.988, "1.2 % over the weight ± "),
+        (1.012, "1.2 % less powder than by weight (± "),
+        (0.988, "1.2 % more powder than by weight (± "),
     ):
         herd.plan("Milk", replace(group(10), volume_ml=more * group(10).volume_ml))
         page = shown()

@@ -22,7 +22,7 @@ class BareField(TextField):
     def __init__(self, caption: str, bare: Bare, digits: int, note: str = "", *, optional: bool = True) -> None:
         super().__init__(caption, note, longest=60)
         self._bare, self._digits, self._optional = bare, digits, optional
-        self.line.setPlaceholderText(bare.shown(decimal_comma=decimal_comma()))
+        self._hint()
         self.edited.connect(self._tell_mean)
         self.finished.connect(self._left)
         self.entered.connect(self.tell)
@@ -57,19 +57,24 @@ class BareField(TextField):
     def set_bare(self, bare: Bare) -> None:
         """Ask for something else from now on; what is typed stays and is judged anew."""
         self._bare = bare
-        self.line.setPlaceholderText(bare.shown(decimal_comma=decimal_comma()))
+        self._hint()
         if self.text():
             self.tell()
 
     def set_example(self, bare: Bare) -> None:
         """Show another example of the same; what is typed is left alone."""
         self._bare = bare
-        self.line.setPlaceholderText(bare.shown(decimal_comma=decimal_comma()))
+        self._hint()
 
     def rename(self, caption: str) -> None:
         """Another caption, also for readers of the screen."""
         self.caption.setText(caption)
         self.line.setAccessibleName(caption)
+
+    def _hint(self) -> None:
+        """One number alone would look filled in; several drops read as an example, and take the room of the words."""
+        shown = self._bare.shown(decimal_comma=decimal_comma())
+        self.line.setPlaceholderText(self.tr("like {example}").format(example=shown) if self._bare.most == 1 else shown)
 
     def _left(self) -> None:
         if self.text():

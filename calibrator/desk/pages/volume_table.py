@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from calibrator.desk.counted import counted
 from calibrator.desk.parts import label, row, show_as_rows
 from calibrator.desk.refusals import in_words
 from calibrator.desk.sheets import GroupSheet, SheetLine, water_step_ml
@@ -103,7 +104,7 @@ class VolumeModel(QAbstractTableModel):
             return scoops_text(line, to)
         if column is VolumeColumn.MIX:
             return show_volume(line.batch.mix.volume_ml, to.system, decimal_comma=decimal_comma())
-        return error_text(line) if column is VolumeColumn.ERROR else str(line.calves)
+        return error_text(line) if column is VolumeColumn.ERROR else counted.calves(line.calves)
 
 
 def _side(column: int) -> int:

@@ -24,6 +24,8 @@ from calibrator.model import (
 def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
     page.bring_up("bags")
     panel = page.bags
+    examples = [field.line.placeholderText() for field in (panel.bags, panel.feedings)]
+    assert examples == ["like 6", "like 480"]  # a bare figure looks filled in
     type_in(qtbot, panel.bag.line, "50 lb")
     type_in(qtbot, panel.target.line, "10 oz")
     type_in(qtbot, panel.bags.line, "10")
