@@ -133,6 +133,12 @@ def together(now: FarmNow, plan: Plan) -> Batch | None:
     return batch if batch.mix else None
 
 
+def aims_differ(now: FarmNow) -> bool:
+    """Whether what is right for one group of the farm's plans is wrong for another's."""
+    each = (batch_of(now, plan, group, max(1, group.calves), None) for plan in now.plans for group in plan.groups)
+    return len({as_aimed(batch.target_share) for batch in each if batch.target_share is not None}) > 1
+
+
 def portions(now: FarmNow) -> tuple[Portion, ...]:
     """What the groups of the first plan get today, those that can be reckoned."""
     found: list[Portion] = []

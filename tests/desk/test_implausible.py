@@ -39,6 +39,7 @@ from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
 from calibrator.desk.weigh_in.step_lot import StepLot
 from calibrator.desk.widgets.count_field import CountField
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.model import Lot, PackageKind, UnitSystem
@@ -97,7 +98,7 @@ FIELDS: list[tuple[Callable[[Desk], QWidget], str, tuple[str, ...], tuple[str, .
     (BagPanel, "bags", ("0", "-1", "100000", "two"), ("6", "0.5")),
     (BagPanel, "feedings", ("0", "-1", "10000000"), ("480",)),
     (BagPanel, "since", ("3 Mar 2026", "1 Jan 1920"), ("1 Mar 2026",)),
-    (BatchForm, "target", ("90", "0", "-1"), ("12.5",)),
+    (lambda desk: BatchForm(desk, NameChoice()), "target", ("90", "0", "-1"), ("12.5",)),
     (LinePanel, "powder", ("2000 lb", *MASS), ("100 g", "3.5 oz")),
     (LinePanel, "water", ("2000 lb", *MASS), ("900 g", "2 lb")),
     (LinePanel, "prism", COLD_AND_HOT, ("68 °F",)),

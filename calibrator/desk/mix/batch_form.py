@@ -11,7 +11,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import GIVE_OR_TAKE, SOLIDS
 from calibrator.desk.forms.fields import Captioned, TextField
-from calibrator.desk.mix_batch import Batch, FarmNow, as_aimed, batch_of, together
+from calibrator.desk.mix_batch import Batch, FarmNow, aims_differ, as_aimed, batch_of, together
 from calibrator.desk.mix_checks import Aim
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import ROWS
@@ -24,16 +24,21 @@ from calibrator.units import Kind
 
 
 class BatchForm(QWidget):
-    """Follows the chart: choosing a group fills in calves, vessel and target, until the person types others."""
+    """Follows the chart: choosing a group fills in calves, vessel and target, until the person types others.
+
+    The choice of the group stands where the caller puts it: it decides what is right, so it comes first.
+    """
 
     edited = Signal()
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, group: NameChoice) -> None:
         super().__init__()
         self.desk = desk
         self._now: FarmNow | None = None
         self._own_target = False
-        self.group, self.vessel = NameChoice(), NameChoice()
+        self._differ = False
+        self._group_chosen = False
+        self.group, self.vessel = group, NameChoice()
         for choice in (self.group, self.vessel):
             choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             choice.setMinimumContentsLength(9)
@@ -46,7 +51,7 @@ class BatchForm(QWidget):
             desk, self.tr("Give or take"), Kind.PERCENT, lowest=0.1, highest=5, examples=GIVE_OR_TAKE, example=False
         )
         self.tolerance.set_share(TOLERANCE_SHARE)
-        self.group.activated.connect(self._choose_group)
+        self.group.activated.connect(self._group_picked)
         self.vessel.activated.connect(self.edited)
         self.calves.counted.connect(self._count)
         self.feeder.edited.connect(self.edited)
@@ -58,6 +63,7 @@ class BatchForm(QWidget):
         """Offer the farm's plans and vessels; what is chosen and typed stays where it still exists."""
         first, plan = self._now is None, self._chosen()[0]
         self._now = now
+        self._differ = aims_differ(now)
         self._offer(self.group, [one for plan in now.plans for one in self._batches(now, plan)])
         vessels = [(self.tr("not one of ours"), ""), *((v.name, v.id) for v in now.vessels)]
         self._offer(self.vessel, vessels)
@@ -71,6 +77,15 @@ class BatchForm(QWidget):
         plan, group = self._chosen()
         return batch_of(self._now, plan, group, self.calves.count(), self._vessel())
 
+    def whose(self) -> str:
+        """Whose batch this is, as it stands in the choice; blank where all groups want the same."""
+        return self.group.currentText() if self._differ else ""
+
+    @property
+    def group_assumed(self) -> bool:
+        """Whether it makes a difference whose batch it is, and nobody has said."""
+        return self._differ and not self._group_chosen
+
     def aim(self) -> Aim | None:
         """What is wanted; None where it is not typed or not understood."""
         target, tolerance = self.target.share(), self.tolerance.share()
@@ -81,12 +96,9 @@ class BatchForm(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(ROWS)
         calves = Captioned(self.tr("Calves"), self.calves)
-        for pair, stretch in (
-            ((Captioned(self.tr("Batch for"), self.group), calves), (3, 1)),
-            ((Captioned(self.tr("Vessel"), self.vessel), self.feeder), (1, 1)),
-            ((self.target, self.tolerance), (1, 1)),
-        ):
-            layout.addWidget(SideBySide(*pair, stretches=stretch))
+        layout.addWidget(SideBySide(Captioned(self.tr("Vessel"), self.vessel), calves, stretches=(3, 1)))
+        layout.addWidget(self.feeder)
+        layout.addWidget(SideBySide(self.target, self.tolerance))
 
     def _offer(self, box: QComboBox, items: Sequence[tuple[str, object]]) -> None:
         blocker = QSignalBlocker(box)
@@ -119,6 +131,10 @@ class BatchForm(QWidget):
 
     def _vessel(self) -> Vessel | None:
         return self._now.vessel(self.vessel.currentData()) if self._now else None
+
+    def _group_picked(self) -> None:
+        self._group_chosen = True
+        self._choose_group()
 
     def _choose_group(self) -> None:
         plan, group = self._chosen()

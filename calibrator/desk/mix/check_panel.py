@@ -14,7 +14,7 @@ from calibrator.desk.alone import tell_or_wait
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.enter import enter_moves_on
-from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.mix.batch_form import BatchForm
 from calibrator.desk.mix.instrument_words import holds, state
 from calibrator.desk.mix.occasion_form import OccasionForm
@@ -31,6 +31,7 @@ from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.beside import beside
 from calibrator.desk.widgets.later import Later
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Farm, Lot, MixCheck, Reading, ReadingKind, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.values import dataclass
@@ -47,9 +48,9 @@ class Kept:
 class BatchCard(QFrame):
     """Which batch was read, of which lot and when: mostly as the chart and the clock have it."""
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, group: NameChoice) -> None:
         super().__init__()
-        self.occasion, self.batch_form = OccasionForm(desk), BatchForm(desk)
+        self.occasion, self.batch_form = OccasionForm(desk), BatchForm(desk, group)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(card(label(self.tr("The batch"), "heading"), self.occasion, self.batch_form))
@@ -75,6 +76,8 @@ class CheckPanel(QWidget):
         self._told: Told | None = None
         self._kept: Kept | None = None  # in view until the next check is begun
         self._corrected = False  # the mix in hand was read before and put right
+        self._group = NameChoice()
+        self.whose = Captioned(self.tr("Batch for"), self._group, speaks=False)
         self._batch = Later(self._make_batch)
         self.readings = ReadingsForm(desk)
         self.verdict = VerdictPanel()
@@ -132,6 +135,7 @@ class CheckPanel(QWidget):
         self.lot.setVisible(lot is not None)
         self._head()
         self.batch_form.show_farm(self._now)
+        self.whose.setVisible(self.batch_form.group.count() > 1)
         self.work_out()
 
     def _head(self) -> None:
@@ -181,7 +185,9 @@ class CheckPanel(QWidget):
             self._kept = None
         if self._kept is None:
             self._head()
-            self._told = Told(self._found, batch, unread, self._stale(readings, self._tools), right)
+            form = self.batch_form
+            stale = self._stale(readings, self._tools)
+            self._told = Told(self._found, batch, unread, stale, right, form.whose(), assumed=form.group_assumed)
         self._show_told()
         lot_known = self._now is not None and self._now.powder.lot is not None
         self.keep_button.setEnabled(bool(readings) and not unread and lot_known)
@@ -313,7 +319,7 @@ class CheckPanel(QWidget):
         )
 
     def _make_batch(self) -> BatchCard:
-        made = BatchCard(self.desk)
+        made = BatchCard(self.desk, self._group)
         made.occasion.edited.connect(self._of_another_typed)
         made.batch_form.edited.connect(self._batch_typed)
         enter_moves_on(made, self.focusNextChild)
@@ -343,7 +349,7 @@ class CheckPanel(QWidget):
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(int(1.5 * SPACE))
-        inside.addWidget(card(row(self.no_tools, None), self.readings, self.note))
+        inside.addWidget(card(row(self.no_tools, None), self.whose, self.readings, self.note))
         inside.addWidget(self._batch)
         inside.addStretch(1)
         # What is told of the lot stands beside the fields: it grows while day and time are typed.

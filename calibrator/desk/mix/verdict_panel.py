@@ -26,13 +26,16 @@ OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 @dataclass(frozen=True)
 class Told:
     """All that is told of a check: `unread` where drops could not be read, `stale` names other instruments whose
-    checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted."""
+    checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted, `whose` whose batch it
+    is where that decides what is right, `assumed` where nobody has said it."""
 
     found: MixFindings
     batch: Batch
     unread: bool = False
     stale: str = ""
     right_brix: float | None = None
+    whose: str = ""
+    assumed: bool = False
 
 
 class VerdictPanel(QWidget):
@@ -55,12 +58,21 @@ class VerdictPanel(QWidget):
         self.way, self.doubts = label("", "quiet"), label("")
         self.warm, self.basis = label(""), label("", "quiet")
         self.odds = label("", "caution")
+        self.whose = label("")
         self.to_water = button(self.tr("Check in plain water"), self.water_check_wanted.emit)
         self.to_line = button(self.tr("Brix calibration"), self.line_wanted.emit)
         self._next = row(self.to_water, self.to_line, None)
         self.kept, self._over = label(""), column()
         self.verdict_card = card(
-            self._over, self.kept, self.verdict, self.today, self.solids, self.bar, self.would_tell, self._next
+            self._over,
+            self.whose,
+            self.kept,
+            self.verdict,
+            self.today,
+            self.solids,
+            self.bar,
+            self.would_tell,
+            self._next,
         )
         self._found = MixFindings()
         self._right: list[str] = []
@@ -86,7 +98,7 @@ class VerdictPanel(QWidget):
         for widget in (self.causes_card, self.pails_card, self.way_card):
             layout.addWidget(widget)
         layout.addStretch(1)
-        for part in (self.odds, self.again, self.now, self.kept, self.to_water, self.to_line):
+        for part in (self.odds, self.again, self.now, self.kept, self.whose, self.to_water, self.to_line):
             part.hide()
 
     def show_told(self, told: Told, system: UnitSystem) -> None:
@@ -95,6 +107,8 @@ class VerdictPanel(QWidget):
         self._found = found
         self._right = [] if told.right_brix is None else [words.right_words(told.right_brix)]
         self.how.setVisible(found.best is not None)
+        _say(self.whose, self._whose_words(told))
+        set_tone(self.whose, "warn" if told.assumed else "")
         self._show_verdict(found)
         if told.unread:
             self.solids.setText(self.tr("The drops could not be read. Mend them first."))
@@ -122,6 +136,16 @@ class VerdictPanel(QWidget):
         _say(self.kept, told)
         _say(self.now, now)
         self.again.setVisible(bool(now))
+
+    def _whose_words(self, told: Told) -> str:
+        """Whose batch is judged; blank where all groups want the same."""
+        if not told.whose:
+            return ""
+        if told.assumed:
+            text = self.tr("Taken to be the batch for {group}. If it is another's, choose that at “Batch for”.")
+        else:
+            text = self.tr("The batch for {group}")
+        return text.format(group=told.whose)
 
     def _workings(self) -> tuple[Working, ...]:
         return of_solids(self._found)

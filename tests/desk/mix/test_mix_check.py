@@ -10,7 +10,7 @@ import pytest
 from answers import Answers
 from herd import GAL_ML, OZ_G, QT_ML, Herd, group
 from mix_hands import NOW, labels, own_line, refractometer, type_in, zeroed
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
@@ -58,6 +58,32 @@ def test_a_batch_for_all_groups_together_is_offered_where_they_are_mixed_alike(
     form.calves.setText("42")  # half as many of each
     form.calves.counted.emit(42)
     assert form.batch().mix.powder_g == pytest.approx(batch.mix.powder_g / 2, rel=0.01)
+
+
+def test_whose_batch_is_judged_is_said_where_groups_want_different_mixes(
+    page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    panel = page.check
+    assert panel.whose.isHidden()  # one group: nothing to choose, nothing to say
+    assert panel.verdict.whose.isHidden()
+    strong = replace(group(1).rate, powder_mass_g=400.0)
+    herd.plan("Calf barn", group(9, "Younger"), group(9, "Older", rate=strong))
+    desk.changed.emit()
+    assert panel.whose.isVisible()
+    top = panel.readings.first.mapTo(panel, QPoint(0, 0)).y()
+    assert panel.whose.mapTo(panel, QPoint(0, 0)).y() < top  # whose it is decides what is right
+    form = panel.batch_form
+    assert panel.verdict.whose.text().startswith(f"Taken to be the batch for {form.group.currentText()}. ")
+    at = form.group.findText("Calf barn, Older")
+    form.group.setCurrentIndex(at)
+    form.group.activated.emit(at)
+    assert panel.verdict.whose.text() == "The batch for Calf barn, Older"
+
+
+def test_nobody_is_asked_whose_batch_it_is_where_all_want_the_same(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    herd.plan("Calf barn", group(9, "Younger"), group(9, "Older"))
+    desk.changed.emit()
+    assert page.check.verdict.whose.isHidden()
 
 
 def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot, page: MixCheckPage) -> None:
