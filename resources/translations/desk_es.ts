@@ -232,6 +232,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>BareField</name>
     <message>
+        <source>like {example}</source>
+        <translation>ej. {example}</translation>
+    </message>
+    <message>
         <source>{count} readings, mean {mean}</source>
         <translation>{count} lecturas, promedio {mean}</translation>
     </message>
@@ -264,10 +268,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Calves</source>
         <translation>Becerras</translation>
-    </message>
-    <message>
-        <source>Batch for</source>
-        <translation>Tanda para</translation>
     </message>
     <message>
         <source>Vessel</source>
@@ -755,6 +755,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 </context>
 <context>
     <name>CheckPanel</name>
+    <message>
+        <source>Batch for</source>
+        <translation>Tanda para</translation>
+    </message>
     <message>
         <source>Note</source>
         <translation>Nota</translation>
@@ -11360,14 +11364,6 @@ Sign off all the same? The record will say so.</source>
         <translation>justo en el peso ± {spread}</translation>
     </message>
     <message>
-        <source>{share} under the weight ± {spread}</source>
-        <translation>{share} menos que el peso ± {spread}</translation>
-    </message>
-    <message>
-        <source>{share} over the weight ± {spread}</source>
-        <translation>{share} más que el peso ± {spread}</translation>
-    </message>
-    <message>
         <source>{solids} solids as mixed.</source>
         <translation>{solids} de sólidos en la mezcla.</translation>
     </message>
@@ -11394,6 +11390,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>weigh each batch as {count} × {amount} (the scale&apos;s limit)</source>
         <translation>pese cada tanda en {count} × {amount} (límite de la báscula)</translation>
+    </message>
+    <message>
+        <source>{share} less powder than by weight (± {spread})</source>
+        <translation>{share} menos polvo que por peso (± {spread})</translation>
+    </message>
+    <message>
+        <source>{share} more powder than by weight (± {spread})</source>
+        <translation>{share} más polvo que por peso (± {spread})</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>
@@ -12591,6 +12595,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The drops could not be read. Mend them first.</source>
         <translation>Las gotas no se entendieron. Corríjalas primero.</translation>
+    </message>
+    <message>
+        <source>Taken to be the batch for {group}. If it is another&apos;s, choose that at “Batch for”.</source>
+        <translation>Se toma como la tanda para {group}. Si es de otro grupo, elíjalo en “Tanda para”.</translation>
+    </message>
+    <message>
+        <source>The batch for {group}</source>
+        <translation>Tanda para {group}</translation>
     </message>
     <message>
         <source>No verdict yet</source>
