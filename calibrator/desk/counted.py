@@ -24,6 +24,9 @@ class _Counted(QObject):
     def to_the_line_before(self, count: int) -> str:
         return self.tr("%n of them to the line before", "", count)
 
+    def to_the_first_try(self, count: int) -> str:
+        return self.tr("%n of them to the first try", "", count)
+
     def trials(self, count: int) -> str:
         return self.tr("%n trials", "", count)
 

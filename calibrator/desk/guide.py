@@ -327,6 +327,13 @@ class Guide:
         return check.result.fills - own if check is not None else 0
 
     @property
+    def earlier_line_is_own(self) -> bool:
+        """Whether the fills to a line drawn before were all to one of this lot's own, and not to the lot before's."""
+        old_mm = self.weigh_in.old_line_mm
+        to_line = (fill for fill in self.known.fills if fill.counts and fill.way == FillWay.TO_MARK)
+        return not any(same_line(fill.line_mm, old_mm) for fill in to_line)
+
+    @property
     def line_to_wipe_mm(self) -> float | None:
         """The line on the scoop that a new one replaces: that of the fills before it was moved, else the old one."""
         return finding.line_to_wipe(self.known)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QRect, QTimer, QUrl, Signal
+from PySide6.QtCore import QRect, Qt, QTimer, QUrl, Signal
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QSizePolicy, QWidget
 
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.theme import SPACE
@@ -17,7 +17,7 @@ NOTICE_MS = 4000
 LETTER_MS = 60  # a long one stays as long as it takes to read: some 17 letters a second, common practice, no source
 WAYS_MS = 20_000  # long enough to read a folder's name and to reach for a button
 _SHORT_END = 10
-_WIDTHS = (180, 320, 480, 640)
+_WIDTHS = range(180, 641, 20)
 
 
 def _on_lines(name: str) -> str:
@@ -53,15 +53,21 @@ class Notice(QFrame):
         self.open_folder = button(self.tr("Folder"), self._open_folder)
         self.open_folder.setToolTip(self.tr("Show the folder"))
         self.undo = button(self.tr("Undo"), self._undo)
+        self.close_button = button("×", self.hide)
+        self.close_button.setObjectName("close")
+        self.close_button.setAccessibleName(self.tr("Close the notice"))
+        self.close_button.setToolTip(self.tr("Close the notice"))
         self._ways = QWidget()
         ways = row(self.open_file, self.open_folder, self.undo, None)
         ways.setContentsMargins(0, 0, 0, 0)
         self._ways.setLayout(ways)
-        layout = QVBoxLayout(self)
+        layout = QGridLayout(self)  # one in all: a row within another would keep the height of the words before
         layout.setContentsMargins(12, 8, 12, 8)
         layout.setSpacing(SPACE)
-        for widget in (self._words, self._ways):
-            layout.addWidget(widget)
+        layout.addWidget(self._words, 0, 0)
+        layout.addWidget(self.close_button, 0, 1, Qt.AlignmentFlag.AlignTop)
+        layout.addWidget(self._ways, 1, 0, 1, 2)
+        layout.setColumnStretch(0, 1)
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.timeout.connect(self.hide)
@@ -84,6 +90,7 @@ class Notice(QFrame):
         for way in (self.open_file, self.open_folder):
             way.setVisible(file is not None)
         self.undo.setVisible(undo is not None)
+        self.close_button.show()
         self._ways.setVisible(bool(file or undo))
         reading = max(NOTICE_MS, LETTER_MS * len(text))
         self._timer.start(max(WAYS_MS, reading) if file or undo else reading)
@@ -92,6 +99,7 @@ class Notice(QFrame):
         """Say it until `end`; what was said before comes back then."""
         self._before = self._said if self.isVisible() else _Said()
         self.say(text)
+        self.close_button.hide()
         self._timer.stop()
 
     def end(self) -> bool:
@@ -102,6 +110,19 @@ class Notice(QFrame):
             self.say(before.text, before.file, before.undo)
             return True
         return False
+
+    def leave_page(self) -> None:
+        """Another page is shown: the ways to a file belong to the one that saved it. A way back stays, and so does what
+        was said as the page turned."""
+        if self._said.file is not None and self._said.undo is None:
+            self.hide()
+
+    def dismiss(self) -> bool:
+        """Whether there was something that may be closed, which is gone now."""
+        there = self.close_button.isVisible()
+        if there:
+            self.hide()
+        return there
 
     def place(self, gap: QRect, typed_in: QRect) -> None:
         """Stand at the foot of the gap, wider than it only where the words are too many for its height; then not over

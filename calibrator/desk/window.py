@@ -168,11 +168,12 @@ class Window(QMainWindow):
             self.show_page("help", self.current_page.help_title())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Escape goes back from the help to where one was: to the same page, as it was left, and the field there."""
+        """Escape goes back from the help to where one was: to the same page, as it was left, and the field there.
+        Elsewhere it closes the notice."""
         if event.key() == Qt.Key.Key_Escape and self.current_page.key == "help" and self._help_from:
             self.rail.by_key = True
             self._bring_up(self.page(self._help_from), None)
-        else:
+        elif event.key() != Qt.Key.Key_Escape or not self._notice.dismiss():
             super().keyPressEvent(event)
 
     def _bring_up(self, page: Page, thing_id: str | None) -> None:
@@ -181,6 +182,8 @@ class Window(QMainWindow):
         if isinstance(here, Page) and here is not page and not here.leave():
             self.rail.light(here.key)
             return
+        if here is not page:
+            self._notice.leave_page()
         before = here.key if isinstance(here, Page) and here is not page else ""
         if thing_id is not None:
             page.came_from = before

@@ -115,9 +115,12 @@ class Teller:
     def _packages(self, lot: Lot) -> str:
         if lot.package_count is None:
             return ""
-        mass = "–" if lot.package_mass_g is None else show_mass(lot.package_mass_g, self.facts.units)
-        mass = plain(lot.package_mass_typed) or mass
-        phrase = words.TOTES_OF if lot.package is PackageKind.TOTE else words.BAGS_OF
+        tote = lot.package is PackageKind.TOTE
+        if lot.package_mass_g is None:
+            unweighed = words.TOTES_UNWEIGHED if tote else words.BAGS_UNWEIGHED
+            return self.say(unweighed, count=lot.package_count)
+        mass = plain(lot.package_mass_typed) or show_mass(lot.package_mass_g, self.facts.units)
+        phrase = words.TOTES_OF if tote else words.BAGS_OF
         return self.say(phrase, count=lot.package_count, mass=mass)
 
     def _analysis(self, label: Composition) -> str:

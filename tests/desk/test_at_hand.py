@@ -176,6 +176,10 @@ def test_what_came_is_asked_where_it_is_not_entered(herd: Herd, qtbot: QtBot, an
     signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
     page = page_of(herd, qtbot, answers)
     assert not page.powder_card.count.isVisible()
+    assert page.powder_card.enter.text() == "Enter what came"
+    herd.records.keep(replace(herd.lot_of(signed), package_count=40, package_mass_g=None))
+    page.reload()
+    assert page.powder_card.enter.text() == "Enter the bags' weight"
     with qtbot.waitSignal(page.desk.go_to) as went:
         page.powder_card.enter.click()
     assert went.args == ["lots", f"bags of {signed.lot_id}"]

@@ -10,7 +10,7 @@ from answers import Answers
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMessageBox, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 from test_weigh_in import enter, equip, focused, lot_of, page_of
 
@@ -212,6 +212,10 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
     assert (told.sign_off_id, told.on) == (signed.id, window.desk.clock().date())
 
 
+def visible_words(part: QWidget) -> list[str]:
+    return [each.text() for each in part.findChildren(QLabel) if each.isVisible()]
+
+
 def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(window: Window, second: Lot) -> None:
     step = weigh(window, second)
     assert step.fed_from.isVisible()
@@ -219,14 +223,18 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
     assert len(taken) == len(set(taken))
     assert nameless(window.current_page) == []
     assert step.fed_from.ways.hasFocus()  # what is asked comes before the initials
+    told = "Say from which feeding on the lot is fed, then sign off."
+    assert told not in visible_words(step.fed_from)
     step._initials.setFocus()
     QTest.keyClick(focused(), Qt.Key.Key_Return)
+    assert told in visible_words(step.fed_from)  # at the field, not far from it
     guide = page_of(window).guide
     assert guide is not None
     assert guide.signed_off is None
     assert step.fed_from.ways.hasFocus()
     for _ in range(2):
         QTest.keyClick(step.fed_from.ways, Qt.Key.Key_Down)
+    assert told not in visible_words(step.fed_from)
     for box in (step.fed_from.days, step.fed_from.feedings):
         assert box.isVisible()
         QTest.keyClick(box, Qt.Key.Key_Down)

@@ -6,9 +6,10 @@ from pathlib import Path
 
 import pytest
 from answers import Answers
-from PySide6.QtCore import QPoint, QRect, QUrl
+from PySide6.QtCore import QPoint, QRect, Qt, QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.notice import NOTICE_MS
@@ -106,3 +107,32 @@ def test_where_nothing_opens_it_the_place_is_told(
     desk.say_saved("Saved as Wall chart.pdf.", tmp_path / "Wall chart.pdf")
     window._notice.open_file.click()
     assert str(tmp_path / "Wall chart.pdf") in answers.told[-1]
+
+
+def test_a_saved_file_is_told_of_on_its_own_page_alone(window: Window, desk: Desk, tmp_path: Path) -> None:
+    desk.say_saved("Saved as Wall chart.pdf.", tmp_path / "Wall chart.pdf")
+    window.show_page("today")
+    assert window._notice.isVisible()
+    window.show_page("setup")
+    assert not window._notice.isVisible()
+
+
+def test_a_way_back_stays_on_other_pages(window: Window, desk: Desk) -> None:
+    desk.done.emit("Fill struck out.", lambda: None)
+    window.show_page("setup")
+    assert window._notice.undo.isVisible()
+
+
+def test_it_is_closed_by_its_button_and_by_escape(qtbot: QtBot, window: Window, desk: Desk, tmp_path: Path) -> None:
+    for way in (window._notice.close_button.click, lambda: qtbot.keyClick(window, Qt.Key.Key_Escape)):
+        desk.say_saved("Saved as Wall chart.pdf.", tmp_path / "Wall chart.pdf")
+        assert window._notice.isVisible()
+        assert window._notice.close_button.accessibleName() == "Close the notice"
+        way()
+        assert not window._notice.isVisible()
+
+
+def test_long_words_are_whole_the_first_time(window: Window, desk: Desk, tmp_path: Path) -> None:
+    window.resize(1024, 700)
+    desk.say_saved(LONG, tmp_path / "Wall chart.pdf")
+    assert window._notice.height() >= window._notice.heightForWidth(window._notice.width())

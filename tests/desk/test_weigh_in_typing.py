@@ -620,19 +620,20 @@ def test_scoopfuls_weighed_together_are_told_as_the_list_shows_them(window: Wind
     assert view._panel._figure.text() == "11.68 oz"  # 331 g; as fine as its limits, not as the scale's 0.05 oz
 
 
-def test_fills_to_the_line_before_are_told_apart_from_those_in_the_list(window: Window) -> None:
+def test_fills_to_the_first_try_are_told_apart_from_those_in_the_list(window: Window) -> None:
+    """By the name that the drawing of the line gives it."""
     page, view = opened(window, Step.FILLS_TO_MARK)
     guide = page.guide
     assert guide is not None
     for text in ("10.8", "10.9", "10.8", "10.9", "10.8", "10.9", "10.8", "10.9"):
         enter(text)
-    assert "line before" not in view._panel._interval.text()
+    assert "first try" not in view._panel._interval.text()
     guide.take_next_line()
     guide.set(drawn_line_mm=16.0, drawn_line_typed="16 mm")
     page.open_step(Step.FILLS_TO_MARK)
     enter("10.0")
     assert view._table.rowCount() == 1
-    assert view._panel._interval.text().startswith("mean of 4 bags, 9 fills, 8 of them to the line before\n")
+    assert view._panel._interval.text().startswith("mean of 4 bags, 9 fills, 8 of them to the first try\n")
 
 
 @pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])

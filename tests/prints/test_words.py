@@ -6,6 +6,7 @@ import re
 import subprocess
 import sys
 import xml.etree.ElementTree as ElementTree
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -20,7 +21,7 @@ from calibrator.prints.labels import scoop_labels
 from calibrator.prints.languages import CONTEXT, Tongue, Words
 from calibrator.prints.page import Document, Text
 from calibrator.prints.record import lot_sheet
-from calibrator.prints.record_words import decision
+from calibrator.prints.record_words import Teller, decision
 from calibrator.science.keep import VERDICT_LEVEL
 from calibrator.science.verify import JUDGED_LEVEL
 from tests.prints.samples import chart, label, record, sheet
@@ -130,3 +131,9 @@ def test_what_both_languages_say_alike_is_said_once() -> None:
 def test_other_languages_are_refused(languages: tuple[str, ...]) -> None:
     with pytest.raises(ValueError, match="English"):
         Words.of(languages)
+
+
+def test_bags_whose_weight_is_not_entered_end_in_no_dash() -> None:
+    facts = record()
+    unweighed = replace(facts, lot=replace(facts.lot, package_count=40, package_mass_g=None, package_mass_typed=""))
+    assert ("Packages", "40 bags") in Teller(unweighed, Words([Tongue("en")])).lot()

@@ -42,7 +42,7 @@ class PowderCard(QFrame):
         self.how = how_button(self.workings)
         self.count = BareField("", LEFT, 2)
         self.keep_button = button(self.tr("Keep the co&unt"), self.keep)
-        self.enter = button(self.tr("Enter what came"), self._enter)
+        self.enter = button("", self._enter)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE)
@@ -71,6 +71,8 @@ class PowderCard(QFrame):
         for widget in (self.count, self.keep_button):
             widget.setVisible(self._lot is not None and self._lot.package_mass_g is not None)
         self.enter.setVisible(unknown)
+        weight_alone = self._lot is not None and self._lot.package_count is not None
+        self.enter.setText(self.tr("Enter the bags' weight") if weight_alone else self.tr("Enter what came"))
         tote = self._lot is not None and self._lot.package is PackageKind.TOTE
         self.count.rename(self.tr("Totes left this morning") if tote else self.tr("Bags left this morning"))
 

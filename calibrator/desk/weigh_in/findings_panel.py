@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QStackedLayout, QVBoxLayout, QWidget
 
 from calibrator.desk import shown
+from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
@@ -167,9 +168,9 @@ class FindingsPanel(QFrame):
         )
         self._rule.setText(words.rule_words(result, planned=guide.plan_is_open(result)))
 
-    def _to_earlier_line(self, guide: Guide) -> int:
-        """How many of the fills were to a line that was drawn before."""
-        return 0
+    def _to_earlier_line(self, guide: Guide) -> str:
+        """How many of the fills were to a line that was drawn before; blank where none was."""
+        return ""
 
     def _show_verdict(self, text: str, tone: Tone, why: str) -> None:
         self._verdict.setText(text)
@@ -274,8 +275,12 @@ class ToMarkPanel(FindingsPanel):
         settling = line_words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)
 
-    def _to_earlier_line(self, guide: Guide) -> int:
-        return guide.to_earlier_line
+    def _to_earlier_line(self, guide: Guide) -> str:
+        """The line is named as in the drawing of the step before."""
+        fills = guide.to_earlier_line
+        if not fills:
+            return ""
+        return counted.to_the_first_try(fills) if guide.earlier_line_is_own else counted.to_the_line_before(fills)
 
     def bands(self, guide: Guide) -> Bands | None:
         check, target = guide.findings.check, guide.weigh_in.target_mass_g

@@ -265,8 +265,7 @@ class StepSignOff(StepView):
             self._initials.setFocus()
             return False
         if self.fed_from.isVisibleTo(self) and not self.fed_from.answered:
-            self.desk.say(self.tr("Say from which feeding on the lot is fed, then sign off."))
-            self.fed_from.ways.setFocus()
+            self.fed_from.ask_for_it()
             return False
         return True
 

@@ -114,12 +114,11 @@ def weighed_words(result: LevelResult) -> str:
     return words.format(weighings=counted.weighings(result.fills), scoopfuls=counted.scoopfuls(result.scoopfuls))
 
 
-def mean_of_words(result: LevelResult, system: UnitSystem, to_earlier_line: int = 0) -> str:
-    """What a mean is of, told apart where the list beside it does not show all of it."""
+def mean_of_words(result: LevelResult, system: UnitSystem, before: str = "") -> str:
+    """What a mean is of, told apart where the list beside it does not show all of it: those `before` are counted in."""
     words = translate("WeighInWords", "mean of {bags}, {fills}")
-    if to_earlier_line:
+    if before:
         words = translate("WeighInWords", "mean of {bags}, {fills}, {before}")
-    before = counted.to_the_line_before(to_earlier_line)
     told = words.format(fills=weighed_words(result), bags=counted.bags(result.bags), before=before)
     return f"{told}, {corrected_words(result, system)}" if result.taken_off_g else told
 
