@@ -46,6 +46,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n of them to the first try</source>
+        <translation>
+            <numerusform>%n of them to the first try</numerusform>
+            <numerusform>%n of them to the first try</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>And %n more: Set-up, Records, Check now tells each.</source>
         <translation>
             <numerusform>And %n more: Set-up, Records, Check now tells it.</numerusform>

@@ -1369,6 +1369,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <source>From a day and feeding</source>
         <translation>Más adelante: elijo el día y la toma</translation>
     </message>
+    <message>
+        <source>Say from which feeding on the lot is fed, then sign off.</source>
+        <translation type="unfinished">Diga desde qué toma se usará el lote y firme.</translation>
+    </message>
 </context>
 <context>
     <name>FeedingRow</name>
@@ -5889,6 +5893,10 @@ entre {low} y {high}
         <translation>Deshacer</translation>
     </message>
     <message>
+        <source>Close the notice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Folder: {folder}</source>
         <translation>Carpeta: {folder}</translation>
     </message>
@@ -6425,6 +6433,10 @@ entre {low} y {high}
     <message>
         <source>Totes left this morning</source>
         <translation>Supersacos contados hoy</translation>
+    </message>
+    <message>
+        <source>Enter the bags&apos; weight</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Bags left this morning</source>
@@ -10461,10 +10473,6 @@ Last kept: {mass}</source>
         <translation>Escriba sus iniciales y firme.</translation>
     </message>
     <message>
-        <source>Say from which feeding on the lot is fed, then sign off.</source>
-        <translation>Diga desde qué toma se usará el lote y firme.</translation>
-    </message>
-    <message>
         <source>Sign off all the same</source>
         <translation>Firmar de todos modos</translation>
     </message>
@@ -13867,6 +13875,13 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>%n de ellas hasta la línea anterior</numerusform>
             <numerusform>%n de ellas hasta la línea anterior</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them to the first try</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">
