@@ -1371,7 +1371,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Say from which feeding on the lot is fed, then sign off.</source>
-        <translation type="unfinished">Diga desde qué toma se usará el lote y firme.</translation>
+        <translation>Diga desde qué toma se usará el lote y luego firme.</translation>
     </message>
 </context>
 <context>
@@ -1934,7 +1934,7 @@ entre {low} y {high}
     <name>Hands</name>
     <message>
         <source>Powder dust irritates: pour low, keep your face away, and air the room. Medicated powder: gloves and mask as its label says, and wash your hands.</source>
-        <translation>El polvo en el aire irrita: vierta bajo, aparte la cara y ventile. Polvo medicado: guantes y mascarilla como dice la etiqueta, y lávese las manos.</translation>
+        <translation>El polvo en el aire irrita: vierta desde poca altura, aparte la cara y ventile. Polvo medicado: guantes y mascarilla como dice la etiqueta, y lávese las manos.</translation>
     </message>
     <message>
         <source>Get the scale ready</source>
@@ -3190,7 +3190,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>One calf&apos;s feeding times the calves, in as few equal batches as the vessel holds, then rounded to what can be measured out.</source>
-        <translation>La toma de una becerra por las becerras, en el menor número de tandas iguales que quepan en el recipiente, y redondeada a lo que se puede medir.</translation>
+        <translation>La toma de una becerra por el número de becerras, en el menor número de tandas iguales que quepan en el recipiente, y redondeada a lo que se puede medir.</translation>
     </message>
     <message>
         <source>What rounding does</source>
@@ -4712,7 +4712,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The plant or line that made it, where the bag tells.</source>
-        <translation>La planta o línea que lo hizo, si el costal lo dice.</translation>
+        <translation>La planta que lo hizo, o su línea de producción, si el costal lo dice.</translation>
     </message>
     <message>
         <source>Plant code</source>
@@ -5894,7 +5894,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Close the notice</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar el aviso</translation>
     </message>
     <message>
         <source>Folder: {folder}</source>
@@ -6436,7 +6436,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Enter the bags&apos; weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotar el peso del costal</translation>
     </message>
     <message>
         <source>Bags left this morning</source>
@@ -10081,7 +10081,7 @@ Last kept: {mass}</source>
     <name>StepLot</name>
     <message>
         <source>Read the lot number off the bag in front of you. Open four bags if you can, for bags differ as well as scoopfuls; stir up powder that has caked or settled.</source>
-        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede, porque varían tanto los costales como las medidas; revuelva el polvo apelmazado o asentado.</translation>
+        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede, porque no solo varía una medida de otra, también un costal de otro; revuelva el polvo apelmazado o asentado.</translation>
     </message>
     <message>
         <source>This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves.</source>
@@ -12879,7 +12879,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>G&amp;o on without</source>
-        <translation>Dejarlas &amp;y seguir</translation>
+        <translation>Seguir sin e&amp;llas</translation>
     </message>
     <message>
         <source>G&amp;o on with this line</source>
@@ -13170,7 +13170,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That takes in how it settled in the fills to the line.</source>
-        <translation>Ya cuenta cómo se asentó en las llenadas hasta la línea.</translation>
+        <translation>Ya toma en cuenta cómo se asentó el polvo en las llenadas hasta la línea.</translation>
     </message>
     <message>
         <source>By the level fills it would do. Only how this powder settles under the shake is not known: leave the old line, and weigh two fills to it.</source>
@@ -13879,9 +13879,9 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message numerus="yes">
         <source>%n of them to the first try</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n de ellas hasta el primer intento</numerusform>
+            <numerusform>%n de ellas hasta el primer intento</numerusform>
         </translation>
     </message>
     <message numerus="yes">

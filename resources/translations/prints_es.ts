@@ -1122,5 +1122,13 @@
             <source>from bags of lot {lot}: {powder}, {how}</source>
             <translation>de los costales del lote {lot}: {powder}, {how}</translation>
         </message>
+        <message>
+            <source>{count} bags</source>
+            <translation>{count} costales</translation>
+        </message>
+        <message>
+            <source>{count} totes</source>
+            <translation>{count} supersacos</translation>
+        </message>
     </context>
 </TS>
