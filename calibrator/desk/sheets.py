@@ -33,6 +33,7 @@ from calibrator.science.batch import BatchTable, counts_of, table
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import recipe_of
 from calibrator.science.mixing import powder_from
+from calibrator.science.scoop import same_line
 from calibrator.science.scoopfuls import ScoopWay, normal_u
 from calibrator.values import dataclass
 
@@ -96,7 +97,11 @@ def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[
         alone = next((mark.level_scoopfuls for mark in own if mark.struck_level), 0)
         ways.append(replace(level, full_scoops=alone))
         ways += [
-            replace(_way(signed, name, FillWay.TO_MARK, mark.mass_g, mark.mass_u_g), full_scoops=mark.full_scoops)
+            replace(
+                _way(signed, name, FillWay.TO_MARK, mark.mass_g, mark.mass_u_g),
+                full_scoops=mark.full_scoops,
+                down_wall_mm=mark.down_wall_mm,
+            )
             for mark in own
             if not mark.struck_level
         ]
@@ -260,8 +265,14 @@ class Changed:
 
     @property
     def to_line(self) -> bool:
-        """Whether a scoop is filled to its line, which another lot has elsewhere."""
-        return any(way.way is FillWay.TO_MARK for way, _ in (self.now.scoops.parts if self.now.scoops else ()))
+        """Whether a scoop is filled to its line."""
+        return bool(_lines_mm(self.now))
+
+    @property
+    def line_stays(self) -> bool:
+        """Whether each line filled to is where it was before."""
+        before = _lines_mm(self.before)
+        return all(same_line(line_mm, before.get(scoop_id)) for scoop_id, line_mm in _lines_mm(self.now).items())
 
     @property
     def weighed(self) -> bool:
@@ -279,6 +290,12 @@ def changes(
         for was, is_now in zip(old, new, strict=False):
             if was.group and was.today_line and is_now.today_line:
                 yield Changed(plan, was.group, was.today_line, is_now.today_line)
+
+
+def _lines_mm(line: SheetLine) -> dict[str, float | None]:
+    """Where the lines filled to are, by scoop, mm down the wall."""
+    parts = line.scoops.parts if line.scoops else ()
+    return {way.scoop_id: way.down_wall_mm for way, _ in parts if way.way is FillWay.TO_MARK}
 
 
 def _counted(line: SheetLine) -> tuple[object, ...]:

@@ -182,6 +182,16 @@ def test_another_lot_changes_every_plan_and_says_what_changed(shown: Callable[[]
     assert not changes(page)
 
 
+def test_a_line_that_another_lot_has_at_the_same_place_is_no_new_line(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL * 1.2)
+    herd.plan("Morning milk", group(18))
+    herd.sign("25-1204A", TEN_OZ_LEVEL * 1.2)
+    _, morning = changes(shown()).split("\n")
+    assert morning == "Morning milk, 18 calves: 18 to the line, as many as before, to the same line"
+
+
 def test_changes_tell_every_group_of_the_plans_that_were_fed_before(
     shown: Callable[[], TablesPage], herd: Herd
 ) -> None:

@@ -229,6 +229,8 @@ class SheetView(QWidget):
             text = self.tr("{name}, {calves}: {now}, as before")
             if change.to_line:
                 text = self.tr("{name}, {calves}: {now}, as many as before, each to the new line")
+                if change.line_stays:
+                    text = self.tr("{name}, {calves}: {now}, as many as before, to the same line")
             return text.format(name=name, calves=calves, now=scoops_words(now, to))
         text = self.tr("{name}, {calves}: {before}  →  {now}")
         return text.format(name=name, calves=calves, before=scoops_words(before, to), now=scoops_words(now, to))
