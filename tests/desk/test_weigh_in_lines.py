@@ -185,6 +185,20 @@ def test_at_the_sign_off_an_old_line_that_was_moved_is_not_to_be_moved_once_more
     assert told.endswith("That takes in how it settled in the fills to the line.")  # why it is not that of Mark
 
 
+@pytest.mark.parametrize(
+    ("verdict", "told"),
+    [
+        (OldLineVerdict.MOVE, "Not for this lot: a feeding"),
+        (OldLineVerdict.KEEP, "Replaced, though it could have stayed: a feeding"),
+        (OldLineVerdict.WEIGH_MORE, "Replaced. Whether it could have stayed, the fills do not tell: a feeding"),
+    ],
+)
+def test_a_replaced_line_is_told_by_the_verdict_on_it(verdict: OldLineVerdict, told: str) -> None:
+    """The season tells it of the same line once signed."""
+    old = OldLine(275.6, 3.0, 269.0, 282.0, -0.028, verdict, 4, False)
+    assert line_words.moved_line_words(old, None, UnitSystem.FARM, tried=False).startswith(told)
+
+
 def test_a_lot_of_one_bag_is_not_sent_for_a_third(guide: Guide) -> None:
     for fill in guide.fills_of(FillWay.LEVEL)[2:]:
         guide.strike(fill.id, "another day")

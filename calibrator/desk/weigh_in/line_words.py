@@ -110,7 +110,19 @@ def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem, *
             "WeighInWords", "Not for this lot: it was drawn for {before}. A feeding to it would weigh {mass}."
         )
         return words.format(before=shown.mass(before_g, system), mass=shown.mass(old.delivers_g, system))
-    words = translate("WeighInWords", "Not for this lot: a feeding to it would weigh {mass} ({share}).")
+    words = {
+        OldLineVerdict.MOVE: translate(
+            "WeighInWords", "Not for this lot: a feeding to it would weigh {mass} ({share})."
+        ),
+        OldLineVerdict.KEEP: translate(
+            "WeighInWords", "Replaced, though it could have stayed: a feeding to it would weigh {mass} ({share})."
+        ),
+        OldLineVerdict.WEIGH_MORE: translate(
+            "WeighInWords",
+            "Replaced. Whether it could have stayed, the fills do not tell: a feeding to it would weigh {mass} "
+            "({share}).",
+        ),
+    }[old.verdict]
     told = words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
     if not tried:
         return told
