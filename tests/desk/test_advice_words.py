@@ -215,6 +215,28 @@ def test_an_old_line_that_only_the_shake_leaves_in_doubt_is_filled_to_first(
     assert step.hands.text().endswith("Wipe out the old line, or strike it through.")
 
 
+def test_an_old_line_of_which_level_fills_hardly_tell_is_filled_to_first(desk: Desk, lot: Lot, step: StepMark) -> None:
+    """Near an edge of the tolerance it may be right: a new line drawn there would take a right one off."""
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, *APART_G)
+    old_line_that_delivers(guide, -0.019)
+    old = guide.findings.old
+    assert old is not None
+    assert (old.verdict, old.by_level) == (OldLineVerdict.WEIGH_MORE, OldLineVerdict.WEIGH_MORE)
+    assert not line_words.level_fills_tell(old)
+    step.show_guide(guide)
+    assert step._old.text().startswith("Weigh fills to the old line first: they tell whether it can stay. With the old")
+    assert step.hands.text() == "Leave the old line for now: press Keep the old line, and weigh two fills to it."
+    assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("", "main")
+    assert step.first_field() is step._keep_old
+    step._keep_old.click()
+    weigh(guide, FillWay.TO_MARK, 278.0)
+    guide.set(drawn_line_mm=None, drawn_line_typed="")  # the fills sent back: not in a ring
+    step.show_guide(guide)
+    assert step._old.text().startswith("Draw the new line: the fills do not tell whether the old one will do.")
+    assert step._keep_old.property("kind") == ""
+
+
 def test_fills_to_the_old_line_say_more_of_it_than_level_fills(desk: Desk, lot: Lot, step: StepMark) -> None:
     guide = begin(desk, lot)
     weigh(guide, FillWay.LEVEL, *APART_G)

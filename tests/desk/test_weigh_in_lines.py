@@ -70,6 +70,7 @@ def test_a_moved_line_is_the_one_to_wipe_out(guide: Guide, step: StepMark) -> No
     assert guide.line_to_wipe_mm == 22.0
     step.show_guide(guide)
     assert step._old_card.isHidden()  # it tells of no line but the one in the picture
+    assert step._keep_old.isHidden()
     assert "Wipe out the line drawn first for this lot." in step.hands.text()  # and not that of the lot before
     assert "First try" in step._drawing.words()
     assert "moves up" in step._drawing.words()
@@ -154,8 +155,13 @@ def test_a_line_is_never_off_by_nothing(guide: Guide, step: StepMark, monkeypatc
         (OldLineVerdict.MOVE, MOST_MORE, False, "has to move: draw the new line. With the old line"),
         (OldLineVerdict.KEEP, MOST_MORE, False, "it would do. Only how this powder settles"),
         (OldLineVerdict.WEIGH_MORE, 4, True, "weigh 4 more level fills"),
-        (OldLineVerdict.WEIGH_MORE, 13, True, "Draw the new line: level fills would hardly tell"),
-        (OldLineVerdict.WEIGH_MORE, MOST_MORE, False, "Draw the new line: level fills would hardly tell"),
+        (OldLineVerdict.WEIGH_MORE, 13, True, "Weigh fills to the old line first: they tell whether it can stay."),
+        (
+            OldLineVerdict.WEIGH_MORE,
+            MOST_MORE,
+            False,
+            "Weigh fills to the old line first: they tell whether it can stay.",
+        ),
     ],
 )
 def test_an_old_line_in_doubt_is_told_by_what_is_not_known(

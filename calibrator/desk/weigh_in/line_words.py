@@ -58,8 +58,10 @@ def line_problem_words(line: Line, tolerance_share: float) -> str:
     }[line.problem]
 
 
-def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
-    """Keep or move the line found on the scoop, and what it would deliver from this lot."""
+def old_line_words(old: OldLine, system: UnitSystem, *, moved: bool = False) -> tuple[str, Tone]:
+    """Keep or move the line found on the scoop, and what it would deliver from this lot. `moved` where fills to a line
+    were weighed and another is to be drawn: nobody is sent to fill to the old one then.
+    """
     delivers = translate(
         "WeighInWords", "With the old line a feeding of this lot would weigh {mass} ({share})."
     ).format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
@@ -69,6 +71,8 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     if old.verdict == OldLineVerdict.MOVE:
         return translate("WeighInWords", "Move the line. {delivers}").format(delivers=delivers), "bad"
     words = _undecided_words(old)
+    if moved and fills_to_it_tell(old):
+        words = translate("WeighInWords", "Draw the new line: the fills do not tell whether the old one will do.")
     return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
 
 
@@ -143,13 +147,19 @@ def _undecided_words(old: OldLine) -> str:
         )
     if level_fills_tell(old):
         return counted.more_level(old.more_fills)
-    return translate("WeighInWords", "Draw the new line: level fills would hardly tell whether the old one will do.")
+    return translate("WeighInWords", "Weigh fills to the old line first: they tell whether it can stay.")
 
 
 def level_fills_tell(old: OldLine) -> bool:
     """Whether a few more level fills are what is advised for an old line, before anything is drawn."""
     unsure = old.verdict is OldLineVerdict.WEIGH_MORE and old.by_level is OldLineVerdict.WEIGH_MORE
     return unsure and old.within_reach and old.more_fills <= MOST_PROPOSED
+
+
+def fills_to_it_tell(old: OldLine) -> bool:
+    """Whether fills to an old line are what is advised for it: level fills do not tell whether it does."""
+    unsure = old.verdict is OldLineVerdict.WEIGH_MORE and old.by_level is not OldLineVerdict.MOVE
+    return unsure and not level_fills_tell(old)
 
 
 def far_off_words(found: OldLine, system: UnitSystem) -> str:

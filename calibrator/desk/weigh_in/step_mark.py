@@ -111,7 +111,7 @@ class StepMark(StepView):
         self._as_proposed.setText(self.tr("&Use it level") if level else drawn_there)
         self._show_proposal(guide)
         self._show_old(guide)
-        self._keep_old.setVisible(w.old_line_mm is not None)
+        self._keep_old.setVisible(w.old_line_mm is not None and _tells_of_old(guide))
         old_one, drawn = _keeps_old(guide), w.drawn_line_mm
         self._offered = not (old_one or _may_do(guide))
         for one, lit in ((self._as_proposed, self._offered), (self._keep_old, old_one)):
@@ -169,11 +169,10 @@ class StepMark(StepView):
 
     def _show_old(self, guide: Guide) -> None:
         old = guide.findings.old
-        in_picture = same_line(guide.line_to_wipe_mm, guide.weigh_in.old_line_mm)  # else another was drawn since
-        self._old_card.setVisible(old is not None and (in_picture or _keeps_old(guide) or _may_do(guide)))
+        self._old_card.setVisible(old is not None and _tells_of_old(guide))
         if old is not None:
             line = guide.findings.line
-            text, tone = line_words.old_line_words(old, self.desk.system)
+            text, tone = line_words.old_line_words(old, self.desk.system, moved=_moved(guide))
             if line is not None and line.struck_level and old.verdict is not OldLineVerdict.KEEP:
                 text, tone = line_words.level_instead_words(old, self.desk.system), "warn"
             elif old.verdict is OldLineVerdict.MOVE and (before_g := guide.earlier_target_g) is not None:
@@ -270,15 +269,29 @@ def _old_line(guide: Guide) -> OldLine | None:
 def _keeps_old(guide: Guide) -> bool:
     """Whether keeping the old line is what is advised: it is right, or fills to it are to tell if it does."""
     old = _old_line(guide)
-    if old is None or old.verdict is OldLineVerdict.MOVE:
+    if old is None:
         return False
-    return OldLineVerdict.KEEP in (old.verdict, old.by_level)
+    if old.verdict is OldLineVerdict.KEEP:
+        return True
+    line = guide.findings.line
+    used_level = line is not None and line.struck_level
+    return line_words.fills_to_it_tell(old) and not used_level and not _moved(guide)
+
+
+def _moved(guide: Guide) -> bool:
+    """Whether fills to a line were weighed, and another is still to be drawn."""
+    return guide.line_tried and guide.weigh_in.drawn_line_mm is None
 
 
 def _may_do(guide: Guide) -> bool:
     """Whether more level fills are to tell if the old line does."""
     old = _old_line(guide)
     return old is not None and line_words.level_fills_tell(old)
+
+
+def _tells_of_old(guide: Guide) -> bool:
+    """Whether the old line is shown: it is in the picture, not another drawn since, or may stay all the same."""
+    return not guide.first_try or _keeps_old(guide) or _may_do(guide)
 
 
 def _fed_with_it(guide: Guide) -> str:
