@@ -9455,6 +9455,10 @@ entre {low} y {high}
         <translation>{name}, {calves}: {now}, tantas como antes, cada una hasta la línea nueva</translation>
     </message>
     <message>
+        <source>{name}, {calves}: {now}, as many as before, to the same line</source>
+        <translation>{name}, {calves}: {now}, tantas como antes, hasta la misma línea</translation>
+    </message>
+    <message>
         <source>{name}, {calves}: {before}  →  {now}</source>
         <translation>{name}, {calves}: {before}  →  {now}</translation>
     </message>
@@ -13065,10 +13069,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Según las llenadas al ras hay que moverla: trace la línea nueva.</translation>
     </message>
     <message>
-        <source>Draw the new line: level fills would hardly tell whether the old one will do.</source>
-        <translation>Trace la línea nueva: las llenadas al ras apenas dirían si la anterior sirve.</translation>
-    </message>
-    <message>
         <source>Keep the line: a feeding is within the tolerance.</source>
         <translation>Deje la línea: la toma está dentro de la tolerancia.</translation>
     </message>
@@ -13157,6 +13157,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Mueva la línea. {delivers}</translation>
     </message>
     <message>
+        <source>Draw the new line: the fills do not tell whether the old one will do.</source>
+        <translation>Trace la línea nueva: las llenadas no dicen si la anterior sirve.</translation>
+    </message>
+    <message>
         <source>{words} {delivers}</source>
         <translation>{words} {delivers}</translation>
     </message>
@@ -13169,12 +13173,24 @@ Sign off all the same? The record will say so.</source>
         <translation>Son {count} al ras + 1 hasta la línea anterior.</translation>
     </message>
     <message>
+        <source>Replaced, though it could have stayed: a feeding to it would weigh {mass} ({share}).</source>
+        <translation>Se cambió, aunque podía quedarse: una toma hasta ella pesaría {mass} ({share}).</translation>
+    </message>
+    <message>
+        <source>Replaced. Whether it could have stayed, the fills do not tell: a feeding to it would weigh {mass} ({share}).</source>
+        <translation>Se cambió. Las llenadas no dicen si podía quedarse: una toma hasta ella pesaría {mass} ({share}).</translation>
+    </message>
+    <message>
         <source>That takes in how it settled in the fills to the line.</source>
         <translation>Ya toma en cuenta cómo se asentó el polvo en las llenadas hasta la línea.</translation>
     </message>
     <message>
         <source>By the level fills it would do. Only how this powder settles under the shake is not known: leave the old line, and weigh two fills to it.</source>
         <translation>Según las llenadas al ras, serviría. Solo falta saber cómo se asienta este polvo al sacudirlo: deje la línea anterior y pese dos llenadas hasta ella.</translation>
+    </message>
+    <message>
+        <source>Weigh fills to the old line first: they tell whether it can stay.</source>
+        <translation>Pese primero llenadas hasta la línea anterior: dicen si puede quedarse.</translation>
     </message>
     <message>
         <source>A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along the wall, not from the bottom up. Is the line really there?</source>
