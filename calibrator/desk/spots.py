@@ -62,6 +62,16 @@ class SpotFindings:
         return off_in_row(self.bags)
 
     @property
+    def left_open(self) -> bool:
+        """Whether a spot fill was off and the mark does not yet hold for the whole lot."""
+        return self.verdict is not OldLineVerdict.KEEP and not all(bag.within for bag in self.bags)
+
+    @property
+    def longest_off(self) -> int:
+        """The most spot fills that were off one after the other, to one side, at any time."""
+        return max(off_in_row(self.bags[: last + 1]) for last in range(len(self.bags)))
+
+    @property
     def came_right(self) -> bool:
         """Whether the newest lies within the tolerance and the one before it did not."""
         return self.bag.within and len(self.bags) > 1 and not self.bags[-2].within

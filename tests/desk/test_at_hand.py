@@ -112,7 +112,8 @@ def test_the_days_page_says_what_is_left_and_calls_for_the_next_lot(herd: Herd, 
     page = page_of(herd, qtbot, answers)
     assert "7.5 bags left" in page.powder_card.left.text()
     assert "5 Mar 2026" in page.powder_card.needed.text()
-    assert "125.0 lb" in page.powder_card.basis.text()
+    assert page.powder_card.left.text().endswith("bags left, 375 lb")  # whole pounds, of hundreds
+    assert "125 lb" in page.powder_card.basis.text()
     first = page.rows[0]
     assert "No other lot has come" in first.words
     with qtbot.waitSignal(page.desk.go_to) as went:

@@ -49,6 +49,15 @@ TRIAL = FeederTrial(
         (LOT, replace(LOT, product="20-20"), "product – → “20-20”"),
         (LOT, replace(LOT, package_count=38), "bags and their weight 40 → 38"),
         (LOT, replace(LOT, arrived_on=date(2026, 3, 2)), "arrived on – → 2 Mar 2026"),
+        (LOT, replace(LOT, waits=True), "waits for its change-over"),
+        (replace(LOT, waits=True), LOT, "waits no longer for its change-over"),
+        (
+            replace(LOT, waits=True),
+            replace(LOT, fed_from=date(2026, 3, 2), fed_from_feeding=1),
+            "fed from 2 Mar 2026 on",
+        ),
+        (replace(LOT, fed_from=date(2026, 3, 2)), LOT, "its change-over was taken back"),
+        (LOT, replace(LOT, fed_from_feeding=1), "fed from another feeding of that day on"),
         (LOT, replace(LOT, medicated=True), "medicated or not no → yes"),
         (LOT, replace(LOT, composition=Composition(fat_pct=20.0)), "fat – → 20 %"),
         (SCALE, replace(SCALE, capacity_g=1e4, capacity_typed="10 kg"), "capacity “5 kg” → “10 kg”"),
@@ -109,5 +118,5 @@ def _lines(shown: HistoryList) -> list[str]:
 @pytest.mark.parametrize("kind", [Farm, Lot, Scoop, Scale, Plan, Vessel, Instrument])
 def test_every_entry_that_can_be_changed_has_its_own_name(kind: type) -> None:
     """Nothing of what set-up and lots keep is told as "other entries", which name nothing."""
-    told_otherwise = {"id", "farm_id", "revision", "scoops_marked"}
+    told_otherwise = {"id", "farm_id", "revision", "scoops_marked", "fed_from", "fed_from_feeding", "waits"}
     assert {field.name for field in fields(kind)} - set(_captions()) <= told_otherwise

@@ -532,3 +532,7 @@ def test_another_group_begins_with_the_same_mix_and_keeps_its_strength(form: Pla
     assert rates[0] is not None
     assert rates[1] is not None
     assert rates[1].powder_mass_g / rates[1].volume_ml == pytest.approx(rates[0].powder_mass_g / rates[0].volume_ml)
+
+
+def test_the_name_says_that_it_is_for_all_groups(form: PlanForm) -> None:
+    assert "all calves fed at one time" in form.name.message

@@ -284,6 +284,23 @@ def test_a_wild_spot_fill_within_the_tolerance_is_doubted_first_and_not_green(pa
     assert "differs much" not in card.numbers.text()
 
 
+def test_one_good_spot_fill_does_not_silence_two_that_were_off(page: TodayPage, yard: Yard) -> None:
+    weighed_in(yard)
+    yard.records.keep(Plan(id=new_id(), farm_id=yard.farm.id, name="Milk", groups=()))
+    yard.records.keep(replace(yard.farm, asks_for_charts=False))
+    page.desk.show_farm(yard.farm.id)
+    card, head = page.spot_card, page._waiting_heading
+    for typed in ("9.7 oz", "9.7 oz", "10.0 oz"):
+        assert not card.weigh_button.isVisible() or typed == "10.0 oz"
+        card.weight.take(typed)
+        card.keep()
+        page.reload()
+    assert card.bag.property("tone") == "good"
+    assert card.verdict.property("tone") == "warn"
+    assert "more spot fills are wanted" in head.text()
+    assert card.weigh_button.isVisible()
+
+
 def test_nobody_is_sent_to_weigh_a_dozen_spot_fills(page: TodayPage, yard: Yard) -> None:
     weighed_in(yard)
     page.reload()

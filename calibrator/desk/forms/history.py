@@ -125,6 +125,9 @@ def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, s
         if name == "scoops_marked":
             yield from _marked(old or (), new or (), called)
             continue
+        if name in ("fed_from", "fed_from_feeding", "waits"):
+            yield from _change_over_words(name, new, names)
+            continue
         if name in ENDINGS:
             yield _ending_words(name, new)
             continue
@@ -140,6 +143,20 @@ def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, s
         else:
             text = translate("History", "{what} {old} → {new}")
             yield text.format(what=caption, old=words[0], new=words[1])
+
+
+def _change_over_words(name: str, new: date | int | bool | None, names: Sequence[str]) -> Iterator[str]:
+    """A lot's change-over as it was done: from when it is fed, or that it waits."""
+    if name == "fed_from" and isinstance(new, date):
+        yield translate("History", "fed from {day} on").format(day=day_text(new))
+    elif name == "fed_from":
+        yield translate("History", "its change-over was taken back")
+    elif name == "fed_from_feeding" and "fed_from" not in names:
+        yield translate("History", "fed from another feeding of that day on")
+    elif name == "waits" and new:
+        yield translate("History", "waits for its change-over")
+    elif name == "waits" and "fed_from" not in names:
+        yield translate("History", "waits no longer for its change-over")
 
 
 def _marked(old: Sequence[ScoopMarked], new: Sequence[ScoopMarked], called: Mapping[str, str]) -> Iterator[str]:
@@ -270,9 +287,6 @@ def _captions() -> dict[str, str]:
         "medicated": translate("History", "medicated or not"),
         "note": translate("History", "note"),
         "finished_on": translate("History", "finished or not"),
-        "fed_from": translate("History", "the change-over to it"),
-        "fed_from_feeding": translate("History", "the change-over to it"),
-        "waits": translate("History", "change-over still to come"),
         "packages_left": translate("History", "bags counted"),
         "hot_water": translate("History", "hot water"),
         "supplier": translate("History", "supplier"),

@@ -59,7 +59,10 @@ class PlanForm(QWidget):
         self._powder: Powder | None = None
         self._signed: SignedFor | None = None
         self._touched = False
-        self.name = TextField(self.tr("Na&me of the plan"))
+        self.name = TextField(
+            self.tr("Na&me of the plan"),
+            self.tr("Titles the chart: all calves fed at one time. Groups come below."),
+        )
         self.group_list = PlanGroups(desk, self._to_next)
         self.history = HistoryList(desk)
         self._make_water_fields()

@@ -39,10 +39,11 @@ from calibrator.values import dataclass
 
 @dataclass(frozen=True)
 class Kept:
-    """A check that was kept, and when."""
+    """A check that was kept, when, and which lot was in use then."""
 
     check: MixCheck
     at: datetime
+    in_use: str
 
 
 class BatchCard(QFrame):
@@ -234,7 +235,7 @@ class CheckPanel(QWidget):
 
     def _show_kept(self, check: MixCheck) -> None:
         """Empty the fields, and leave what was told where it is: it is read and carried out only now."""
-        self._empty(Kept(check, self.desk.clock()))
+        self._empty(Kept(check, self.desk.clock(), _in_use(self._standing)))
         self._area.verticalScrollBar().setValue(0)
 
     def _kept_words(self, at: datetime) -> str:
@@ -275,6 +276,15 @@ class CheckPanel(QWidget):
         self.occasion.clear()
         self._of_another()
         self.start()
+
+    def come_anew(self) -> None:
+        """Who comes back after a change-over is not told what was kept of the lot before: of that the history tells.
+
+        While the page stays in view it stays too: it may be under way to be carried out.
+        """
+        if self._kept is not None and self._kept.in_use != _in_use(self._standing):
+            self._kept = None
+            self._of_another()
 
     def start(self) -> None:
         """Put the cursor where the first drops are typed."""
@@ -359,3 +369,7 @@ class CheckPanel(QWidget):
         told.setLayout(right)
         layout.addLayout(row(self.keep_button, self.clear_button, None))
         enter_moves_on(self)
+
+
+def _in_use(now: Standing | None) -> str:
+    return now.in_use.lot.id if now and now.in_use else ""

@@ -138,6 +138,9 @@ class MixCheckPage(Page):
 
     def open(self, thing_id: str) -> None:
         """An instrument by its id; else the check in hand, ready to type."""
+        panel = self._made.get("check")
+        if isinstance(panel, CheckPanel):
+            panel.come_anew()
         if thing_id and self.instruments.open(thing_id):
             self.bring_up("instruments")
         elif self.tabs.currentWidget() is self._places["check"]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date
+from fractions import Fraction
 
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
@@ -22,8 +23,11 @@ from calibrator.model import Lot, PackageKind, PackagesLeft, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.units import show_mass
 from calibrator.units.bare import Bare, bare_text
+from calibrator.units.registry import to_base
 
 BAGS_OF = "bags of "  # what the page of lots takes for the form of a lot, at its bags
+WHOLE_FROM = 100
+"""From how many pounds or kilograms on powder at hand is told in whole ones: common practice, no source."""
 LEFT = Bare("12", 0.0, 5000.0)
 
 
@@ -138,9 +142,16 @@ class PowderCard(QFrame):
         return counted.days_at_hand(found.stock.days)
 
     def _stored(self, mass_g: float) -> str:
-        """Powder by the bag: an ounce on hundreds of pounds would say more than anybody knows."""
-        style = "lb" if self.desk.system is UnitSystem.FARM else "auto"
-        return show_mass(mass_g, self.desk.system, style=style, decimal_comma=decimal_comma())
+        """Powder by the bag: a part of a pound on hundreds would say more than anybody knows."""
+        farm = self.desk.system is UnitSystem.FARM
+        unit_g = float(to_base(Fraction(1), "lb" if farm else "kg"))
+        return show_mass(
+            mass_g,
+            self.desk.system,
+            resolution_g=unit_g if mass_g >= WHOLE_FROM * unit_g else None,
+            style="lb" if farm else "auto",
+            decimal_comma=decimal_comma(),
+        )
 
     def _left_text(self, found: AtHand) -> str:
         comma = decimal_comma()

@@ -225,7 +225,12 @@ class SpotCard(QFrame):
             except CannotCompute as error:
                 trouble = in_words(error)
         self.weigh_button.setVisible(
-            found is not None and (found.verdict is OldLineVerdict.MOVE or found.off_in_row >= TWICE)
+            found is not None
+            and (
+                found.verdict is OldLineVerdict.MOVE
+                or found.off_in_row >= TWICE
+                or (found.left_open and found.longest_off >= TWICE)  # one good fill does not outweigh them
+            )
         )
         words, tone = self._verdict(found, mark) if found and mark else (trouble, "bad")
         self.verdict.setText(words)
@@ -296,6 +301,11 @@ class SpotCard(QFrame):
     def bag_is_off(self) -> bool:
         """Whether the newest spot fill told that its bag misses the tolerance."""
         return self._found_now is not None and not self._found_now.bag.within
+
+    @property
+    def lot_left_open(self) -> bool:
+        """Whether spot fills were off and those since do not tell yet that the mark holds."""
+        return self._found_now is not None and self._found_now.left_open
 
     def _tell_bag(self, found: SpotFindings | None, mark: Mark | None) -> None:
         """First what the newest fill says of the bag in hand, and what to do with that bag now."""

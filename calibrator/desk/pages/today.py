@@ -101,8 +101,7 @@ class TodayPage(Page):
             self._add(told)
         needed = self.tr("Where you are needed")
         if not self.rows:
-            off = self.spot_card.bag_is_off
-            needed = self.tr("The last spot fill was off.") if off else self.tr("Nothing is waiting.")
+            needed = self._without_need()
         if not self.rows and now.in_use and not now.plans:
             needed = self.tr("What comes next")
         self._waiting_heading.setText(needed)
@@ -116,6 +115,14 @@ class TodayPage(Page):
         if had and self.rows:  # what was there may be done: then the keys go on with what comes first now
             line = next((line for line in self.rows if line.words == had), self.rows[0])
             line.button.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _without_need(self) -> str:
+        """The heading where no line waits; what spot fills left open is not passed over by it."""
+        if self.spot_card.bag_is_off:
+            return self.tr("The last spot fill was off.")
+        if self.spot_card.lot_left_open:
+            return self.tr("A spot fill was off, and the whole lot is not sure yet: more spot fills are wanted.")
+        return self.tr("Nothing is waiting.")
 
     def _add(self, told: Told) -> None:
         made = WaitingRow(told, not self.rows)

@@ -100,6 +100,22 @@ def test_every_verdict_stays_once_kept_with_its_time_until_the_next_is_typed(
     assert not told.kept.isVisibleTo(sure)
 
 
+def test_what_was_told_of_a_lot_is_gone_with_its_change_over(
+    qtbot: QtBot, sure: MixCheckPage, desk: Desk, herd: Herd
+) -> None:
+    told = sure.check.verdict
+    type_in(qtbot, sure.check.readings.first.line, "11.5 11.5 11.5")
+    sure.check.keep()
+    assert told.kept.isVisibleTo(sure)
+    sure.open("")
+    assert told.kept.isVisibleTo(sure)  # the same lot is fed
+    herd.sign("25-0303C", 0.52)
+    desk.changed.emit()
+    sure.open("")
+    assert not told.kept.isVisibleTo(sure)
+    assert told.verdict.text() != "As it should be"
+
+
 def test_what_was_kept_is_told_in_the_units_of_now(qtbot: QtBot, sure: MixCheckPage, desk: Desk) -> None:
     panel = sure.check
     type_in(qtbot, panel.readings.first.line, "9.5 9.5 9.5")
