@@ -2234,6 +2234,26 @@ entre {low} y {high}
         <translation>{what} {old} → {new}</translation>
     </message>
     <message>
+        <source>fed from {day} on</source>
+        <translation>se usa desde el {day}</translation>
+    </message>
+    <message>
+        <source>its change-over was taken back</source>
+        <translation>se deshizo el cambio a él</translation>
+    </message>
+    <message>
+        <source>fed from another feeding of that day on</source>
+        <translation>se usa desde otra toma de ese día</translation>
+    </message>
+    <message>
+        <source>waits for its change-over</source>
+        <translation>espera el cambio de lote</translation>
+    </message>
+    <message>
+        <source>waits no longer for its change-over</source>
+        <translation>ya no espera el cambio de lote</translation>
+    </message>
+    <message>
         <source>its line is on {scoop}</source>
         <translation>su línea está en {scoop}</translation>
     </message>
@@ -2370,10 +2390,6 @@ entre {low} y {high}
         <translation>terminado o no</translation>
     </message>
     <message>
-        <source>the change-over to it</source>
-        <translation>el cambio a él</translation>
-    </message>
-    <message>
         <source>bags counted</source>
         <translation>costales contados</translation>
     </message>
@@ -2452,10 +2468,6 @@ entre {low} y {high}
     <message>
         <source>cold weather</source>
         <translation>clima frío</translation>
-    </message>
-    <message>
-        <source>change-over still to come</source>
-        <translation>cambio por hacer</translation>
     </message>
     <message>
         <source>fiber</source>
@@ -6308,6 +6320,10 @@ entre {low} y {high}
     <message>
         <source>&amp;Keep the plan</source>
         <translation>G&amp;uardar el plan</translation>
+    </message>
+    <message>
+        <source>Titles the chart: all calves fed at one time. Groups come below.</source>
+        <translation>Título de la tabla: todas las becerras que se alimentan a la vez. Los grupos van abajo.</translation>
     </message>
     <message>
         <source>&amp;Go back without keeping</source>
@@ -11592,6 +11608,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Go on with the set-up</source>
         <translation>Seguir con los ajustes</translation>
+    </message>
+    <message>
+        <source>A spot fill was off, and the whole lot is not sure yet: more spot fills are wanted.</source>
+        <translation>Una llenada de control quedó fuera y todavía no hay certeza de todo el lote: faltan más llenadas de control.</translation>
     </message>
     <message>
         <source>Nothing is waiting.</source>
