@@ -4545,11 +4545,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>To feed it again press Back into use.</source>
-        <translation>Para volver a usarlo, toque De nuevo en uso.</translation>
+        <translation>Para volver a usarlo, oprima De nuevo en uso.</translation>
     </message>
     <message>
         <source>To feed it again press Finished, then Back into use.</source>
-        <translation>Para volver a usarlo, toque Ya se acabó y luego De nuevo en uso.</translation>
+        <translation>Para volver a usarlo, oprima Ya se acabó y luego De nuevo en uso.</translation>
     </message>
     <message>
         <source>Weighed on {day}, brought in from {file}; not signed off.</source>
