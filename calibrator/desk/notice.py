@@ -127,11 +127,9 @@ class Notice(QFrame):
     def place(self, gap: QRect, typed_in: QRect) -> None:
         """Stand at the foot of the gap, wider than it only where the words are too many for its height; then not over
         the field that is typed in."""
-        width, height = _WIDTHS[-1], 0
-        for width in _WIDTHS:
-            height = max(self.heightForWidth(width), self.minimumSizeHint().height())
-            if height <= gap.height():
-                break
+        heights = {width: max(self.heightForWidth(width), self.minimumSizeHint().height()) for width in _WIDTHS}
+        lowest = max(gap.height(), min(heights.values()))  # beyond that no width makes it lower
+        width, height = next(one for one in heights.items() if one[1] <= lowest)
         place = QRect(gap.left(), gap.bottom() + 1 - height, width, height)
         if place.intersects(typed_in):
             above = typed_in.top() - SPACE - height

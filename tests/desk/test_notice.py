@@ -136,3 +136,9 @@ def test_long_words_are_whole_the_first_time(window: Window, desk: Desk, tmp_pat
     window.resize(1024, 700)
     desk.say_saved(LONG, tmp_path / "Wall chart.pdf")
     assert window._notice.height() >= window._notice.heightForWidth(window._notice.width())
+
+
+def test_where_no_width_is_low_enough_it_is_no_wider_than_helps(window: Window, desk: Desk, tmp_path: Path) -> None:
+    desk.say_saved("Saved as 26-1001B - 37.pdf.", tmp_path / "26-1001B - 37.pdf")
+    window._notice.place(QRect(8, 431, 180, 20), QRect())
+    assert window._notice.width() < 400
