@@ -225,6 +225,7 @@ def test_an_old_line_of_which_level_fills_hardly_tell_is_filled_to_first(desk: D
     assert (old.verdict, old.by_level) == (OldLineVerdict.WEIGH_MORE, OldLineVerdict.WEIGH_MORE)
     assert not line_words.level_fills_tell(old)
     step.show_guide(guide)
+    assert step._where.text().startswith("First try the old line,")
     assert step._old.text().startswith("Weigh fills to the old line first: they tell whether it can stay. With the old")
     assert step.hands.text() == "Leave the old line for now: press Keep the old line, and weigh two fills to it."
     assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("", "main")

@@ -269,6 +269,7 @@ def test_where_the_old_line_is_right_keeping_it_is_what_is_offered(guide: Guide,
     assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("", "main")
     assert step.first_field() is step._keep_old
     assert "leave it" in step.hands.text()
+    assert step._where.text().startswith("The line stays")
     assert "Wipe out" not in step.hands.text()
 
 

@@ -161,7 +161,7 @@ class StepMark(StepView):
         usable = line is not None and line.problem is None
         self._how.setVisible(line is not None)
         self._as_proposed.setEnabled(usable)
-        self._where.setText(line_words.where_words(line, system) if line else self.tr("Not known yet"))
+        self._where.setText(_where(guide, line, system) if line else self.tr("Not known yet"))
         self._why.setText(_why(guide, line, system) if line else guide.findings.trouble)
         self._problem.setVisible(line is not None and not usable)
         if line is not None:
@@ -301,6 +301,18 @@ def _fed_with_it(guide: Guide) -> str:
     if scoop is None or fed is None or fed.lot.id == guide.lot.id:
         return ""
     return fed.lot.lot_number if scoop_state(now, fed, scoop.id) is ScoopState.MARKED else ""
+
+
+def _where(guide: Guide, line: Line, system: UnitSystem) -> str:
+    """Where the line is to be; where the old one is to be kept none is drawn, wherever this lot's own would be."""
+    old, old_mm = _old_line(guide), guide.weigh_in.old_line_mm
+    if old is None or old_mm is None or not _keeps_old(guide):
+        return line_words.where_words(line, system)
+    if old.verdict is OldLineVerdict.KEEP:
+        told = translate("StepMark", "The line stays {down} down the wall from the rim.")
+    else:
+        told = translate("StepMark", "First try the old line, {down} down the wall from the rim.")
+    return told.format(down=words.unbroken(shown.length(old_mm, system)))
 
 
 def _hands(guide: Guide) -> str:
