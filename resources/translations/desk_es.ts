@@ -10231,6 +10231,14 @@ Last kept: {mass}</source>
         <translation>Al ras, sin línea.</translation>
     </message>
     <message>
+        <source>The line stays {down} down the wall from the rim.</source>
+        <translation>La línea se queda a {down} del borde.</translation>
+    </message>
+    <message>
+        <source>First try the old line, {down} down the wall from the rim.</source>
+        <translation>Primero pruebe la línea anterior, a {down} del borde.</translation>
+    </message>
+    <message>
         <source>The old line is right for this lot too: leave it, and press Keep the old line.</source>
         <translation>La línea anterior también sirve para este lote: déjela y oprima Conservar la anterior.</translation>
     </message>
@@ -12969,10 +12977,6 @@ Sign off all the same? The record will say so.</source>
         <translation>dos llenadas al ras</translation>
     </message>
     <message>
-        <source>the line drawn on the scoop</source>
-        <translation>la línea trazada</translation>
-    </message>
-    <message>
         <source>Still needed: {what}</source>
         <translation>Todavía falta: {what}</translation>
     </message>
@@ -13115,6 +13119,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Fills to the line</source>
         <translation>Hasta la línea</translation>
+    </message>
+    <message>
+        <source>a line, drawn or kept</source>
+        <translation>una línea, trazada o conservada</translation>
     </message>
     <message>
         <source>{fills} from {bags} so far; {all} from {planned} are planned.</source>
