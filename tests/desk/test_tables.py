@@ -24,7 +24,7 @@ from calibrator.desk.pages.volume_table import VolumeColumn
 from calibrator.desk.theme import Theme
 from calibrator.desk.widgets.roomy_table import RoomyTable
 from calibrator.desk.window import LEAST_WHOLE, RAIL_PX
-from calibrator.model import Composition, Plan, PrintKind, Scoopfuls, ScoopRule, UnitSystem, VolumeMeans
+from calibrator.model import Composition, Plan, PrintKind, Scoopfuls, ScoopMarked, ScoopRule, UnitSystem, VolumeMeans
 from calibrator.records import Records
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9  # the density at which the red scoop holds ten ounces
@@ -180,6 +180,19 @@ def test_another_lot_changes_every_plan_and_says_what_changed(shown: Callable[[]
     assert "Lot 25-1204A" in page.view.lot_number.text()
     page.view.seen.click()
     assert not changes(page)
+
+
+def test_until_the_line_is_on_the_table_says_to_weigh(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Morning milk", group(10))
+    lot = herd.records.keep(replace(herd.lot_of(signed), scoops_marked=()))
+    page = shown()
+    warned = "Red scoop: not marked for this lot yet. Weigh the powder until its line is on."
+    assert warned in page.view.lot_words.text()
+    marked = ScoopMarked(scoop_id=herd.red.id, sign_off_id=signed.id, on=signed.at.date())
+    herd.records.keep(replace(lot, scoops_marked=(marked,)))
+    page.desk.changed.emit()
+    assert warned not in page.view.lot_words.text()
 
 
 def test_a_line_that_another_lot_has_at_the_same_place_is_no_new_line(

@@ -156,15 +156,23 @@ class SheetView(QWidget):
             for widget in (self.scald, self.hot_water, self.order):
                 widget.hide()
 
-    def show_lot(self, powder: LotInUse, marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> None:
-        """Say for which lot the counts hold."""
+    def show_lot(
+        self,
+        powder: LotInUse,
+        marks: Sequence[Mark],
+        scoops: Sequence[Scoop],
+        system: UnitSystem,
+        *,
+        unmarked: Sequence[Scoop] = (),
+    ) -> None:
+        """Say for which lot the counts hold, and which scoops do not bear its line yet."""
         lot, signed = powder.lot, powder.sign_off
         known = lot is not None and signed is not None
         for widget in (self.lot_number, self.only_this, self.lot_words):
             widget.setVisible(known)
         self.no_lot.setVisible(not known)
         self.weigh.setVisible(not known)
-        set_style_property(self._lot_card, "tone", "" if known else "warn")
+        set_style_property(self._lot_card, "tone", "" if known and not unmarked else "warn")
         if lot is None or signed is None:
             return
         self.lot_number.setWordWrap(len(lot.lot_number) > LONGEST_NAME)  # and on one line it needs no more than its own
@@ -175,7 +183,12 @@ class SheetView(QWidget):
             level = all(mark.struck_level for mark in marks)
             words = self.tr("without a line: {marks}") if level else self.tr("line down the wall: {marks}")
             told.append(words.format(marks=marks_words(marks, scoops, system)))
-        self.lot_words.setText(", ".join(text for text in told if text))
+        words = ", ".join(text for text in told if text)
+        if unmarked:
+            names = on_screen(", ".join(scoop.name for scoop in unmarked), LONGEST_NAME)
+            warned = self.tr("{scoop}: not marked for this lot yet. Weigh the powder until its line is on.")
+            words = f"{words}. {warned.format(scoop=names)}"
+        self.lot_words.setText(words)
 
     def show_changes(self, farm: Farm, title: str, found: Sequence[Changed], outdated: str) -> None:
         """What another lot changed; a blank title hides the card."""

@@ -21,6 +21,7 @@ from calibrator.desk.pages.sheet_view import SheetView
 from calibrator.desk.paper_facts import two_lots_facts
 from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_lines import ScoopState, scoop_state
 from calibrator.desk.sheets import (
     LotInUse,
     Occasion,
@@ -272,7 +273,10 @@ class TablesPage(Page):
         here = self._now.lot(self._lot_id) if self._lot_id else self._now.in_use
         scoops, marks = self._now.scoops, here.marks if here else ()
         self.view.lot_bar.show_standing(self._now, here, self._farm.units)
-        self.view.show_lot(self._powder, marks, scoops, self._farm.units)
+        fed = self._now.in_use
+        to_mark = ScoopState.TO_MARK  # of a lot that waits that is as it should be
+        unmarked = [s for s in scoops if fed is here and fed and scoop_state(self._now, fed, s.id) is to_mark]
+        self.view.show_lot(self._powder, marks, scoops, self._farm.units, unmarked=unmarked)
         self._show_changes(self._farm, self._now, self._powder)
         self._feeding = self.view.day_bar.show_plan(self._plan, self.desk.clock().date(), self._farm.units)
         self._recompute()
