@@ -9459,6 +9459,10 @@ entre {low} y {high}
         <translation>sin línea: {marks}</translation>
     </message>
     <message>
+        <source>{scoop}: not marked for this lot yet. Weigh the powder until its line is on.</source>
+        <translation>{scoop}: todavía sin marcar para este lote. Pese el polvo hasta que tenga su línea.</translation>
+    </message>
+    <message>
         <source>and {count} more; see each plan</source>
         <translation>y {count} más; vea cada plan</translation>
     </message>
