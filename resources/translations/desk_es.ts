@@ -12973,10 +12973,6 @@ Sign off all the same? The record will say so.</source>
         <translation>la báscula a nivel y en cero</translation>
     </message>
     <message>
-        <source>the check weight as the scale shows it, or none</source>
-        <translation>la pesa de control como la marca la báscula, o ninguna</translation>
-    </message>
-    <message>
         <source>at least two level fills</source>
         <translation>dos llenadas al ras</translation>
     </message>
@@ -13123,6 +13119,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Fills to the line</source>
         <translation>Hasta la línea</translation>
+    </message>
+    <message>
+        <source>the check weight</source>
+        <translation>la pesa</translation>
     </message>
     <message>
         <source>a line, drawn or kept</source>

@@ -46,7 +46,7 @@ def missing_words(missing: tuple[Missing, ...], *, level: bool = False) -> str:
         Missing.SCALE: translate("WeighInWords", "a scale"),
         Missing.TARGET: translate("WeighInWords", "the target weight"),
         Missing.ZERO: translate("WeighInWords", "the scale level and zeroed"),
-        Missing.CHECK_WEIGHT: translate("WeighInWords", "the check weight as the scale shows it, or none"),
+        Missing.CHECK_WEIGHT: translate("WeighInWords", "the check weight"),
         Missing.LEVEL_FILLS: translate("WeighInWords", "at least two level fills"),
         Missing.LINE: translate("WeighInWords", "a line, drawn or kept"),
     }
