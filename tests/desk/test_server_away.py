@@ -22,6 +22,7 @@ from sqlalchemy import create_engine, make_url
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
+from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.theme import Theme
@@ -29,7 +30,7 @@ from calibrator.desk.watch import LOOK_AGAIN_MS
 from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.window import Window
-from calibrator.model import Fill, FillWay, Lot, Step, WeighIn, new_id
+from calibrator.model import Fill, FillWay, Lot, SpotFill, Step, WeighIn, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Records, RecordsUnreachable
 from calibrator.records.outbox import Outbox
 from tests.records.cluster import Cluster, NoServer
@@ -172,6 +173,11 @@ def test_weighing_goes_on_alone_and_is_sent_once(
     window.replace_by_another()
 
 
+def newest_of(card: SpotCard) -> SpotFill:
+    assert card._newest is not None
+    return card._newest
+
+
 def test_a_spot_fill_is_kept_alone_judged_and_sent_once(
     cluster: Cluster, herd: Herd, qtbot: QtBot, answers: Answers, tmp_path: Path
 ) -> None:
@@ -197,10 +203,10 @@ def test_a_spot_fill_is_kept_alone_judged_and_sent_once(
         card.keep()
         assert "No powder is as heavy" in card.weight.message
         card.weight.set_value(None)
-        card._strike_because("bumped it")
+        card._strike_because(newest_of(card), "bumped it")
         card.restore_button.click()
         assert "10.1 oz" in card._last.text()
-        card._strike_because("spilled some")
+        card._strike_because(newest_of(card), "spilled some")
         assert "10.0 oz" in card._last.text()
         assert (answers.told, desk.waiting) == ([], 5)
     finally:
