@@ -121,7 +121,7 @@ class SeasonModel(HeadedModel):
             "scoop": self.tr("Scoop"),
             "density": self.tr("Density"),
             "interval": self.tr("95 % within, g/mL") if self._metric else self.tr("95 % within, oz/qt"),
-            "change": self.tr("From lot before"),
+            "change": self.tr("Change"),
             "feeding": self.tr("Filled as before"),
             "solids": self.tr("Its solids"),
             "money": self.tr("Money a day"),
