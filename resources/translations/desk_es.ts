@@ -9014,8 +9014,8 @@ entre {low} y {high}
         <translation>95 % entre, oz/qt</translation>
     </message>
     <message>
-        <source>From lot before</source>
-        <translation>Con el anterior</translation>
+        <source>Change</source>
+        <translation>Cambio</translation>
     </message>
     <message>
         <source>Filled as before</source>
