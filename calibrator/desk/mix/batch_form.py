@@ -61,6 +61,8 @@ class BatchForm(QWidget):
 
     def show_farm(self, now: FarmNow) -> None:
         """Offer the farm's plans and vessels; what is chosen and typed stays where it still exists."""
+        if now is self._now:
+            return  # each digit of a day or a time asks again, and nearly all leave the lot and the plans as they are
         first, plan = self._now is None, self._chosen()[0]
         self._now = now
         self._differ = aims_differ(now)

@@ -12,6 +12,8 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.clock_times import TimeNotUnderstood, read_time
+from calibrator.desk.mix import batch_form
+from calibrator.desk.mix_batch import FarmNow
 from calibrator.desk.mix_occasion import Wrong, moment, wrong_with
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.model import Lot, MixCheck, new_id
@@ -162,3 +164,15 @@ def test_another_lot_stays_chosen_while_something_else_is_kept(qtbot: QtBot, pag
     assert "25-0112A" in page.check.lot.text()
     qtbot.keyClick(page.check.clear_button, Qt.Key.Key_Space)
     assert "25-0202B" in page.check.lot.text()
+
+
+def test_the_time_being_typed_reckons_no_plan_anew(
+    qtbot: QtBot, page: MixCheckPage, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    occasion, reckoned = page.check.occasion, list[FarmNow]()
+    monkeypatch.setattr(batch_form, "aims_differ", reckoned.append)
+    type_in(qtbot, occasion.time.line, "6:30")
+    assert not occasion.is_now()
+    assert not reckoned
+    type_in(qtbot, occasion.day.line, "10 Feb 2026")
+    assert reckoned, "that day's plans may be others"
