@@ -44,9 +44,10 @@ def from_both(sheet: GroupSheet, old: LotInUse, new: LotInUse, left_g: float, no
         return None
     old_g = min(left_g, line.powder_g)
     new_g = line.powder_g - old_g
-    counts = [sheet.count_by(_there(now, lot), mass_g) for lot, mass_g in ((old, old_g), (new, new_g))]
+    there = [_there(now, lot) for lot in (old, new)]
+    counts = [sheet.count_by(ways, mass_g) for ways, mass_g in zip(there, (old_g, new_g), strict=True)]
     of_old, of_new = (count if count and count.countable else None for count in counts)
-    off = any(_there(now, lot) != lot.ways for lot in (old, new))
+    off = there != [old.ways, new.ways]
     return FromBoth(old_g, new_g, of_old, of_new, line.calves, line.batches, left_g - old_g, off)
 
 

@@ -18,8 +18,7 @@ from calibrator.science.causes import Planned
 from calibrator.science.errors import CannotCompute
 from calibrator.science.lot_kinds import in_order
 from calibrator.science.mixing import Mix
-from calibrator.science.scoops import ScoopCount, ScoopWay
-from calibrator.science.stats import NORMAL_95
+from calibrator.science.scoopfuls import ScoopCount, ScoopWay, normal_u
 from calibrator.values import dataclass
 
 _TARGET_PLACES = 3  # of a share
@@ -160,7 +159,7 @@ def planned(batch: Batch) -> Planned | None:
         powder_g=batch.mix.powder_g,
         water_c=batch.water_c,
         powder=batch.now.powder.powder,
-        powder_u_g=batch.scoops.spread_95_g / NORMAL_95 if batch.scoops else 0.0,
+        powder_u_g=normal_u(batch.scoops.spread_95_g) if batch.scoops else 0.0,
         count_error_g=batch.scoops.error_g if batch.scoops and batch.scoops.told else 0.0,
         scoopful_g=way.mass_g if way else None,
         scoopfuls=batch.scoops.scoopfuls if batch.scoops else 0,

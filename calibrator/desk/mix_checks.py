@@ -32,9 +32,10 @@ from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, b
 from calibrator.science.own_line import Line
 from calibrator.science.refractometer import Brix, Refractometer, brix
 from calibrator.science.scoop import volume_ml
-from calibrator.science.scoops import ScoopCount, ScoopWay, usual
+from calibrator.science.scoopfuls import ScoopCount, ScoopWay, normal_u
+from calibrator.science.scoops import usual
 from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
-from calibrator.science.stats import NORMAL_95, mean_of
+from calibrator.science.stats import mean_of
 from calibrator.science.sucrose import brix_from_refractometer_sg
 from calibrator.science.thermometer import Thermometer, Warmth, warmth
 from calibrator.values import dataclass
@@ -301,7 +302,7 @@ def _by_volume(work: _Work) -> list[Solids]:
     volume, mix = finished_ml(work), work.batch.mix
     if volume is None or mix is None:
         return []
-    spread = work.batch.scoops.spread_95_g / NORMAL_95 if work.batch.scoops else 0.0
+    spread = normal_u(work.batch.scoops.spread_95_g) if work.batch.scoops else 0.0
     powder = work.batch.now.powder.powder
     return [by_finished_volume(volume, VOLUME_U_SHARE * volume, mix.powder_g, spread, powder, work.mix_c())]
 

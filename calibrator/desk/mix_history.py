@@ -10,8 +10,8 @@ from calibrator.model import BagCount, Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
 from calibrator.science.bag_count import BagResult
 from calibrator.science.check_season import Mean, Point, Watched, means_by, off_share, watch
+from calibrator.science.scoopfuls import normal_u
 from calibrator.science.solids import SolidsFrom
-from calibrator.science.stats import NORMAL_95
 from calibrator.values import dataclass
 
 
@@ -101,5 +101,5 @@ def _point(check: MixCheck) -> Point:
     off = off_share(check.solids_share or 0.0, check.target_share)
     if check.way == SolidsFrom.OWN_LINE or check.solids_low is None or check.solids_high is None:
         return Point(check.lot_id, off, check.way)
-    half = (check.solids_high - check.solids_low) / 2
-    return Point(check.lot_id, off, check.way, half / (NORMAL_95 * check.target_share))
+    u = normal_u((check.solids_high - check.solids_low) / 2)
+    return Point(check.lot_id, off, check.way, u / check.target_share)

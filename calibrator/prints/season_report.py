@@ -113,8 +113,9 @@ def _carried(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         TableColumn(tongue(words.COLUMN_SOLIDS), 1.3, _END),
         TableColumn(tongue(words.COLUMN_MONEY).format(currency=facts.currency), 1.8, _END),
     )
-    flow.table(columns, [_carried_row(one, facts.units, tongue) for one in facts.carried[::-1][:MOST_CARRIED]])
-    not_entered = {what for one in facts.carried[-MOST_CARRIED:] for what in one.wanting}
+    newest = facts.carried[-MOST_CARRIED:]
+    flow.table(columns, [_carried_row(one, facts.units, tongue) for one in reversed(newest)])
+    not_entered = {what for one in newest for what in one.wanting}
     read = (words.MONEY_READ, *(told for what, told in WANTING.items() if what in not_entered))
     flow.paragraph(" ".join(map(tongue, read)))
 

@@ -18,6 +18,7 @@ powder counted. So many are better weighed, and are told as a count to the line 
 
 A table keeps one manner (`manner_of`): "15 to the line" above "15 level" is misread. It is what gives most of the
 counts of calves a natural count, whatever single rows would rather have; only rows that it does not fit take another.
+That a change of manner is misread is a guess.
 """
 
 from __future__ import annotations
@@ -179,7 +180,8 @@ def manner_of(
     line for each calf. () where no manner gives a natural count.
 
     It rests on one feeding, two, three, … up to `MOST_COUNTABLE` scoopfuls, not on the rows of one table: a check of
-    the mix and a number typed for today are counted alike. Of equals, what the label says. Otherwise as `fewest_table`.
+    the mix and a number typed for today are counted alike. Feedings far below a scoopful end at twice that many calves:
+    a guess that more would not choose otherwise. Of equals, what the label says. Otherwise as `fewest_table`.
     """
     manners = list(_manners(ways))
     if not manners:
@@ -341,7 +343,8 @@ def trim_water(target_g: float, water_ml: float, way: ScoopWay, *, most_share: f
 
 def trimmed_manner(feeding_g: float, ways: tuple[ScoopWay, ...], most_share: float) -> tuple[ScoopWay, ...]:
     """The one way whose whole scoopfuls change the amount by no more than `most_share` for most counts of calves, and
-    among those the least on average; () without a way. As many feedings as `MOST_COUNTABLE` scoopfuls make.
+    among those the least on average; () without a way. It rests on one calf, two, … up to `MOST_COUNTABLE`: a guess at
+    how many are fed from one batch, so that it does not change with the rows of one table.
     """
     calves = np.arange(1, MOST_COUNTABLE + 1)
 

@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import TextField
-from calibrator.desk.money import NotUnderstood, price_text, read_price
+from calibrator.desk.money import PRICE, NotUnderstood, price_text, read_price
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import Farm
-
-EXAMPLE = 68.5
 
 
 class PriceField(TextField):
@@ -22,7 +20,7 @@ class PriceField(TextField):
 
     def show_example(self) -> None:
         """In the currency of the farm, which may have changed."""
-        self.line.setPlaceholderText(price_text(EXAMPLE, self.currency, decimal_comma=decimal_comma()))
+        self.line.setPlaceholderText(price_text(float(PRICE.example), self.currency, decimal_comma=decimal_comma()))
 
     @property
     def currency(self) -> str:
