@@ -127,7 +127,8 @@ class Notice(QFrame):
     def place(self, gap: QRect, typed_in: QRect) -> None:
         """Stand at the foot of the gap, wider than it only where the words are too many for its height; then not over
         the field that is typed in."""
-        heights = {width: max(self.heightForWidth(width), self.minimumSizeHint().height()) for width in _WIDTHS}
+        least = self.minimumSizeHint().height()
+        heights = {width: max(self.heightForWidth(width), least) for width in _WIDTHS}
         lowest = max(gap.height(), min(heights.values()))  # beyond that no width makes it lower
         width, height = next(one for one in heights.items() if one[1] <= lowest)
         place = QRect(gap.left(), gap.bottom() + 1 - height, width, height)

@@ -373,7 +373,8 @@ class Window(QMainWindow):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._place_notice()
+        if not self._notice.isHidden():  # else it is placed as it comes
+            self._place_notice()
 
     def _reload(self) -> None:
         self._show_away()

@@ -35,6 +35,14 @@ OZ_G, QT_ML, GAL_ML = 28.349523125, 946.352946, 3785.411784
 TEN_ON_TWO = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=10 * OZ_G, volume_ml=2 * QT_ML)
 
 
+def printed(kind: PrintKind, signed: SignOff, *, plan_id: str | None = None, scoop_id: str | None = None) -> Printed:
+    """A sheet of what was signed off, printed at once."""
+    return Printed(
+        id=new_id(), farm_id=signed.farm_id, number=0, kind=kind, lot_id=signed.lot_id, sign_off_id=signed.id,
+        at=signed.at, plan_id=plan_id, scoop_id=scoop_id,
+    )  # fmt: skip
+
+
 class Herd:
     """A farm with a scale and scoops, and a hand for lots, sign-offs and plans."""
 
@@ -117,12 +125,7 @@ class Herd:
     def print(
         self, kind: PrintKind, signed: SignOff, *, plan_id: str | None = None, scoop_id: str | None = None
     ) -> Printed:
-        return self.records.record_print(
-            Printed(
-                id=new_id(), farm_id=self.farm.id, number=0, kind=kind, lot_id=signed.lot_id,
-                sign_off_id=signed.id, at=signed.at, plan_id=plan_id, scoop_id=scoop_id,
-            )
-        )  # fmt: skip
+        return self.records.record_print(printed(kind, signed, plan_id=plan_id, scoop_id=scoop_id))
 
     def lot_of(self, signed: SignOff) -> Lot:
         return self.records.find(Lot, signed.lot_id)

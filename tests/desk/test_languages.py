@@ -222,16 +222,22 @@ def test_the_window_that_asks_for_a_file_speaks_spanish(qtbot: QtBot) -> None:
     assert not [said for said in spanish if "fichero" in said or "irectorio" in said]
 
 
-@pytest.mark.parametrize(("name", "metric"), [("es_MX", True), ("es_US", False), ("en_US", False), ("C", False)])
-def test_the_first_farm_thinks_in_the_units_of_its_country(
-    monkeypatch: pytest.MonkeyPatch, name: str, metric: bool
-) -> None:
+def set_country(monkeypatch: pytest.MonkeyPatch, name: str) -> None:
+    """The computer is one of that language and country; "C" names none."""
+
     class There(QLocale):
         @staticmethod
         def system() -> QLocale:
             return QLocale(name)
 
     monkeypatch.setattr(tongues, "QLocale", There)
+
+
+@pytest.mark.parametrize(("name", "metric"), [("es_MX", True), ("es_US", False), ("en_US", False), ("C", False)])
+def test_the_first_farm_thinks_in_the_units_of_its_country(
+    monkeypatch: pytest.MonkeyPatch, name: str, metric: bool
+) -> None:
+    set_country(monkeypatch, name)
     assert tongues.thinks_metric() is metric
 
 
@@ -239,10 +245,5 @@ def test_the_first_farm_thinks_in_the_units_of_its_country(
 def test_the_first_farm_counts_in_the_money_of_its_country(
     monkeypatch: pytest.MonkeyPatch, name: str, sign: str
 ) -> None:
-    class There(QLocale):
-        @staticmethod
-        def system() -> QLocale:
-            return QLocale(name)
-
-    monkeypatch.setattr(tongues, "QLocale", There)
+    set_country(monkeypatch, name)
     assert tongues.usual_currency() == sign

@@ -7,11 +7,13 @@ from typing import Any, cast
 
 import pytest
 from answers import Answers
+from herd import printed
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
+from test_one_lit_button import lit
 from test_weigh_in import enter, equip, focused, lot_of, page_of
 
 from calibrator.desk.ask import Ask
@@ -22,7 +24,7 @@ from calibrator.desk.standing import standing
 from calibrator.desk.weigh_in import step_sign_off
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
-from calibrator.model import Farm, Lot, Printed, PrintKind, Step, new_id
+from calibrator.model import Farm, Lot, PrintKind, Step, new_id
 
 LEVEL = {"25-0302A": "11.7", "26-0401B": "12.9"}
 
@@ -60,19 +62,9 @@ def sign(window: Window, lot: Lot, answer: str = "") -> StepSignOff:
     return step
 
 
-def lit(step: StepSignOff) -> list[str]:
-    every = step.findChildren(QPushButton)
-    return [each.text().replace("&", "") for each in every if each.isVisible() and each.property("kind") == "main"]
-
-
 def print_label(window: Window, lot: Lot) -> None:
     signed = window.desk.records.sign_offs(lot.farm_id)[-1]
-    window.desk.records.record_print(
-        Printed(
-            id=new_id(), farm_id=lot.farm_id, number=0, kind=PrintKind.SCOOP_LABEL, lot_id=lot.id,
-            sign_off_id=signed.id, at=signed.at, scoop_id=signed.scoop_id,
-        )
-    )  # fmt: skip
+    window.desk.records.record_print(printed(PrintKind.SCOOP_LABEL, signed, scoop_id=signed.scoop_id))
     window.desk.changed.emit()
 
 

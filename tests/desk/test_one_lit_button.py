@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea
+from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 from test_weigh_in_typing import enter, opened
 
@@ -18,9 +18,9 @@ from calibrator.model import FillWay, Lot, Step, new_id
 OUNCE_G = 28.349523125
 
 
-def lit(window: Window) -> list[str]:
+def lit(part: QWidget) -> list[str]:
     QApplication.processEvents()
-    every = window.findChildren(QPushButton)
+    every = part.findChildren(QPushButton)
     return [
         b.text().replace("&", "") for b in every if b.isVisible() and b.property("kind") == "main" and b.isEnabled()
     ]

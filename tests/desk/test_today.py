@@ -14,6 +14,7 @@ from yard import NOON, Yard
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.setup import SetupPage
+from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.desk.window import Window
@@ -82,6 +83,12 @@ def weighed_in(yard: Yard, number: str = "A", full_scoops: int = 0) -> tuple[Sig
     signed = yard.sign(lot, yard.red, weigh_in, LINE_MM, full_scoops)
     (mark,) = yard.records.marks(sign_off_id=signed.id)
     return signed, mark
+
+
+def take_spot(card: SpotCard, text: str) -> None:
+    """A spot fill of that weight is entered."""
+    card.weight.take(text)
+    card.keep()
 
 
 def words(page: TodayPage) -> list[str]:
@@ -254,8 +261,7 @@ def test_a_spot_fill_first_tells_of_its_own_bag(
     card.level.setChecked(level)
     assert card.weight.line.placeholderText() == ("like 12.0 oz" if level else "like 10.0 oz")  # as this lot weighs
     assert not card.bag.isVisible()
-    card.weight.take(typed)
-    card.keep()
+    take_spot(card, typed)
     assert card.bag.isVisible()
     assert words in card.bag.text()
     assert card.bag.property("tone") == tone
@@ -275,8 +281,7 @@ def test_a_wild_spot_fill_within_the_tolerance_is_doubted_first_and_not_green(pa
     card.level.setChecked(True)
     assert not card.what.isVisible()
     card.to_mark.setChecked(True)
-    card.weight.take("272 g")
-    card.keep()
+    take_spot(card, "272 g")
     assert card.bag.text().startswith("Was 9.6 oz (272 g) read and typed rightly?")
     assert "A feeding from this bag (1 level + 1 to the line): 21.6 oz, 1.8 % less" in card.bag.text()
     assert card.bag.property("tone") == "warn"
@@ -292,8 +297,7 @@ def test_one_good_spot_fill_does_not_silence_two_that_were_off(page: TodayPage, 
     card, head = page.spot_card, page._waiting_heading
     for typed in ("9.7 oz", "9.7 oz", "10.0 oz"):
         assert not card.weigh_button.isVisible() or typed == "10.0 oz"
-        card.weight.take(typed)
-        card.keep()
+        take_spot(card, typed)
         page.reload()
     assert card.bag.property("tone") == "good"
     assert card.verdict.property("tone") == "warn"
@@ -304,8 +308,7 @@ def test_one_good_spot_fill_does_not_silence_two_that_were_off(page: TodayPage, 
 def test_nobody_is_sent_to_weigh_a_dozen_spot_fills(page: TodayPage, yard: Yard) -> None:
     weighed_in(yard)
     page.reload()
-    page.spot_card.weight.take("9.2 oz")
-    page.spot_card.keep()
+    take_spot(page.spot_card, "9.2 oz")
     assert "one fill from each bag you open" in page.spot_card.verdict.text()
 
 
@@ -337,8 +340,7 @@ def test_density_is_that_of_weigh_in_and_spot_fills_as_bags(page: TodayPage, yar
     page.reload()
     card = page.spot_card
     card.level.setChecked(True)
-    card.weight.take("345 g")
-    card.keep()
+    take_spot(card, "345 g")
     found = spot_findings(read_spots(yard.records, signed), signed, mark)
     assert found is not None
     by_hand = (339.0 + 340.0 + 341.0 + 340.0 + 345.0) / 5
@@ -351,16 +353,14 @@ def test_a_bag_that_is_off_may_be_of_a_lot_that_is_here_too(page: TodayPage, yar
     weighed_in(yard)
     page.reload()
     card = page.spot_card
-    card.weight.take("10.7 oz")
-    card.keep()
+    take_spot(card, "10.7 oz")
     assert "Read the number on it" not in card.bag.text()  # no other is here
     yard.lot("L-2417")
     page.reload()
     assert "Is it a bag of lot A? Read the number on it; here too: L-2417." in card.bag.text()
     card.strike_button.click()
     assert {"was of another lot", "not filled to the line"} <= set(answers.offered[-1])
-    card.weight.take("10.0 oz")
-    card.keep()
+    take_spot(card, "10.0 oz")
     assert "Read the number on it" not in card.bag.text()  # nothing is off
 
 
@@ -368,8 +368,7 @@ def test_a_slip_is_struck_out_with_its_reason(page: TodayPage, yard: Yard, answe
     signed, _ = weighed_in(yard)
     page.reload()
     card = page.spot_card
-    card.weight.take("9 oz")
-    card.keep()
+    take_spot(card, "9 oz")
     assert card.strike_button.isVisible()
     card.strike_button.click()
     (spot,) = yard.records.spot_fills(signed.lot_id)
@@ -383,8 +382,7 @@ def test_what_was_struck_out_by_mistake_counts_again(page: TodayPage, yard: Yard
     page.reload()
     card = page.spot_card
     for text in ("9.9 oz", "9 oz"):
-        card.weight.take(text)
-        card.keep()
+        take_spot(card, text)
     assert not card.restore_button.isVisible()
     card.strike_button.click()
     assert card._last.text().startswith("Last: 9.9 oz")
@@ -400,19 +398,16 @@ def test_a_second_spot_fill_off_to_the_same_side_is_answered_by_what_follows(pag
     weighed_in(yard)
     page.reload()
     card = page.spot_card
-    card.weight.take("9.4 oz")
-    card.keep()
+    take_spot(card, "9.4 oz")
     assert card.bag.text().startswith("Stir this bag and weigh it again.")
     assert not card.weigh_button.isVisible()
-    card.weight.take("9.5 oz")
-    card.keep()
+    take_spot(card, "9.5 oz")
     assert card.bag.text().startswith("Off again to the same side.")
     assert "weigh one of another bag" in card.bag.text()
     assert "Stir this bag" not in card.bag.text()
     assert card.weigh_button.isVisible()
     assert card.verdict.property("tone") != "good"
-    card.weight.take("10.6 oz")
-    card.keep()
+    take_spot(card, "10.6 oz")
     assert card.bag.text().startswith("Stir this bag and weigh it again.")  # to the other side: not the same again
 
 
@@ -424,8 +419,7 @@ def test_a_bag_that_came_right_once_stirred_leaves_its_first_fill_out(
     card = page.spot_card
     for text in ("9.4 oz", "10 oz"):
         assert not card.strike_before_button.isVisible()
-        card.weight.take(text)
-        card.keep()
+        take_spot(card, text)
     assert "The same bag as before? Then strike out 9.4 oz." in card.bag.text()
     assert card.strike_before_button.text() == "Strike out 9.4 oz"
     qtbot.mouseClick(card.strike_before_button, Qt.MouseButton.LeftButton)
@@ -437,8 +431,7 @@ def test_a_weight_typed_without_its_point_is_answered_by_the_one_meant_told_whol
     weighed_in(yard)
     page.reload()
     card = page.spot_card
-    card.weight.take("100 oz")
-    card.keep()
+    take_spot(card, "100 oz")
     QApplication.processEvents()
     assert card.weight.message == "No powder is as heavy as that. Look at the unit. Was 10 oz meant?"
     assert card.weight.box.say_beside("").fits
@@ -448,8 +441,7 @@ def test_a_weight_typed_without_its_point_is_answered_by_the_one_meant_told_whol
 def test_a_weight_that_cannot_be_meant_is_not_kept(page: TodayPage, yard: Yard, text: str, word: str) -> None:
     signed, _ = weighed_in(yard)
     page.reload()
-    page.spot_card.weight.take(text)
-    page.spot_card.keep()
+    take_spot(page.spot_card, text)
     assert yard.records.spot_fills(signed.lot_id) == []
     assert word in page.spot_card.weight.message
     assert page.spot_card.weight.text() == text
@@ -463,8 +455,7 @@ def test_someone_has_to_sign_for_a_spot_fill(qtbot: QtBot, page: TodayPage, yard
     page.spot_card.by.set_text("")
     page.reload()
     card = page.spot_card
-    card.weight.take("10 oz")
-    card.keep()
+    take_spot(card, "10 oz")
     assert yard.records.spot_fills(signed.lot_id) == []
     assert card.by.line.hasFocus()
     qtbot.keyClicks(card.by.line, "CD")
@@ -479,8 +470,7 @@ def test_the_last_spot_fill_is_told_in_the_numbers_of_the_page(page: TodayPage, 
     """Typed with a comma, it stands with the point of all the others beside it."""
     weighed_in(yard)
     page.reload()
-    page.spot_card.weight.take("10,1 oz")
-    page.spot_card.keep()
+    take_spot(page.spot_card, "10,1 oz")
     assert page.spot_card._last.text().startswith("Last: 10.1 oz,")
 
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 from answers import at_noon
+from herd import printed
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -15,7 +16,7 @@ from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.words import early_words, mark_hands
-from calibrator.model import Cylinder, FillWay, Lot, Printed, PrintKind, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
+from calibrator.model import Cylinder, FillWay, Lot, PrintKind, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
 from calibrator.science.mark import LineVerdict, OldLine, OldLineVerdict, fill_line
 from calibrator.science.plausible import Doubt
@@ -294,11 +295,7 @@ def test_after_signing_a_kept_line_is_never_to_be_wiped_out(guide: Guide, desk: 
     view.show_guide(guide)
     assert view.hands.text().startswith("Signed. The line stays where it is. Print this lot's label and put it on.")
     assert "Wipe" not in view.hands.text()
-    label = Printed(
-        id=new_id(), farm_id=signed.farm_id, number=0, kind=PrintKind.SCOOP_LABEL, lot_id=signed.lot_id,
-        sign_off_id=signed.id, at=signed.at, scoop_id=signed.scoop_id,
-    )  # fmt: skip
-    desk.records.record_print(label)
+    desk.records.record_print(printed(PrintKind.SCOOP_LABEL, signed, scoop_id=signed.scoop_id))
     view.show_guide(guide)
     assert view.hands.text().startswith("Signed. The line stays where it is. Put this lot's label on.")
 

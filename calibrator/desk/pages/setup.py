@@ -120,18 +120,19 @@ class SetupPage(Page):
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
-        found = [tab.made.pending() for tab in self._things.values() if tab.made]
-        found.append(self.tr("Scale with a cable") if self._wire.made and self._wire.made.typed else "")
-        return ", ".join(name for name in found if name)
+        return ", ".join(self._typed().values())
 
     def typed_at(self) -> QWidget:
-        for tab in self._things.values():
-            if tab.made and tab.made.pending():
-                self.tabs.setCurrentWidget(tab)
-                return tab
+        tab = next(iter(self._typed()), self.tabs.currentWidget())
+        self.tabs.setCurrentWidget(tab)
+        return tab
+
+    def _typed(self) -> dict[QWidget, str]:
+        """By its tab."""
+        found: dict[QWidget, str] = {tab: tab.made.pending() for tab in self._things.values() if tab.made}
         if self._wire.made and self._wire.made.typed:
-            self.tabs.setCurrentWidget(self._wire)
-        return self.tabs.currentWidget()
+            found[self._wire] = self.tr("Scale with a cable")
+        return {tab: name for tab, name in found.items() if name}
 
     def _go_back(self) -> None:
         self.desk.go_to.emit(FROM_PLAN[0], "")
