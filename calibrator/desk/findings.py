@@ -73,6 +73,12 @@ class Findings:
     scoopfuls_together: int = 1
     trouble: str = ""
 
+    def result_of(self, way: FillWay) -> LevelResult | None:
+        """What the fills of one way come to; those to any line of this lot together. None before there are any."""
+        if way is FillWay.LEVEL:
+            return self.level
+        return self.check.result if self.check else None
+
     @property
     def line_coverage(self) -> float:
         """Half-width of the 95 % interval of a scoopful to the line ÷ its standard uncertainty; 0 where not known."""
@@ -131,7 +137,7 @@ def with_a_first_fill(known: Known, findings: Findings, way: FillWay) -> Known:
 
 def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:
     """The fills that the result of their way flags as odd."""
-    result = findings.level if way == FillWay.LEVEL else findings.check and findings.check.result
+    result = findings.result_of(way)
     # Those to the line are judged together, whichever line they were filled to.
     counted = [fill for fill in known.fills if fill.way == way and fill.counts]
     return frozenset(counted[place].id for place in result.odd) if result else frozenset()

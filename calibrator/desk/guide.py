@@ -224,8 +224,7 @@ class Guide:
         return min(set(counted), key=counted.count)
 
     def _other_bags_help(self, way: FillWay) -> bool:
-        check = self.findings.check
-        result = self.findings.level if way == FillWay.LEVEL else check.result if check else None
+        result = self.findings.result_of(way)
         return result is not None and result.advice.from_other_bags
 
     def _more_wanted(self, way: FillWay) -> bool:

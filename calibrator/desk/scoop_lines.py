@@ -42,8 +42,7 @@ def line_of(known: LotStanding, scoop_id: str) -> Mark | None:
 
 def line_on(now: Standing, scoop_id: str) -> Mark | None:
     """The line that a scoop bears; None where it bears none that counts."""
-    told = [marked for known in now.lots for marked in known.lot.scoops_marked or () if marked.scoop_id == scoop_id]
-    if told:
+    if told := _told_of(now, scoop_id):
         newest = max(told, key=_day)
         return next((mark for mark in reversed(now.marks) if mark.sign_off_id == newest.sign_off_id), None)
     return _as_printed(now, scoop_id, _as_signed(now, scoop_id))
@@ -51,9 +50,8 @@ def line_on(now: Standing, scoop_id: str) -> Mark | None:
 
 def may_fill_to_line(now: Standing, lot_id: str, scoop_id: str) -> bool:
     """Whether a scoop can be filled to the line of a lot: it bears that one, or nobody was asked and it bears both."""
-    told = any(marked.scoop_id == scoop_id for known in now.lots for marked in known.lot.scoops_marked or ())
     line = line_on(now, scoop_id)
-    return not told or (line is not None and line.lot_id == lot_id)
+    return not _told_of(now, scoop_id) or (line is not None and line.lot_id == lot_id)
 
 
 def label_is_printed(now: Standing, mark: Mark) -> bool:
@@ -103,6 +101,11 @@ def as_before(lot: Lot, kept: Lot, before: Lot, scoop_id: str) -> Lot:
         return replace(lot, scoops_marked=before.scoops_marked)
     own = tuple(told for told in before.scoops_marked or () if told.scoop_id == scoop_id)
     return replace(lot, scoops_marked=(*_without(lot.scoops_marked or (), scoop_id), *own))
+
+
+def _told_of(now: Standing, scoop_id: str) -> list[ScoopMarked]:
+    """What was told of the lines on a scoop, of any lot."""
+    return [told for known in now.lots for told in known.lot.scoops_marked or () if told.scoop_id == scoop_id]
 
 
 def _without(told: Sequence[ScoopMarked], scoop_id: str) -> tuple[ScoopMarked, ...]:

@@ -27,14 +27,15 @@ from calibrator.science.plausible import Doubt
 from calibrator.science.weighing import DensityResult, LevelResult
 from calibrator.values import dataclass
 
+TWICE = 2  # off to one side: then it is not that one fill
+
 
 @dataclass(frozen=True)
 class SpotFindings:
     """A mark after the spot fills. Masses are of a whole feeding, g; `odd` flags the newest spot fill.
 
     `judged` is what the verdict rests on: fills to the line, or the line by the level fills; `volume_ml` is that of
-    the scoop. `bags` is what each spot fill says of its own bag, the newest
-    last.
+    the scoop. `bags` is what each spot fill says of its own bag, the newest last.
     """
 
     verdict: OldLineVerdict
@@ -57,9 +58,9 @@ class SpotFindings:
         return self.bags[-1]
 
     @property
-    def off_in_row(self) -> int:
-        """How many spot fills up to the newest are off one after the other, to one side."""
-        return off_in_row(self.bags)
+    def off_again(self) -> bool:
+        """Whether the newest spot fill is off to the same side as the one before it."""
+        return off_in_row(self.bags) >= TWICE
 
     @property
     def left_open(self) -> bool:
@@ -67,9 +68,11 @@ class SpotFindings:
         return self.verdict is not OldLineVerdict.KEEP and not all(bag.within for bag in self.bags)
 
     @property
-    def longest_off(self) -> int:
-        """The most spot fills that were off one after the other, to one side, at any time."""
-        return max(off_in_row(self.bags[: last + 1]) for last in range(len(self.bags)))
+    def to_weigh_anew(self) -> bool:
+        """Whether the lot may have to be weighed in anew: the mark has to move, or two spot fills one after the other
+        were off to one side, which one good fill does not outweigh."""
+        twice = any(off_in_row(self.bags[:newest]) >= TWICE for newest in range(TWICE, len(self.bags) + 1))
+        return self.verdict is OldLineVerdict.MOVE or self.off_again or (self.left_open and twice)
 
     @property
     def came_right(self) -> bool:
@@ -202,6 +205,6 @@ def _as_fills(spots: Sequence[SpotFill], fills: Sequence[Fill], one_bag: bool) -
 
 
 def _newest_is_odd(known: Known, found: Findings, way: FillWay) -> bool:
-    result = found.level if way is FillWay.LEVEL else found.check and found.check.result
+    result = found.result_of(way)
     counted = [fill for fill in findings.fills_of(known, way) if fill.counts]
     return bool(result and len(counted) - 1 in result.odd)

@@ -54,8 +54,7 @@ class LotStanding:
         signed = self.sign_off
         if signed is None:
             return None
-        half_width = (signed.density_high_g_per_ml - signed.density_low_g_per_ml) / 2
-        return Interval(signed.density_g_per_ml, half_width)
+        return Interval(signed.density_g_per_ml, signed.density_half_width_g_per_ml)
 
 
 class FirstStep(StrEnum):

@@ -59,6 +59,11 @@ class SeasonLot(NamedTuple):
         return self.sign_off_id != self.weigh_in_id
 
     @property
+    def density_half_width_g_per_ml(self) -> float:
+        """Half of the 95 % interval of the bulk density."""
+        return (self.density_high_g_per_ml - self.density_low_g_per_ml) / 2
+
+    @property
     def struck_level(self) -> bool:
         """Whether its scoop is used level, without a line, as in `Mark`."""
         return self.down_wall_mm == 0

@@ -144,6 +144,11 @@ class SignOff:
     lot_revision: str
     program_version: str
 
+    @property
+    def density_half_width_g_per_ml(self) -> float:
+        """Half of the 95 % interval of the bulk density."""
+        return (self.density_high_g_per_ml - self.density_low_g_per_ml) / 2
+
 
 @dataclass(frozen=True, kw_only=True)
 class Mark:

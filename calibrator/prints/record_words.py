@@ -236,8 +236,7 @@ class Teller:
 
     def _density(self) -> str:
         signed = self.facts.sign_off
-        half = (signed.density_high_g_per_ml - signed.density_low_g_per_ml) / 2
-        return show_density(signed.density_g_per_ml, self.facts.units, half)
+        return show_density(signed.density_g_per_ml, self.facts.units, signed.density_half_width_g_per_ml)
 
     def _density_interval(self) -> str:
         signed = self.facts.sign_off

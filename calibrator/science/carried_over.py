@@ -137,7 +137,7 @@ def as_to_the_mark(lot: SeasonLot) -> SeasonLot:
     settling = lot.settling_u / lot.settling_factor
     u = math.hypot(lot.density_u_g_per_ml / lot.density_g_per_ml, settling)
     level = math.hypot(lot.level_u_g / lot.level_mean_g, settling)
-    half = (lot.density_high_g_per_ml - lot.density_low_g_per_ml) / 2 / lot.density_g_per_ml
+    half = lot.density_half_width_g_per_ml / lot.density_g_per_ml
     reach = density * math.hypot(half, two_sided_t(0.95, math.inf) * settling)
     return lot._replace(
         density_g_per_ml=density,

@@ -102,7 +102,7 @@ class LotDetail(QFrame):
             return
         lot = known.lot
         self.heading.setText(f"{lot.lot_number}  {lot.product}".strip())
-        self.state.setText(self._state(now, known))
+        self.state.setText(self._state(known))
         set_tone(self.state, state_tone(known.state))
         self.caution.setVisible(lot.medicated)
         self._show_signed(known)
@@ -113,9 +113,9 @@ class LotDetail(QFrame):
         self.no_fills.setVisible(not weighed)
         self.history.show_of(Lot, lot.id)
 
-    def _state(self, now: Standing | None, known: LotStanding) -> str:
+    def _state(self, known: LotStanding) -> str:
         """What a lot has come to; of one that is fed though nobody said so, why it is."""
-        alone = now is not None and sum(one.sign_off is not None for one in now.lots) == 1
+        alone = sum(one.sign_off is not None for one in self._now.lots) == 1 if self._now else False
         if known.state is LotState.IN_USE and known.lot.fed_from is None and alone:
             return self.tr("in use: the only lot weighed in")
         return state_words(known.state)

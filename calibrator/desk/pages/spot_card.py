@@ -39,7 +39,6 @@ from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, show_mass, show_percent
 
 LONGEST_INITIALS = 12
-TWICE = 2  # off to one side: then it is not that one fill
 NOT_FED_YET = (LotState.DELIVERED, LotState.UNDER_WAY, LotState.WAITING)
 LINES_OF_REFUSAL = 2
 MOST_ASKED = 6
@@ -224,14 +223,7 @@ class SpotCard(QFrame):
                 found = self._found(signed, mark)
             except CannotCompute as error:
                 trouble = in_words(error)
-        self.weigh_button.setVisible(
-            found is not None
-            and (
-                found.verdict is OldLineVerdict.MOVE
-                or found.off_in_row >= TWICE
-                or (found.left_open and found.longest_off >= TWICE)  # one good fill does not outweigh them
-            )
-        )
+        self.weigh_button.setVisible(found is not None and found.to_weigh_anew)
         words, tone = self._verdict(found, mark) if found and mark else (trouble, "bad")
         self.verdict.setText(words)
         self.verdict.setVisible(bool(words))
@@ -279,19 +271,15 @@ class SpotCard(QFrame):
         return facts
 
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
-        if mark.struck_level and found.verdict is OldLineVerdict.KEEP:
-            return self.tr(
-                "For the whole lot level scoopfuls still do."
-            ), "good" if found.bag.within and not found.odd else ""
-        if mark.struck_level and found.verdict is OldLineVerdict.MOVE:
-            return self.tr("Level scoopfuls no longer do: weigh the lot in anew."), "bad"
+        level = mark.struck_level
         if found.verdict is OldLineVerdict.KEEP:
-            return self.tr(
-                "For the whole lot the mark still holds."
-            ), "good" if found.bag.within and not found.odd else ""
+            holds = self.tr("For the whole lot the mark still holds.")
+            does = self.tr("For the whole lot level scoopfuls still do.")
+            return does if level else holds, "good" if found.bag.within and not found.odd else ""
         if found.verdict is OldLineVerdict.MOVE:
-            return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
-        if found.way is FillWay.LEVEL and not mark.struck_level:
+            moves = self.tr("The mark no longer holds: weigh the lot in anew and move the line.")
+            return self.tr("Level scoopfuls no longer do: weigh the lot in anew.") if level else moves, "bad"
+        if found.way is FillWay.LEVEL and not level:
             return self.tr("Level fills leave it open. Fill the next one to the line: that tells sooner."), "warn"
         if found.more_fills > MOST_ASKED:
             return self.tr("Of the whole lot nothing is sure yet: weigh one fill from each bag you open."), "warn"
@@ -332,10 +320,8 @@ class SpotCard(QFrame):
             told = [*self._if_misread(found), facts, within, *self._if_one_bag(found)]
         else:
             limit = self.tr("The tolerance is {tolerance}.").format(tolerance=tolerance)
-            told = (
-                [self._off_again(), facts, limit] if found.off_in_row >= TWICE else self._off_once(found, facts, limit)
-            )
-            told += self._whose_bag()
+            once = [self._off_again(), facts, limit] if found.off_again else self._off_once(found, facts, limit)
+            told = [*once, *self._whose_bag()]
         self.bag.setText(" ".join(told))
         set_tone(self.bag, "bad" if not bag.within else "warn" if found.odd else "good")
 

@@ -100,21 +100,26 @@ class InsidePanel(QWidget):
                 self._show()
                 return
 
+    @property
+    def _lot(self) -> SeasonLot | None:
+        """The lot looked into; the newest is offered first."""
+        number = self.lots.currentIndex()
+        return self._facts.lots[-1 - number] if self._facts and number >= 0 else None
+
     def _show(self) -> None:
-        facts, number = self._facts, self.lots.currentIndex()
-        there = facts is not None and number >= 0
+        facts, lot = self._facts, self._lot
+        there = lot is not None
         self._frame.setVisible(there)
         self.reading.setVisible(there)
         self.open_button.setEnabled(there)
-        if facts is None or number < 0:
+        if facts is None or lot is None:
             self.finding.setText(self.tr("No lot is signed off yet"))
             self.advice.setText(self.tr("A lot is looked into once it is weighed in."))
             self.how.hide()
             return
-        bags, found = facts.inside(facts.lots[len(facts.lots) - 1 - number])
+        bags, found = facts.inside(lot)
         self.how.setVisible(found is not None)
         self.finding.setText(self._headline(found))
-        lot = facts.lots[len(facts.lots) - 1 - number]
         advice = self._by_spots(facts, lot, bags) if found is not None and found.told is Inside.STEADY else ""
         self.advice.setText(advice or self._advice(found, bags, level=lot.struck_level))
         self.key.show_entries(
@@ -136,10 +141,9 @@ class InsidePanel(QWidget):
 
     def workings(self) -> tuple[Working, ...]:
         """How the limits and what is told of the bags came about."""
-        facts, number = self._facts, self.lots.currentIndex()
-        if facts is None or number < 0:
+        facts, lot = self._facts, self._lot
+        if facts is None or lot is None:
             return ()
-        lot = facts.lots[len(facts.lots) - 1 - number]
         found = facts.inside(lot)[1]
         return (of_inside(lot, found, self.desk.system),) if found else ()
 
@@ -213,7 +217,7 @@ class InsidePanel(QWidget):
                 share=signed_share(now.bag.share),
                 tolerance=share_text(facts.farm.tolerance_share),
             )
-            return f"{told} {twice if now.off_in_row > 1 else again}"
+            return f"{told} {twice if now.off_again else again}"
         if now.verdict is OldLineVerdict.KEEP:
             return ""
         if now.verdict is OldLineVerdict.MOVE:
@@ -258,6 +262,5 @@ class InsidePanel(QWidget):
         )
 
     def _open(self) -> None:
-        facts, number = self._facts, self.lots.currentIndex()
-        if facts is not None and number >= 0:
-            self.desk.go_to.emit("lots", facts.lots[len(facts.lots) - 1 - number].lot_id)
+        if lot := self._lot:
+            self.desk.go_to.emit("lots", lot.lot_id)

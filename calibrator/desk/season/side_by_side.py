@@ -82,7 +82,6 @@ def _feeding(meaning: Meaning, system: UnitSystem) -> str:
 def _told(facts: SeasonFacts, place: int) -> list[str]:
     lot, system = facts.lots[place], facts.farm.units
     meaning = facts.meaning(place)
-    half_width = (lot.density_high_g_per_ml - lot.density_low_g_per_ml) / 2
     humidity = "–" if lot.humidity_pct is None else show_percent(lot.humidity_pct, 0)
     product = lot.product or "–"
     if lot.plant_code:
@@ -92,7 +91,7 @@ def _told(facts: SeasonFacts, place: int) -> list[str]:
         lot.scoop_name,
         product,
         f"{day_text(lot.made_on)}, {day_text(lot.arrived_on)}",
-        shown.density(lot.density_g_per_ml, system, half_width, brief=True),
+        shown.density(lot.density_g_per_ml, system, lot.density_half_width_g_per_ml, brief=True),
         signed_share(lot.settling_factor - 1) if lot.settling_u > 0 else "–",  # taken over, not weighed
         _line(lot, system),
         _feeding(meaning, system) if meaning else "–",

@@ -350,11 +350,10 @@ class StepFills(StepView):
 
     def _awaited_g(self, guide: Guide) -> float | None:
         """What the next fill will weigh about: the mean of those weighed, before them what the line was drawn for."""
-        found = guide.findings
-        result = found.level if self._way is FillWay.LEVEL else found.check.result if found.check else None
+        result, line = guide.findings.result_of(self._way), guide.findings.line
         if result is not None:
             return result.mean_g
-        return found.line.mass_g if self._way is FillWay.TO_MARK and found.line else None
+        return line.mass_g if self._way is FillWay.TO_MARK and line else None
 
     def _show_across(self, on: bool) -> None:
         """Only what a person at the bags needs to see, large enough to be read from there."""

@@ -335,10 +335,15 @@ class StepSignOff(StepView):
         self.desk.go_to.emit("tables", "")
 
 
+def _signed_lot(guide: Guide, state: LotState) -> LotStanding | None:
+    """The lot, where this weigh-in is signed off and it has come to that; None else."""
+    known = guide.standing.lot(guide.lot.id)
+    return known if guide.signed_off is not None and known is not None and known.state is state else None
+
+
 def _is_waiting(guide: Guide) -> bool:
     """Whether the lot is signed off and another one is fed until its change-over."""
-    known = guide.standing.lot(guide.lot.id)
-    return guide.signed_off is not None and known is not None and known.state is LotState.WAITING
+    return _signed_lot(guide, LotState.WAITING) is not None
 
 
 def _label_is_printed(guide: Guide) -> bool:
@@ -351,15 +356,12 @@ def _label_is_printed(guide: Guide) -> bool:
 
 def _wants_chart(guide: Guide) -> bool:
     """Whether the lot is fed and the wall chart of a plan has still to be printed for it."""
-    now = guide.standing
-    is_fed = now.in_use is not None and now.in_use.lot.id == guide.lot.id
-    return guide.signed_off is not None and is_fed and bool(chart_faults(now))
+    return _signed_lot(guide, LotState.IN_USE) is not None and bool(chart_faults(guide.standing))
 
 
 def _to_mark(guide: Guide) -> LotStanding | None:
     """The lot, where it is signed off and fed and nobody said yet that its line is on the scoop."""
-    now, scoop = guide.standing, guide.scoop
-    known = now.lot(guide.lot.id)
-    if guide.signed_off is None or known is None or scoop is None or known.state is not LotState.IN_USE:
+    known, scoop = _signed_lot(guide, LotState.IN_USE), guide.scoop
+    if known is None or scoop is None:
         return None
-    return known if scoop_state(now, known, scoop.id) is ScoopState.TO_MARK else None
+    return known if scoop_state(guide.standing, known, scoop.id) is ScoopState.TO_MARK else None

@@ -60,8 +60,7 @@ def early_words(guide: Guide, step: Step) -> str:
     way = {Step.LEVEL_FILLS: FillWay.LEVEL, Step.FILLS_TO_MARK: FillWay.TO_MARK}.get(step)
     if way is None or guide.missing(step) or not more_fills_advised(guide, way) or guide.line_should_move:
         return ""
-    check = guide.findings.check
-    result = guide.findings.level if way is FillWay.LEVEL else check.result if check else None
+    result = guide.findings.result_of(way)
     if result is None and guide.line_tried and way is FillWay.TO_MARK:
         return translate("WeighInWords", "Early: two fills to this line are wanted. You can go on all the same.")
     fills, bags = guide.still_planned(result)
