@@ -48,7 +48,7 @@ def missing_words(missing: tuple[Missing, ...], *, level: bool = False) -> str:
         Missing.ZERO: translate("WeighInWords", "the scale level and zeroed"),
         Missing.CHECK_WEIGHT: translate("WeighInWords", "the check weight"),
         Missing.LEVEL_FILLS: translate("WeighInWords", "at least two level fills"),
-        Missing.LINE: translate("WeighInWords", "a line, drawn or kept"),
+        Missing.LINE: translate("WeighInWords", "the line"),
     }
     if not missing:
         return ""
