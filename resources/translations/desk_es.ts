@@ -12977,6 +12977,10 @@ Sign off all the same? The record will say so.</source>
         <translation>dos llenadas al ras</translation>
     </message>
     <message>
+        <source>the line</source>
+        <translation>la línea</translation>
+    </message>
+    <message>
         <source>Still needed: {what}</source>
         <translation>Todavía falta: {what}</translation>
     </message>
@@ -13123,10 +13127,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>the check weight</source>
         <translation>la pesa</translation>
-    </message>
-    <message>
-        <source>a line, drawn or kept</source>
-        <translation>una línea, trazada o conservada</translation>
     </message>
     <message>
         <source>{fills} from {bags} so far; {all} from {planned} are planned.</source>
