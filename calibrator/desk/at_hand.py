@@ -15,7 +15,7 @@ from calibrator.records import Records
 from calibrator.science.as_fed import powder_of_day_g
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import powder_from
-from calibrator.science.stock import Stock, packages_missing, stock_over
+from calibrator.science.stock import Stock, full_days, packages_missing, stock_over
 from calibrator.values import dataclass
 
 LONGEST_DAYS = 120
@@ -36,14 +36,23 @@ class LeftOver:
 
 
 @dataclass(frozen=True)
+class Beside:
+    """A lot that came and is not fed yet: how many days it feeds after the lots before it. None where nobody said how
+    much came of it, and where it would last beyond the days looked at."""
+
+    known: LotStanding
+    days: int | None
+
+
+@dataclass(frozen=True)
 class AtHand:
     """The lot in use and what is left of it.
 
     `daily_g` is what today takes; `counted_on` is the day of the count that it rests on, None where it is what
     came less what the plans fed since `since`: `packages` less `fed_g`. `by_plan` is what each plan takes today.
     `to_order` is how many packages like these have to come for the next `ORDER_DAYS` days, the other lots' `waiting_g`
-    and what is `left_over` of earlier ones counted in; None where nobody said how much came of those. `next_lot` is
-    the one to go on with, weighed in or not; None where none has come.
+    and what is `left_over` of earlier ones counted in; None where nobody said how much came of those. `beside` are
+    the lots to come in the order they are gone on with, weighed in or not.
     """
 
     lot: Lot
@@ -56,8 +65,13 @@ class AtHand:
     by_plan: tuple[tuple[str, float], ...]
     waiting_g: float | None
     to_order: int | None
-    next_lot: LotStanding | None
+    beside: tuple[Beside, ...] = ()
     left_over: tuple[LeftOver, ...] = ()
+
+    @property
+    def next_lot(self) -> LotStanding | None:
+        """The lot to go on with, weighed in or not; None where none has come."""
+        return self.beside[0].known if self.beside else None
 
     @property
     def needed_on(self) -> date | None:
@@ -88,7 +102,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
     fed = sum(_days_g(plans, lot, since, min((today - since).days, LONGEST_DAYS)))
     needs = _days_g(plans, lot, today, LONGEST_DAYS)
     left = stock_over(packages, lot.package_mass_g, fed, needs, today)
-    others = [other for other in now.lots if other.state in _TO_COME]
+    others = _to_come(now)
     waiting = _waiting_g(others)
     over = _left_over(now, plans, today)
     if waiting is not None:
@@ -104,7 +118,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         by_plan=tuple((plan.name, powder_of_day_g(plan, powder_from(lot.composition), today)) for plan in plans),
         waiting_g=waiting,
         to_order=_to_order(needs, left, waiting, lot.package_mass_g),
-        next_lot=now.next_lot or next(iter(others), None),
+        beside=_beside(others, left, needs),
         left_over=over,
     )
 
@@ -142,6 +156,32 @@ def _left_over(now: Standing, plans: Sequence[Plan], today: date) -> tuple[LeftO
     return tuple(found)
 
 
+def _to_come(now: Standing) -> list[LotStanding]:
+    """The lots that came and are not fed yet, the one to go on with first."""
+    follows = now.next_lot
+    others = [known for known in now.lots if known.state in _TO_COME and known is not follows]
+    return [follows, *others] if follows else others
+
+
+def _beside(others: Sequence[LotStanding], left: Stock, needs: Sequence[float]) -> tuple[Beside, ...]:
+    """What each lot gives once those before it are used up, the last of one and the first of the next fed together."""
+    found, there_g, before = [], left.left_g, left.days
+    for known in others:
+        came_g, days = _came_g(known), None
+        if came_g is not None and before is not None:
+            there_g += came_g
+            until = full_days(there_g, needs) or 0
+            days, before = (until - before if until < len(needs) else None), until
+        found.append(Beside(known, days))
+    return tuple(found)
+
+
+def _came_g(known: LotStanding) -> float | None:
+    """The powder that came of a lot; None where nobody said how much."""
+    count, mass_g = known.lot.package_count, known.lot.package_mass_g
+    return None if count is None or mass_g is None else count * mass_g
+
+
 def _first_sign_off(now: Standing, lot: Lot) -> date | None:
     return next((s.at.date() for s in now.sign_offs if s.lot_id == lot.id), None)
 
@@ -161,10 +201,9 @@ def _days_g(plans: Sequence[Plan], lot: Lot, first: date, days: int) -> list[flo
 
 def _waiting_g(others: Sequence[LotStanding]) -> float | None:
     """The powder of the other lots; None where it is not told of each."""
-    told = [(known.lot.package_count, known.lot.package_mass_g) for known in others]
-    if any(count is None or mass is None for count, mass in told):
-        return None
-    return sum((count or 0.0) * (mass or 0.0) for count, mass in told)
+    told = [_came_g(known) for known in others]
+    known_g = [came_g for came_g in told if came_g is not None]
+    return sum(known_g) if len(known_g) == len(told) else None
 
 
 def _to_order(needs: Sequence[float], left: Stock, waiting_g: float | None, package_mass_g: float) -> int | None:

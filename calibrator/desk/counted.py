@@ -89,7 +89,16 @@ class _Counted(QObject):
         return self.tr("%n minutes", "", count)
 
     def days_at_hand(self, count: int) -> str:
-        return self.tr("%n days at hand", "", count)
+        return self.tr("Lot {lot}: enough for %n days", "", count)
+
+    def days_beside(self, count: int) -> str:
+        return self.tr("And %n days in lot {lot}, weighed in.", "", count)
+
+    def days_beside_unweighed(self, count: int) -> str:
+        return self.tr("And %n days in lot {lot}, not weighed in yet.", "", count)
+
+    def next_for(self, count: int) -> str:
+        return self.tr("Lot {lot}, enough for %n days more, has to be weighed in by then.", "", count)
 
     def bags_to_order(self, count: int) -> str:
         return self.tr("The next {days} days take %n bags more than there are.", "", count)

@@ -49,15 +49,22 @@ def stock_over(packages: float, package_mass_g: float, fed_g: float, needs_g: Se
     none of them takes anything.
     """
     known = stock(packages, package_mass_g, fed_g, 0.0, today)
+    days = full_days(known.left_g, needs_g)
+    return replace(known, days=days, last_full_day=today + timedelta(days=days - 1) if days else None)
+
+
+def full_days(left_g: float, needs_g: Sequence[float]) -> int | None:
+    """How many days so much powder feeds in full, where every day takes its own: no more than were told, and None
+    where none of them takes anything. Raises CannotCompute for negative figures."""
     if not any(not_negative(need, "The powder fed in a day") > 0 for need in needs_g):
-        return known
-    days, left = 0, known.left_g * (1 + 1e-9)
+        return None
+    days, left = 0, not_negative(left_g, "The powder left") * (1 + 1e-9)
     for need in needs_g:
         left -= need
         if left < 0:
             break
         days += 1
-    return replace(known, days=days, last_full_day=today + timedelta(days=days - 1) if days else None)
+    return days
 
 
 def packages_needed(powder_g: float, package_mass_g: float) -> int:

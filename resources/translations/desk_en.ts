@@ -137,10 +137,31 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n days at hand</source>
+        <source>Lot {lot}: enough for %n days</source>
         <translation>
-            <numerusform>%n day at hand</numerusform>
-            <numerusform>%n days at hand</numerusform>
+            <numerusform>Lot {lot}: enough for %n day</numerusform>
+            <numerusform>Lot {lot}: enough for %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n days in lot {lot}, weighed in.</source>
+        <translation>
+            <numerusform>And %n day in lot {lot}, weighed in.</numerusform>
+            <numerusform>And %n days in lot {lot}, weighed in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n days in lot {lot}, not weighed in yet.</source>
+        <translation>
+            <numerusform>And %n day in lot {lot}, not weighed in yet.</numerusform>
+            <numerusform>And %n days in lot {lot}, not weighed in yet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Lot {lot}, enough for %n days more, has to be weighed in by then.</source>
+        <translation>
+            <numerusform>Lot {lot}, enough for %n day more, has to be weighed in by then.</numerusform>
+            <numerusform>Lot {lot}, enough for %n days more, has to be weighed in by then.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

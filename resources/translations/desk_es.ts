@@ -3745,6 +3745,14 @@ entre {low} y {high}
         <translation>Días disponibles</translation>
     </message>
     <message>
+        <source>full days of what came of it: {number} × {mass}, and of what is left of the lots before</source>
+        <translation>días completos de lo que llegó de él: {number} × {mass}, y de lo que queda de los lotes de antes</translation>
+    </message>
+    <message>
+        <source>Days in lot {lot}</source>
+        <translation>Días en el lote {lot}</translation>
+    </message>
+    <message>
         <source>what {days} days take, less what is left and {waiting} of other lots, in whole ones like these</source>
         <translation>lo que piden {days} días, menos lo que queda y {waiting} de otros lotes, en enteros como estos</translation>
     </message>
@@ -6479,16 +6487,16 @@ entre {low} y {high}
         <translation>Se guardó el conteo de costales: {count}</translation>
     </message>
     <message>
-        <source>No plan feeds it yet</source>
-        <translation>Todavía no lo usa ningún plan</translation>
+        <source>Lot {lot}: no plan feeds it yet</source>
+        <translation>Lote {lot}: todavía no lo usa ningún plan</translation>
     </message>
     <message>
-        <source>Lot {lot}: {number} totes left, {mass}</source>
-        <translation>Lote {lot}: quedan {number} supersacos, {mass}</translation>
+        <source>{number} totes left, {mass}</source>
+        <translation>Quedan {number} supersacos, {mass}</translation>
     </message>
     <message>
-        <source>Lot {lot}: {number} bags left, {mass}</source>
-        <translation>Lote {lot}: quedan {number} costales, {mass}</translation>
+        <source>{number} bags left, {mass}</source>
+        <translation>Quedan {number} costales, {mass}</translation>
     </message>
     <message>
         <source>It does not feed today in full.</source>
@@ -6517,6 +6525,14 @@ entre {low} y {high}
     <message>
         <source>That counts in {mass} of other lots.</source>
         <translation>Ahí ya se cuentan {mass} de otros lotes.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is here too, not weighed in yet.</source>
+        <translation>También está aquí el lote {lot}, todavía sin pesar.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is here too, weighed in.</source>
+        <translation>También está aquí el lote {lot}, ya pesado.</translation>
     </message>
     <message>
         <source>Counted on {day}.</source>
@@ -11666,10 +11682,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Registrar una entrega</translation>
     </message>
     <message>
-        <source>{powder} Lot {next} has to be weighed in by then.</source>
-        <translation>{powder} El lote {next} tiene que estar pesado para entonces.</translation>
-    </message>
-    <message>
         <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one, put the label on.</source>
         <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, borre la anterior y ponga la etiqueta.</translation>
     </message>
@@ -11704,6 +11716,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Open the tables</source>
         <translation>Abrir las tablas</translation>
+    </message>
+    <message>
+        <source>Lot {lot} has to be weighed in by then.</source>
+        <translation>El lote {lot} tiene que estar pesado para entonces.</translation>
     </message>
     <message>
         <source>Weigh in</source>
@@ -14031,10 +14047,31 @@ Sign off all the same? The record will say so.</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n days at hand</source>
+        <source>Lot {lot}: enough for %n days</source>
         <translation>
-            <numerusform>Alcanza para %n día</numerusform>
-            <numerusform>Alcanza para %n días</numerusform>
+            <numerusform>El lote {lot} alcanza para %n día</numerusform>
+            <numerusform>El lote {lot} alcanza para %n días</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n days in lot {lot}, weighed in.</source>
+        <translation>
+            <numerusform>Y %n día en el lote {lot}, ya pesado.</numerusform>
+            <numerusform>Y %n días en el lote {lot}, ya pesado.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n days in lot {lot}, not weighed in yet.</source>
+        <translation>
+            <numerusform>Y %n día en el lote {lot}, todavía sin pesar.</numerusform>
+            <numerusform>Y %n días en el lote {lot}, todavía sin pesar.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Lot {lot}, enough for %n days more, has to be weighed in by then.</source>
+        <translation>
+            <numerusform>El lote {lot}, que alcanza para %n día más, tiene que estar pesado para entonces.</numerusform>
+            <numerusform>El lote {lot}, que alcanza para %n días más, tiene que estar pesado para entonces.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -107,6 +107,46 @@ def test_the_lot_to_go_on_with_is_the_next_one(herd: Herd) -> None:
     assert follows.lot.lot_number == "26-0301A"
 
 
+def other_lot(herd: Herd, number: str, bags: float | None) -> Lot:
+    """A lot that came and was not weighed in."""
+    return herd.records.keep(
+        Lot(id=new_id(), farm_id=herd.farm.id, lot_number=number, package_count=bags, package_mass_g=BAG_G)
+    )
+
+
+def test_what_waits_beside_the_lot_in_use_is_counted_on_from_where_that_ends(herd: Herd) -> None:
+    """7.5 bags feed three days; 31 bags more make 38.5, fifteen days; another lot of 5 makes 43.5, seventeen."""
+    signed_lot(herd, 130)
+    other_lot(herd, "26-0301A", 31)
+    other_lot(herd, "26-0301B", None)
+    other_lot(herd, "26-0301C", 5)
+    known = found(herd)
+    assert known is not None
+    told = [(each.known.lot.lot_number, each.days) for each in known.beside]
+    assert told == [("26-0301A", 12), ("26-0301B", None), ("26-0301C", 2)]
+    assert known.low  # the lot in use itself: the next one has to be weighed in
+    other_lot(herd, "26-0301D", 1000)
+    assert found(herd).beside[-1].days is None  # type: ignore[union-attr]
+
+
+def test_powder_that_waits_is_told_with_the_days_it_gives(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    signed_lot(herd, 130)
+    other_lot(herd, "26-0301A", 31)
+    other_lot(herd, "26-0301B", None)
+    page = page_of(herd, qtbot, answers)
+    assert page.powder_card.days.text() == "Lot 25-1103C: enough for 3 days"
+    assert page.powder_card.beside.text() == (
+        "And 12 days in lot 26-0301A, not weighed in yet.\nLot 26-0301B is here too, not weighed in yet."
+    )
+    assert page.rows[0].words == (
+        "Powder of lot 25-1103C for 3 days. Lot 26-0301A, enough for 12 days more, has to be weighed in by then."
+    )
+    second = herd.sign("26-0302A", TEN_OZ_LEVEL)
+    herd.records.keep(replace(herd.lot_of(second), package_count=5, package_mass_g=BAG_G, waits=True))
+    page.reload()
+    assert page.powder_card.beside.text().startswith("And 2 days in lot 26-0302A, weighed in.\nAnd ")
+
+
 def test_the_days_page_says_what_is_left_and_calls_for_the_next_lot(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
     signed_lot(herd, 130)
     page = page_of(herd, qtbot, answers)

@@ -183,6 +183,7 @@ def test_another_lot_that_came_is_not_ordered_again(herd: Herd) -> None:
     found = at_hand(herd.records, standing(herd.records, herd.farm), TODAY)
     assert found is not None
     assert found.to_order == 18
+    assert part(of_stock(found, UnitSystem.FARM), "Days in lot 26-0102A").result == "20"  # 57.5 bags are 23 days
     herd.records.keep(replace(other, package_count=None))
     unknown = at_hand(herd.records, standing(herd.records, herd.farm), TODAY)
     assert unknown is not None

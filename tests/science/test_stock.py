@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 
 from calibrator.science.errors import CannotCompute
-from calibrator.science.stock import packages_missing, packages_needed, stock, stock_over
+from calibrator.science.stock import full_days, packages_missing, packages_needed, stock, stock_over
 
 BAG_G = 22_679.6185
 TODAY = date(2025, 3, 10)
@@ -72,3 +72,12 @@ def test_packages_missing_are_those_that_the_days_take_beyond_what_is_left() -> 
     assert packages_missing([BAG_G], 5 * BAG_G, BAG_G) == 0
     with pytest.raises(CannotCompute):
         packages_missing([BAG_G], -1, BAG_G)
+
+
+def test_full_days_are_counted_over_uneven_days_and_none_where_nothing_is_fed() -> None:
+    assert full_days(600.0, [100.0, 200.0, 300.0, 400.0]) == 3
+    assert full_days(99.0, [100.0]) == 0
+    assert full_days(5000.0, [100.0, 100.0]) == 2
+    assert full_days(5000.0, [0.0, 0.0]) is None
+    with pytest.raises(CannotCompute):
+        full_days(-1.0, [100.0])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from calibrator.desk import shown
-from calibrator.desk.at_hand import ORDER_DAYS, AtHand
+from calibrator.desk.at_hand import ORDER_DAYS, AtHand, Beside
 from calibrator.desk.how.working import Part, Working, figure, translate
 from calibrator.desk.speech import day_text
 from calibrator.model import UnitSystem
@@ -52,6 +52,18 @@ def _days(found: AtHand, system: UnitSystem) -> Iterator[Part]:
     working = translate("How", "full days: {left} less what each day takes, today's {daily} first")
     told = working.format(left=shown.mass(found.stock.left_g, system), daily=shown.mass(found.daily_g, system))
     yield Part(translate("How", "Days at hand"), told, str(found.stock.days))
+    yield from (_beside(each, system) for each in found.beside if each.days is not None)
+
+
+def _beside(beside: Beside, system: UnitSystem) -> Part:
+    lot = beside.known.lot
+    working = translate(
+        "How", "full days of what came of it: {number} × {mass}, and of what is left of the lots before"
+    )
+    told = working.format(
+        number=figure(lot.package_count or 0.0, 1), mass=shown.mass(lot.package_mass_g or 0.0, system)
+    )
+    return Part(translate("How", "Days in lot {lot}").format(lot=lot.lot_number), told, str(beside.days))
 
 
 def _order(found: AtHand, system: UnitSystem) -> Iterator[Part]:

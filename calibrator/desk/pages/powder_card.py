@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
-from calibrator.desk.at_hand import ORDER_DAYS, AtHand, at_hand
+from calibrator.desk.at_hand import ORDER_DAYS, AtHand, Beside, at_hand
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.bare_field import BareField
@@ -41,7 +41,7 @@ class PowderCard(QFrame):
         self.found: AtHand | None = None
         self.setProperty("kind", "card")
         self.days, self.left = label("", "heading"), label("")
-        self.over = label("")
+        self.beside, self.over = label(""), label("")
         self.needed, self.order, self.basis = label(""), label(""), label("", "quiet")
         self.how = how_button(self.workings)
         self.count = BareField("", LEFT, 2)
@@ -51,7 +51,7 @@ class PowderCard(QFrame):
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE)
         layout.addWidget(label(self.tr("Powder at hand"), "quiet"))
-        for widget in (self.days, self.left, self.over, self.needed, self.order, self.basis):
+        for widget in (self.days, self.left, self.beside, self.over, self.needed, self.order, self.basis):
             layout.addWidget(widget)
         layout.addLayout(row(self.how, None))
         layout.addLayout(row(self.count, self.keep_button))
@@ -126,20 +126,18 @@ class PowderCard(QFrame):
         set_tone(self.needed, "warn" if found and found.low else "")
         for widget in (self.basis, self.how):
             widget.setVisible(found is not None)
-        order = self._order_text(found) if found else ""
-        self.order.setText(order)
-        self.order.setVisible(bool(order))
-        over = self._over_text(found) if found else ""
-        self.over.setText(over)
-        self.over.setVisible(bool(over))
+        told = ((self.beside, self._beside_text), (self.over, self._over_text), (self.order, self._order_text))
+        for line, words in told:
+            line.setText(words(found) if found else "")
+            line.setVisible(bool(line.text()))
         if found:
             self.days.setText(self._days_text(found))
             self.basis.setText(self._basis_text(found))
 
     def _days_text(self, found: AtHand) -> str:
         if found.stock.days is None:
-            return self.tr("No plan feeds it yet")
-        return counted.days_at_hand(found.stock.days)
+            return self.tr("Lot {lot}: no plan feeds it yet").format(lot=found.lot.lot_number)
+        return counted.days_at_hand(found.stock.days).format(lot=found.lot.lot_number)
 
     def _stored(self, mass_g: float) -> str:
         """Powder by the bag: a part of a pound on hundreds would say more than anybody knows."""
@@ -158,10 +156,10 @@ class PowderCard(QFrame):
         number = bare_text([found.stock.packages_left], 1, decimal_comma=comma)
         mass = self._stored(found.stock.left_g)
         if found.lot.package is PackageKind.TOTE:
-            text = self.tr("Lot {lot}: {number} totes left, {mass}")
+            text = self.tr("{number} totes left, {mass}")
         else:
-            text = self.tr("Lot {lot}: {number} bags left, {mass}")
-        return text.format(lot=found.lot.lot_number, number=number, mass=mass)
+            text = self.tr("{number} bags left, {mass}")
+        return text.format(number=number, mass=mass)
 
     def _needed_text(self, found: AtHand) -> str:
         if found.stock.days is None:
@@ -197,6 +195,20 @@ class PowderCard(QFrame):
         if found.waiting_g:
             told += " " + self.tr("That counts in {mass} of other lots.").format(mass=self._stored(found.waiting_g))
         return told
+
+    def _beside_text(self, found: AtHand) -> str:
+        return "\n".join(self._beside_line(each) for each in found.beside)
+
+    def _beside_line(self, beside: Beside) -> str:
+        """What a lot to come gives; a lot is fed once it is weighed in, so it is told which ones are."""
+        unweighed = beside.known.sign_off is None
+        if beside.days is not None:
+            text = (counted.days_beside_unweighed if unweighed else counted.days_beside)(beside.days)
+        elif unweighed:
+            text = self.tr("Lot {lot} is here too, not weighed in yet.")
+        else:
+            text = self.tr("Lot {lot} is here too, weighed in.")
+        return text.format(lot=beside.known.lot.lot_number)
 
     def _over_text(self, found: AtHand) -> str:
         lines = (

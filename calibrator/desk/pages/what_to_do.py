@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
-from calibrator.desk.at_hand import AtHand
+from calibrator.desk.at_hand import AtHand, Beside
 from calibrator.desk.change_over import FedFrom, change_over, keep_lots, with_old_finished
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -21,7 +21,7 @@ from calibrator.desk.old_bags import ask_change_over
 from calibrator.desk.scoop_lines import line_on
 from calibrator.desk.sheet_words import chart_words, outdated_words
 from calibrator.desk.speech import day_text
-from calibrator.desk.standing import LotStanding, Standing
+from calibrator.desk.standing import Standing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Lot, Mark
 from calibrator.science.scoop import same_line
@@ -63,7 +63,7 @@ class WhatToDo:
         if powder is not None and powder.low:
             low, told = counted.powder_for(powder.stock.days or 0).format(lot=powder.lot.lot_number), powder.next_lot
             if told is None or told.sign_off is None:
-                yield self._next_lot(low, told, tuple(old.lot.lot_number for old in powder.left_over))
+                yield self._next_lot(low, powder)
         for found in waiting(now):
             if found.need is Need.CHANGE_OVER:
                 yield self._change_over(now, found, low)
@@ -77,20 +77,26 @@ class WhatToDo:
     def _go(self, text: str, page: str, thing_id: str = "") -> Do:
         return Do(text, partial(self.desk.go_to.emit, page, thing_id))
 
-    def _next_lot(self, powder: str, follows: LotStanding | None, left: tuple[str, ...]) -> Told:
-        if follows is None and left:
+    def _next_lot(self, low: str, powder: AtHand) -> Told:
+        if powder.beside:
+            return self._weigh_by_then(low, powder.beside[0])
+        if powder.left_over:
             text = translate("TodayPage", "{powder} Bags of lot {lots} are left: change over to it in its table.")
-            words = text.format(powder=powder, lots=", ".join(left))
+            words = text.format(powder=low, lots=", ".join(old.lot.lot_number for old in powder.left_over))
             return self.leading(words, translate("TodayPage", "Open the tables"), "tables")
-        if follows is None:
-            text = translate("TodayPage", "{powder} No other lot has come.")
-            words = text.format(powder=powder)
-            return self.leading(words, translate("TodayPage", "Enter a delivery"), "lots", NEW_LOT)
-        text = translate("TodayPage", "{powder} Lot {next} has to be weighed in by then.")
-        words = text.format(powder=powder, next=follows.lot.lot_number)
-        begun = follows.open_weigh_in is not None
+        words = translate("TodayPage", "{powder} No other lot has come.").format(powder=low)
+        return self.leading(words, translate("TodayPage", "Enter a delivery"), "lots", NEW_LOT)
+
+    def _weigh_by_then(self, low: str, follows: Beside) -> Told:
+        """The powder that waits is told with what it lasts: it is there, and only to be weighed in."""
+        lot = follows.known.lot
+        if follows.days is None:
+            text = translate("TodayPage", "Lot {lot} has to be weighed in by then.")
+        else:
+            text = counted.next_for(follows.days)
+        begun = follows.known.open_weigh_in is not None
         act = translate("TodayPage", "Go on weighing") if begun else translate("TodayPage", "Weigh in")
-        return self.leading(words, act, "weigh_in", follows.lot.id)
+        return self.leading(f"{low} {text.format(lot=lot.lot_number)}", act, "weigh_in", lot.id)
 
     def _told(self, now: Standing, found: Waiting) -> Told:
         lot_id = found.lot.id if found.lot else ""
