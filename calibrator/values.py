@@ -1,7 +1,8 @@
-"""The standard library's `dataclass`, with what frozen ones share written once: how they compare, hash and print.
+"""The standard library's `dataclass`, with what frozen ones share written once: how they compare, hash, print, refuse
+to be changed. How one is made is written when the first of its class is.
 
-The library compiles these methods anew for each class; with more than a hundred classes on the way to the first page
-that was a fifteenth of the start (tests/bench/bench_start.py). They do the same, and type checkers see the library's.
+The library compiles all of this anew for each class; with more than a hundred classes on the way to the first page
+that was a sixth of the start (tests/bench/bench_start.py). They do the same, and type checkers see the library's.
 """
 
 from __future__ import annotations
@@ -15,16 +16,14 @@ else:
     from operator import attrgetter
 
     def dataclass(cls=None, /, *, frozen=False, eq=True, repr=True, order=False, **options):
-        """As `dataclasses.dataclass`, in every option."""
+        """As `dataclasses.dataclass`; a frozen one takes neither `InitVar` nor `field(init=False)`."""
 
         def make(cls):
-            shares = frozen and eq and repr and not order
+            if not frozen or not eq or not repr or order:
+                return dataclasses.dataclass(cls, frozen=frozen, eq=eq, repr=repr, order=order, **options)
             own = set(vars(cls))
-            made = dataclasses.dataclass(
-                cls, frozen=frozen, eq=eq and not shares, repr=repr and not shares, order=order, **options
-            )
-            if shares:
-                _share(made, own)
+            made = dataclasses.dataclass(cls, init=False, eq=False, repr=False, **options)
+            _share(made, own)
             return made
 
         return make if cls is None else make(cls)
@@ -34,7 +33,9 @@ else:
         fields = dataclasses.fields(made)
         made._compared = staticmethod(_read([field.name for field in fields if field.compare]))
         made._printed = tuple(field.name for field in fields if field.repr)
-        for name, method in (("__eq__", _equal), ("__hash__", _hash), ("__repr__", _print)):
+        shared = {"__eq__": _equal, "__hash__": _hash, "__repr__": _print}
+        shared |= {"__init__": _written_when_needed(made), "__setattr__": _set, "__delattr__": _delete}
+        for name, method in shared.items():
             if name not in own or (name == "__hash__" and "__eq__" in own and vars(made)[name] is None):
                 setattr(made, name, method)
 
@@ -42,6 +43,51 @@ else:
         if len(names) > 1:
             return attrgetter(*names)
         return lambda value: tuple(getattr(value, name) for name in names)
+
+    def _written_when_needed(made):
+        def write(self, *given, **named):
+            made.__init__ = _written(made)
+            made.__init__(self, *given, **named)
+
+        return write
+
+    def _written(made):
+        """How one of this class is made: a function of its own, as one for all would take several times as long."""
+        known = {"__set__": object.__setattr__, "__new__": object()}  # named as no field is
+        taken, by_name, lines = ["self"], [], []
+        for field in dataclasses.fields(made):
+            name = told = value = field.name
+            if field.default is not dataclasses.MISSING:
+                known[f"__{name}__"] = field.default
+                told = f"{name}=__{name}__"
+            elif field.default_factory is not dataclasses.MISSING:
+                known[f"__{name}__"] = field.default_factory
+                told = f"{name}=__new__"
+                value = f"__{name}__() if {name} is __new__ else {name}"
+            (by_name if field.kw_only else taken).append(told)
+            lines.append(f"__set__(self, {name!r}, {value})")
+        if hasattr(made, "__post_init__"):
+            lines.append("self.__post_init__()")
+        if by_name:
+            taken += ["*", *by_name]
+        exec(f"def __init__({', '.join(taken)}):\n " + "\n ".join(lines or ["pass"]), known)
+        written = known["__init__"]
+        written.__qualname__ = f"{made.__qualname__}.__init__"
+        return written
+
+    def _set(self, name, value):
+        if _frozen(self, name):
+            raise dataclasses.FrozenInstanceError(f"cannot assign to field {name!r}")
+        object.__setattr__(self, name, value)
+
+    def _delete(self, name):
+        if _frozen(self, name):
+            raise dataclasses.FrozenInstanceError(f"cannot delete field {name!r}")
+        object.__delattr__(self, name)
+
+    def _frozen(value, name):
+        """All that a value holds; of a plain child of its class, what it has from there."""
+        return "__dataclass_fields__" in vars(type(value)) or name in value.__dataclass_fields__
 
     def _equal(self, other):
         if other.__class__ is not self.__class__:

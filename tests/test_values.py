@@ -6,6 +6,9 @@ import ast
 import copy
 import dataclasses
 import pickle
+from collections.abc import Callable
+from functools import partial
+from itertools import product
 from pathlib import Path
 from typing import Any
 
@@ -67,12 +70,20 @@ def several(maker: Any) -> tuple[type, ...]:
         a: Any
         b: Any = 0
 
+    @maker(frozen=True)
+    class Listed:
+        a: Any
+        b: Any = dataclasses.field(default_factory=dict)
+
+        def __post_init__(self) -> None:
+            vars(self)["twice"] = (self.a, self.a)
+
     @maker
     class Open:
         a: Any
         b: Any = 0
 
-    return Empty, One, Two, Hidden, Own, OwnHash, Ordered, Itself, Open
+    return Empty, One, Two, Hidden, Own, OwnHash, Ordered, Itself, Listed, Open
 
 
 PAIRS = list(zip(several(dataclasses.dataclass), several(values.dataclass), strict=True))
@@ -116,6 +127,39 @@ def test_a_value_stays_as_it_is_and_goes_through_a_pickle() -> None:
     with pytest.raises(dataclasses.FrozenInstanceError):
         farm.name = "other"  # type: ignore[misc]
     assert pickle.loads(pickle.dumps(farm)) == farm
+
+
+def _came_of(do: Callable[[], Any]) -> Any:
+    try:
+        made = do()
+    except (TypeError, AttributeError) as error:
+        return type(error), str(error)
+    return vars(made) if made is not None else None
+
+
+@pytest.mark.parametrize(("theirs", "ours"), PAIRS, ids=lambda kind: kind.__name__)
+def test_both_are_made_alike(theirs: type, ours: type) -> None:
+    """By place and by name; too few, too many, an unknown one."""
+    by_place = ((), (1,), (1, 2), (1, 2, 3))
+    by_name: tuple[dict[str, Any], ...] = ({}, {"a": 1}, {"b": 1}, {"c": 2, "d": 3}, {"e": 4})
+    for placed, named in product(by_place, by_name):
+        told = _came_of(partial(theirs, *placed, **named))
+        assert _came_of(partial(ours, *placed, **named)) == told
+        assert _came_of(partial(ours, *placed, **named)) == told  # the first is made in another way
+
+
+@pytest.mark.parametrize(("theirs", "ours"), PAIRS, ids=lambda kind: kind.__name__)
+def test_both_stay_as_they_are_alike(theirs: type, ours: type) -> None:
+    """So does a plain child of theirs, but for what it adds."""
+
+    def tried(kind: type) -> list[Any]:
+        value = _made(kind, dict.fromkeys("abcd", 1))
+        changes = [partial(setattr, value, name, 2) for name in "az"] + [partial(delattr, value, name) for name in "az"]
+        return [_came_of(change) for change in changes]
+
+    for kinds in ((theirs, ours), [type("Child", (kind,), {}) for kind in (theirs, ours)]):
+        told, found = map(tried, kinds)
+        assert found == told
 
 
 def test_a_value_that_cannot_be_hashed_says_so() -> None:
