@@ -15,6 +15,8 @@ from calibrator.desk.hung import hanging, never_up
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot, Mark, Printed, PrintKind, ScoopMarked
+from calibrator.science.scoop import same_line
+from calibrator.values import dataclass
 
 
 class ScoopState(StrEnum):
@@ -46,6 +48,36 @@ def line_on(now: Standing, scoop_id: str) -> Mark | None:
         newest = max(told, key=_day)
         return next((mark for mark in reversed(now.marks) if mark.sign_off_id == newest.sign_off_id), None)
     return _as_printed(now, scoop_id, _as_signed(now, scoop_id))
+
+
+@dataclass(frozen=True)
+class LineToCome:
+    """A line drawn for a lot that is not fed yet, beside the one that is filled to today; mm from the rim down the
+    wall."""
+
+    lot: Lot
+    down_wall_mm: float
+
+
+def lines_to_come(now: Standing, scoop_id: str) -> tuple[LineToCome, ...]:
+    """The lines that a scoop bears for lots to come, drawn in weigh-ins signed off and in those left open; none that
+    is the line of today too."""
+    fed = now.in_use
+    own = line_of(fed, scoop_id) if fed else None
+    drawn = [
+        LineToCome(known.lot, down_wall_mm)
+        for known in now.lots
+        if known.state in (LotState.WAITING, LotState.UNDER_WAY) and (down_wall_mm := _drawn_mm(known, scoop_id))
+    ]
+    return tuple(line for line in drawn if own is None or not same_line(line.down_wall_mm, own.down_wall_mm))
+
+
+def _drawn_mm(known: LotStanding, scoop_id: str) -> float | None:
+    """Where the line of a lot is drawn on a scoop; None or 0 where there is none."""
+    begun, own = known.open_weigh_in, line_of(known, scoop_id)
+    if begun is not None and begun.scoop_id == scoop_id and begun.drawn_line_mm is not None:
+        return begun.drawn_line_mm
+    return own.down_wall_mm if own else None
 
 
 def may_fill_to_line(now: Standing, lot_id: str, scoop_id: str) -> bool:

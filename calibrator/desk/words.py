@@ -113,7 +113,12 @@ def mark_words(mark: Mark, system: UnitSystem) -> str:
     """How far down the wall a line is: "1 5/16 in"; "struck level" where none is needed."""
     if mark.struck_level:
         return translate("Words", "struck level")
-    return show_length(mark.down_wall_mm, system, decimal_comma=decimal_comma())
+    return line_words(mark.down_wall_mm, system)
+
+
+def line_words(down_wall_mm: float, system: UnitSystem) -> str:
+    """How far down the wall a line is, by the divisions of a ruler."""
+    return show_length(down_wall_mm, system, decimal_comma=decimal_comma())
 
 
 def made_of_words(mark: Mark) -> str:

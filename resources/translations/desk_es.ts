@@ -4427,6 +4427,22 @@ entre {low} y {high}
         <translation>{scoop}: todavía sin línea</translation>
     </message>
     <message>
+        <source>{scoop} bears the line of lot {next}, {line} down the wall. Do not fill to it yet.</source>
+        <translation>{scoop} lleva la línea del lote {next}, a {line} del borde. Todavía no llene hasta esa línea.</translation>
+    </message>
+    <message>
+        <source>{scoop} bears two lines. Today fill to that of lot {lot}, {own} down the wall; that of lot {next}, {line} down the wall, holds from its change-over on.</source>
+        <translation>{scoop} lleva dos líneas. Hoy llene hasta la del lote {lot}, a {own} del borde; la del lote {next}, a {line} del borde, sirve desde el cambio de lote.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s line</source>
+        <translation>La línea de hoy</translation>
+    </message>
+    <message>
+        <source>The next lot&apos;s</source>
+        <translation>La del otro lote</translation>
+    </message>
+    <message>
         <source>{scoop}: {line} down the wall for {target}</source>
         <translation>{scoop}: a {line} del borde para {target}</translation>
     </message>
@@ -9843,6 +9859,10 @@ entre {low} y {high}
     <message>
         <source>To the li&amp;ne</source>
         <translation>Hasta la lí&amp;nea</translation>
+    </message>
+    <message>
+        <source>Two lines are on the scoop: fill to the one {line} down the wall.</source>
+        <translation>La medida lleva dos líneas: llene hasta la de {line} del borde.</translation>
     </message>
     <message>
         <source>For the whole lot the mark still holds.</source>

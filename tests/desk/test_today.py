@@ -178,6 +178,46 @@ def test_a_farm_without_wall_charts_says_so_once_and_the_set_up_asks_again(
     setup.deleteLater()
 
 
+def waits(yard: Yard, signed: SignOff) -> None:
+    """The lot just signed off is to be changed over to."""
+    yard.records.keep(replace(yard.records.find(Lot, signed.lot_id), waits=True))
+
+
+def test_of_two_lines_on_a_scoop_both_are_told_and_which_one_holds_today(page: TodayPage, yard: Yard) -> None:
+    first, _ = weighed_in(yard, "A")
+    yard.records.keep(replace(yard.records.find(Lot, first.lot_id), fed_from=NOON.date()))
+    lot = yard.lot("B")
+    weigh_in = replace(yard.start(lot), scoop_id=yard.red.id, step=Step.FILLS_TO_MARK)
+    weigh_in = yard.records.keep(replace(weigh_in, drawn_line_mm=LINE_MM + 0.01))
+    page.reload()
+    assert "two lines" not in text_of(page)  # the line stays
+    assert page.lot_card.drawing.words().startswith("The line 11/16 in")
+    weigh_in = yard.records.keep(replace(weigh_in, drawn_line_mm=25.4))
+    page.reload()
+    told = "Red bears two lines. Today fill to that of lot A, 11/16 in down the wall; that of lot B, 1 in down the wall"
+    assert told in text_of(page)
+    yard.records.keep(replace(weigh_in, abandoned=True))
+    page.reload()
+    assert "two lines" not in text_of(page)
+    waits(yard, yard.sign(lot, yard.red, down_wall_mm=25.4))
+    page.reload()
+    assert told in text_of(page)
+    assert page.lot_card.drawing.words() == (
+        "Today's line 11/16 in (17 mm) down the wall. The next lot's 1 in (25 mm) down the wall"
+    )
+    assert page.spot_card.what.text() == "Two lines are on the scoop: fill to the one 11/16 in down the wall."
+    page.spot_card.level.setChecked(True)
+    assert not page.spot_card.what.isVisible()
+
+
+def test_a_line_drawn_ahead_on_a_scoop_without_one_is_not_to_be_filled_to_yet(page: TodayPage, yard: Yard) -> None:
+    first = yard.sign(yard.lot("A"), yard.red)
+    yard.records.keep(replace(yard.records.find(Lot, first.lot_id), fed_from=NOON.date()))
+    waits(yard, yard.sign(yard.lot("B"), yard.blue, down_wall_mm=25.4))
+    page.reload()
+    assert "Blue bears the line of lot B, 1 in down the wall. Do not fill to it yet." in text_of(page)
+
+
 def row_with(page: TodayPage, text: str) -> WaitingRow:
     (found,) = [row for row in page.rows if text in row.words]
     return found

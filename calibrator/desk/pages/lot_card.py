@@ -6,11 +6,11 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
 
 from calibrator.desk.context import Desk
 from calibrator.desk.parts import clear, column, label, row, set_tone
-from calibrator.desk.scoop_lines import ScoopState, line_of, scoop_state
+from calibrator.desk.scoop_lines import LineToCome, ScoopState, line_of, lines_to_come, scoop_state
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.desk.words import mark_words, medicated_caution, scoop_tone, scoop_words, target_words
+from calibrator.desk.words import line_words, mark_words, medicated_caution, scoop_tone, scoop_words, target_words
 from calibrator.model import Scoop
 
 DRAWN_PX = 224  # all of the card is in view beside what is waiting
@@ -26,7 +26,6 @@ class LotCard(QFrame):
         self.heading = label("", "heading")
         self.caution = label(medicated_caution(), "caution")
         self.drawing = ScoopDrawing(desk.system)
-        self.drawing.set_names(self.tr("The line"), "")
         self.drawing.setMaximumHeight(DRAWN_PX)
         self._lines = QVBoxLayout()
         self._lines.setSpacing(SPACE)
@@ -48,6 +47,8 @@ class LotCard(QFrame):
             self.heading.setText(f"{known.lot.lot_number}  {known.lot.product}".strip())
             for scoop in now.scoops:
                 self._lines.addLayout(self._line(now, known, scoop))
+                for line in lines_to_come(now, scoop.id):
+                    self._lines.addWidget(label(self._to_come(now, known, scoop, line), tone="warn"))
         self._draw(now)
 
     def _line(self, now: Standing, known: LotStanding, scoop: Scoop) -> QHBoxLayout:
@@ -74,12 +75,36 @@ class LotCard(QFrame):
         line.setStretch(0, 1)
         return line
 
+    def _to_come(self, now: Standing, known: LotStanding, scoop: Scoop, line: LineToCome) -> str:
+        """Of a scoop that bears a line for a lot to come: which one is filled to today."""
+        mark = line_of(known, scoop.id)
+        bears_its_own = scoop_state(now, known, scoop.id) is ScoopState.MARKED
+        if mark is None or mark.struck_level or not bears_its_own:
+            text = self.tr("{scoop} bears the line of lot {next}, {line} down the wall. Do not fill to it yet.")
+        else:
+            text = self.tr(
+                "{scoop} bears two lines. Today fill to that of lot {lot}, {own} down the wall; that of lot {next}, "
+                "{line} down the wall, holds from its change-over on."
+            )
+        return text.format(
+            scoop=scoop.name,
+            lot=known.lot.lot_number,
+            own=mark_words(mark, self.desk.system) if mark else "",
+            next=line.lot.lot_number,
+            line=line_words(line.down_wall_mm, self.desk.system),
+        )
+
     def _draw(self, now: Standing) -> None:
         marks = now.in_use.marks if now.in_use else ()
         scoops = {scoop.id: scoop for scoop in now.scoops}
         shown = [mark for mark in marks if mark.scoop_id in scoops]
         self.drawing.setVisible(bool(shown))
         if shown:
+            mark = shown[-1]
+            follows = next(iter(lines_to_come(now, mark.scoop_id)), None)
             self.drawing.set_system(self.desk.system)
-            self.drawing.set_shape(scoops[shown[-1].scoop_id].shape)
-            self.drawing.set_lines(None if shown[-1].struck_level else shown[-1].down_wall_mm, None)
+            self.drawing.set_shape(scoops[mark.scoop_id].shape)
+            today = self.tr("Today's line") if follows else self.tr("The line")
+            self.drawing.set_names(today, self.tr("The next lot's"))
+            own_mm = None if mark.struck_level else mark.down_wall_mm
+            self.drawing.set_lines(own_mm, follows.down_wall_mm if follows else None, moves=False)

@@ -22,7 +22,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
-from calibrator.desk.scoop_lines import ScoopState, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, lines_to_come, scoop_state
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.spots import SpotFacts, SpotFindings, meant_g, read_spots, spot_doubt, spot_findings, to_line_g
 from calibrator.desk.standing import Standing
@@ -30,7 +30,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.scale_unit import doubted, meant_words
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.desk.words import made_of_words, only_to_line_words, usual_slips, way_words
+from calibrator.desk.words import made_of_words, mark_words, only_to_line_words, usual_slips, way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, UnitSystem, new_id
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
@@ -247,13 +247,22 @@ class SpotCard(QFrame):
         if mark and signed:
             awaited_g = to_line_g(signed, mark) if self.to_mark.isChecked() else signed.level_mean_g
             self.weight.box.set_examples({one: shown.mass(awaited_g, one) for one in UnitSystem})
-        several = mark is not None and signed is not None and mark.full_scoops > 0 and self.to_mark.isChecked()
-        unmarked = mark is not None and not mark.struck_level and self._to_be_marked(mark)
-        self.what.setVisible(several or unmarked)
-        if unmarked:
-            self.what.setText(self.tr("Struck level only, until it is told above that the line of this lot is on."))
-        elif mark and signed and several:
-            self.what.setText(only_to_line_words(self._mass(to_line_g(signed, mark))))
+        told = self._what(mark, signed) if mark and signed else []
+        self.what.setVisible(bool(told))
+        self.what.setText(" ".join(told))
+
+    def _what(self, mark: Mark, signed: SignOff) -> list[str]:
+        if not mark.struck_level and self._to_be_marked(mark):
+            return [self.tr("Struck level only, until it is told above that the line of this lot is on.")]
+        if not self.to_mark.isChecked():
+            return []
+        told = []
+        if self._now and lines_to_come(self._now, mark.scoop_id):
+            text = self.tr("Two lines are on the scoop: fill to the one {line} down the wall.")
+            told.append(text.format(line=mark_words(mark, self.desk.system)))
+        if mark.full_scoops > 0:
+            told.append(only_to_line_words(self._mass(to_line_g(signed, mark))))
+        return told
 
     def _found(self, signed: SignOff, mark: Mark) -> SpotFindings | None:
         if not self.desk.records.spot_fills(signed.lot_id):

@@ -78,6 +78,7 @@ class ScoopDrawing(QWidget):
         self._before = ""
         self._new_mm: float | None = None
         self._old_mm: float | None = None
+        self._moves = True
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self._name_it()
 
@@ -86,9 +87,10 @@ class ScoopDrawing(QWidget):
         self._shape = shape if shape is not None and _can_be_drawn(shape) else None
         self._name_it()
 
-    def set_lines(self, new_down_wall_mm: float | None, old_down_wall_mm: float | None) -> None:
-        """Where the lines are, mm from the rim down the wall; a line that is not on the wall is left out."""
-        self._new_mm, self._old_mm = new_down_wall_mm, old_down_wall_mm
+    def set_lines(self, new_down_wall_mm: float | None, old_down_wall_mm: float | None, *, moves: bool = True) -> None:
+        """Where the lines are, mm from the rim down the wall; a line that is not on the wall is left out. `moves` tells
+        how far it is from the old one to the new one."""
+        self._new_mm, self._old_mm, self._moves = new_down_wall_mm, old_down_wall_mm, moves
         self._name_it()
 
     def set_names(self, new: str, old: str) -> None:
@@ -139,7 +141,7 @@ class ScoopDrawing(QWidget):
             self._paint_old(painter, view, old)
         if new is not None:
             self._paint_new(painter, view, new)
-        if new is not None and old is not None:
+        if self._moves and new is not None and old is not None:
             if self._length(abs(new - old)) != self._length(0.0):
                 self._paint_move(painter, view, old, new)
             self._paint_moved(painter, view, min(old, new))
@@ -335,7 +337,9 @@ class ScoopDrawing(QWidget):
         return [self._names[1], self._length(self._old_mm), self.tr("down the wall")]
 
     def _move_words(self) -> list[str]:
-        if not self._new_mm or self._old_mm is None or not (self._new_words() and self._old_words()):
+        if not self._moves or not self._new_mm or self._old_mm is None:
+            return []
+        if not (self._new_words() and self._old_words()):
             return []
         old, new = (on_line_step(mm, self._system) for mm in (self._old_mm, self._new_mm))
         first, second = (show_move(old, new, system) for system in (self._system, other_system(self._system)))
