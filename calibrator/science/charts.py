@@ -31,6 +31,20 @@ def running_reaches(variances: Sequence[float]) -> list[float]:
     return [LIMIT_SD * math.sqrt(variance) for variance in _running(weighted, (1 - EWMA_WEIGHT) ** 2, 0.0)]
 
 
+def weights_so_far(count: int) -> list[float]:
+    """What the values weigh in that average after each of them, as a share; the rest is the middle's, 0.7, 0.49 …
+
+    Divided by it, the average of values about a middle of 0 begins at its first value. Its limits divided likewise, the
+    same averages lie beyond them.
+    """
+    return [1 - (1 - EWMA_WEIGHT) ** told for told in range(1, count + 1)]
+
+
+def newest_weight(count: int) -> float:
+    """What the last of so many values (one or more) weighs in the average that begins at the first: 1 … 0.3."""
+    return EWMA_WEIGHT / weights_so_far(count)[-1]
+
+
 def _running(new: Sequence[float], kept: float, begun: float) -> list[float]:
     """Each value with what is kept of the sum before."""
     told, total = [], begun

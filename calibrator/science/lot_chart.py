@@ -15,7 +15,15 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from calibrator.model import LotPoints
-from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO, LIMIT_SD, RUN_LENGTH, running_means, running_reaches
+from calibrator.science.charts import (
+    D2_OF_TWO,
+    D4_OF_TWO,
+    LIMIT_SD,
+    RUN_LENGTH,
+    running_means,
+    running_reaches,
+    weights_so_far,
+)
 from calibrator.science.lot_kinds import Kind, OfKind, by_kind, by_kind_told
 from calibrator.science.stats import mean_of
 from calibrator.values import dataclass
@@ -137,10 +145,11 @@ def lot_chart(lots: Sequence[Weighed]) -> LotChart:
     """Individuals chart and running mean of lots in their order.
 
     Montgomery, Introduction to Statistical Quality Control, 6.4 (limits mean ± 3·MR̄/1.128), and NIST/SEMATECH
-    e-Handbook, 6.3.2.4, with two additions. The moving ranges are taken within kinds and pooled, so that another
-    product does not widen the limits. Of the spread that they show,
-    the mean variance of weighing is taken off and each lot's own put in its place, so that a lot known less
-    well has wider limits; where all lots are known alike the charts are the plain ones.
+    e-Handbook, 6.3.2.4, with three additions. The running mean begins at the first lot of its kind in place of the
+    middle, its limits with it, which marks the same lots. The moving ranges are taken within kinds and pooled, so
+    that another product does not widen the limits. Of the spread that they show, the mean variance of weighing is
+    taken off and each lot's own put in its place, so that a lot known less well has wider limits; where all lots are
+    known alike the limits are the plain ones.
     """
     us = [lot.level_u_g / lot.level_mean_g for lot in lots]
     return _chart([lot.density_g_per_ml for lot in lots], us, by_kind(lots))
@@ -195,13 +204,14 @@ def _of_kind(logs: Floats, us: Floats, between2: float | None) -> Floats:
     """Middle, offs, reaches, running means and their reaches of the lots of one kind, a row each."""
     middle = mean_of(logs.tolist())
     offs = logs - middle
-    running = running_means(offs.tolist(), 0.0)
+    weights = np.asarray(weights_so_far(len(logs)))
+    running = np.asarray(running_means(offs.tolist(), 0.0)) / weights
     if between2 is None or len(logs) < 2:
         reaches = of_running = np.full(len(logs), math.nan)
     else:
         own2 = between2 + us * us
-        reaches, of_running = LIMIT_SD * np.sqrt(own2), np.asarray(running_reaches(own2.tolist()))
-    return np.stack([np.full(len(logs), math.exp(middle)), offs, reaches, np.asarray(running), of_running])
+        reaches, of_running = LIMIT_SD * np.sqrt(own2), np.asarray(running_reaches(own2.tolist())) / weights
+    return np.stack([np.full(len(logs), math.exp(middle)), offs, reaches, running, of_running])
 
 
 def _fired(own: Floats, us: Floats, between2: float) -> dict[Rule, Bools]:

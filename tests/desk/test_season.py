@@ -15,6 +15,7 @@ from answers import Answers, at_noon
 from herd import OZ_G, Herd
 from keys import RAIL, mnemonics, nameless
 from PySide6.QtCore import QItemSelectionModel, QPoint, QPointF, Qt
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import QApplication
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
@@ -764,12 +765,76 @@ def test_no_column_of_the_lots_is_cut(shown: Callable[[], SeasonPage], herd: Her
     page = shown()
     page.tabs.setCurrentWidget(page.lots)
     table = page.lots.table
-    for width in (780, 1600, 780):
+    for width in (780, 1800, 780):
         page.resize(width, 600)
         QApplication.processEvents()
         assert table.horizontalHeader().length() <= table.viewport().width()
         assert table.isColumnHidden(FIELDS.index("note")) is (width < 1000)
         assert not table.isColumnHidden(FIELDS.index("density"))
+
+
+def test_the_lot_fed_and_the_one_that_waits_are_both_drawn_listed_and_told_apart(
+    shown: Callable[[], SeasonPage], herd: Herd
+) -> None:
+    """One scoop with two lines on it; a third lot is over."""
+    over, fed, waits = (herd.sign(f"25-{n}", TEN_OZ_LEVEL * (1 + 0.02 * n)) for n in range(3))
+    herd.records.keep(replace(herd.lot_of(over), finished_on=date(2026, 2, 1)))
+    herd.records.keep(replace(herd.lot_of(fed), fed_from=date(2026, 2, 1)))
+    herd.records.keep(replace(herd.lot_of(waits), waits=True))
+    page = shown()
+    drawn = page.happened.plot.shown
+    assert drawn is not None
+    assert list(drawn.keys) == [one.lot_id for one in (over, fed, waits)]
+    assert np.isfinite(drawn.values).all()
+    assert list(drawn.states) == ["", "in use", "waiting"]
+    assert "It is fed now." in drawn.words(1)
+    assert "It waits and is not fed yet." in drawn.words(2)
+    assert [cells(page, row)["state"] for row in range(3)] == ["waiting", "in use", "finished"]
+    assert not page.lots.table.isColumnHidden(FIELDS.index("state"))
+    page.lots.compare_button.click()
+    for row in (1, 0):
+        page.lots.table.selectRow(row)
+    headings = [page.lots.beside.horizontalHeaderItem(n).text() for n in (1, 2)]
+    assert headings == ["25-1, in use", "25-2, waiting"]
+
+
+@pytest.mark.parametrize("stays", [True, False])
+def test_a_line_that_stayed_is_told_to_have_stayed(shown: Callable[[], SeasonPage], herd: Herd, stays: bool) -> None:
+    for name, density in (("A", TEN_OZ_LEVEL), ("B", 1.001 * TEN_OZ_LEVEL)):
+        herd.sign(name, density)
+    page = shown()
+    facts = SeasonFacts(herd.records, replace(herd.farm, tolerance_share=0.05))
+    before, lot = facts.lots
+    moved_mm = 0.0 if stays else 5.0
+    facts.lots = before, lot._replace(down_wall_mm=(before.down_wall_mm or 0.0) + moved_mm)
+    page.happened.show_season(facts)
+    told = page.happened.meaning.text()
+    assert ("That line stayed" in told) is stays
+    assert ("could have stayed" in told) is not stays
+
+
+def test_no_figure_of_an_axis_is_cut_off(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    """Up the side a figure stands only where all of it has room."""
+    herd.sign("25-1", 0.50)
+    axis = shown().happened.plot.getAxis("left")
+    half = QFontMetricsF(axis.style["tickFont"]).height() / 2
+    for top in np.linspace(0.97, 1.03, 13):
+        values = [value for _, of in axis.tickValues(0.0, top, 100.0) for value in of]
+        assert values
+        assert all(half <= 100.0 * value / top <= 100.0 - half for value in values)
+
+
+def test_lines_go_through_the_dots_of_lots_of_one_day(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    for name in ("25-1", "25-2", "25-3"):
+        herd.sign(name, 0.50)
+    first, second, _ = herd.records.every(Lot)
+    for one in (first, second):
+        herd.records.keep(replace(one, arrived_on=date(2025, 1, 3)))
+    lots = shown().happened.plot.lots
+    plain = lots.deviceTransform_().m11() * lots.days + lots.deviceTransform_().dx()
+    moved = lots._in_pixels(lots._seen())[0]
+    assert moved[1] - moved[0] > plain[1] - plain[0] + 1
+    assert plain + lots.aside(lots.days) == pytest.approx(moved)
 
 
 def test_two_lots_have_no_limits_yet_and_it_is_said(shown: Callable[[], SeasonPage], herd: Herd) -> None:

@@ -9,7 +9,7 @@ from statistics import fmean
 
 import pytest
 
-from calibrator.science.charts import EWMA_WEIGHT, running_means, running_reaches
+from calibrator.science.charts import EWMA_WEIGHT, newest_weight, running_means, running_reaches
 from calibrator.science.lot_chart import Rule, lot_chart
 from tests.season_rows import lot
 
@@ -24,8 +24,18 @@ def test_lots_known_exactly_give_the_plain_charts() -> None:
     assert found.lot_sd == pytest.approx(sd)
     assert [math.log(one.high_g_per_ml or 0) for one in found.lots] == pytest.approx([centre + 3 * sd] * len(VALUES))
     assert [math.log(one.low_g_per_ml or 0) for one in found.lots] == pytest.approx([centre - 3 * sd] * len(VALUES))
-    assert [math.log(one.running_g_per_ml) for one in found.lots] == pytest.approx(running_means(logs, centre))
-    assert [one.running_reach for one in found.lots] == pytest.approx(running_reaches([sd**2] * len(VALUES)))
+    begun = [centre + (1 - 0.7**t) * (math.log(one.running_g_per_ml) - centre) for t, one in enumerate(found.lots, 1)]
+    assert begun == pytest.approx(running_means(logs, centre))
+    reaches = [(1 - 0.7**t) * (one.running_reach or 0) for t, one in enumerate(found.lots, 1)]
+    assert reaches == pytest.approx(running_reaches([sd**2] * len(VALUES)))
+
+
+def test_the_running_mean_begins_at_its_first_lot_and_comes_to_weigh_by_0_3() -> None:
+    one = [lot(n, v) for n, v in enumerate(VALUES)]
+    found = lot_chart([*one, *(lot(8 + n, 0.85 * v, agglomerated=True) for n, v in enumerate(VALUES[:3]))])
+    for first in (0, 8):  # of each kind
+        assert found.running[first] == pytest.approx(found.offs[first])
+    assert [newest_weight(count) for count in (1, 2, 40)] == pytest.approx([1.0, 1 / 1.7, 0.3], abs=1e-5)
 
 
 def test_limits_of_the_running_mean_widen_as_the_closed_form_tells() -> None:

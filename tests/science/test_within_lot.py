@@ -23,6 +23,7 @@ def test_bags_about_the_mean_are_steady() -> None:
     assert (found.told, found.outside) == (Inside.STEADY, ())
     assert found.low_g[0] < 0.96 * CENTRE
     assert len(found.running_g) == 6
+    assert found.running_g[:2] == pytest.approx([CENTRE, CENTRE * (1.0 * 0.7 + 0.99) / 1.7])
 
 
 def test_limits_are_narrower_for_bags_with_more_fills() -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from calibrator.desk.counted import counted
 from calibrator.desk.how import amounts
@@ -21,7 +21,7 @@ from calibrator.desk.season.facts import Meaning
 from calibrator.desk.season.words import money_text, rule_words, weighed_words
 from calibrator.model import Farm, SeasonLot, UnitSystem
 from calibrator.science.carried_over import settling_as_before
-from calibrator.science.charts import EWMA_WEIGHT, LIMIT_SD
+from calibrator.science.charts import LIMIT_SD, newest_weight
 from calibrator.science.lot_chart import Charted, LotChart
 from calibrator.science.lot_kinds import weighing_u_share
 from calibrator.science.within_lot import Inside, InsideLot
@@ -33,8 +33,8 @@ EWMA = "NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4"
 def of_lot(lots: tuple[SeasonLot, ...], chart: LotChart, place: int, system: UnitSystem) -> tuple[Working, ...]:
     """A lot's density with its interval, then its limits and the running mean."""
     lot, charted = lots[place], chart.lots[place]
-    before = next((one for one in reversed(chart.lots[:place]) if one.kind == charted.kind), None)
-    return _density(lot, system), _on_chart(lot, charted, before, chart.lot_sd, system)
+    own = [one for one in chart.lots[: place + 1] if one.kind == charted.kind]
+    return _density(lot, system), _on_chart(lot, own, chart.lot_sd, system)
 
 
 def _density(lot: SeasonLot, system: UnitSystem) -> Working:
@@ -64,9 +64,9 @@ def _density(lot: SeasonLot, system: UnitSystem) -> Working:
     return Working(title, parts, (f"{GUM}, 5.1.2, G.4",), words)
 
 
-def _on_chart(
-    lot: SeasonLot, charted: Charted, before: Charted | None, lot_sd: float | None, system: UnitSystem
-) -> Working:
+def _on_chart(lot: SeasonLot, own: Sequence[Charted], lot_sd: float | None, system: UnitSystem) -> Working:
+    """`own` are the lots of its kind up to it."""
+    charted = own[-1]
     words = translate(
         "How",
         "Lots of one product are held against their own middle. A lot beyond its limits is farther off than lots "
@@ -87,7 +87,7 @@ def _on_chart(
             signed(charted.off, 2),
         ),
         *_limits(lot, charted, lot_sd),
-        *_running(charted, before),
+        *_running(own),
         *(Part(translate("How", "Marked"), rule_words(rule), "◆") for rule in charted.rules),
     )
     return Working(translate("How", "Limits and running mean"), parts, (MONTGOMERY, EWMA), words)
@@ -103,14 +103,14 @@ def _limits(lot: SeasonLot, charted: Charted, lot_sd: float | None) -> Iterator[
     yield Part(translate("How", "Limits"), told, f"± {percent(charted.reach, 2)}")
 
 
-def _running(charted: Charted, before: Charted | None) -> Iterator[Part]:
-    working = translate("How", "{new} × this lot + {old} × the running mean before: {off}, {before}")
-    told = working.format(
-        new=figure(EWMA_WEIGHT, 1),
-        old=figure(1 - EWMA_WEIGHT, 1),
-        off=signed(charted.off, 2),
-        before=signed(before.running if before else 0.0, 2),
-    )
+def _running(own: Sequence[Charted]) -> Iterator[Part]:
+    charted, new = own[-1], newest_weight(len(own))
+    told = translate("How", "the lot itself: it is the first of its kind")
+    if len(own) > 1:
+        working = translate("How", "{new} × this lot + {old} × the running mean before: {off}, {before}")
+        told = working.format(
+            new=figure(new, 3), old=figure(1 - new, 3), off=signed(charted.off, 2), before=signed(own[-2].running, 2)
+        )
     yield Part(translate("How", "Running mean"), told, signed(charted.running, 2))
     if charted.running_reach is not None:
         spread = translate("How", "from the same spreads, each weighted as it counts in it")
@@ -206,6 +206,7 @@ def _money(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Iterator[Part]:
 
 def of_inside(lot: SeasonLot, found: InsideLot, system: UnitSystem) -> Working:
     """The bags of one lot: limits, running mean, and what is told of them."""
+    new = newest_weight(len(found.running_g))
     parts = (
         Part(
             translate("How", "Mean"),
@@ -228,7 +229,7 @@ def of_inside(lot: SeasonLot, found: InsideLot, system: UnitSystem) -> Working:
         Part(
             translate("How", "Running mean now"),
             translate("How", "{new} × this bag + {old} × the running mean before").format(
-                new=figure(EWMA_WEIGHT, 1), old=figure(1 - EWMA_WEIGHT, 1)
+                new=figure(new, 3), old=figure(1 - new, 3)
             ),
             amounts.mass(found.running_g[-1], system),
         ),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from functools import partial
 from typing import TypeVar
 
@@ -34,7 +35,7 @@ class SeasonPage(Page):
         self.doors = SeasonDoors(desk)
         self.beside_title(self.doors)
         self._facts: SeasonFacts | None = None
-        self._seen: tuple[int, Farm] | None = None
+        self._seen: tuple[int, Farm, date] | None = None
         self.happened = HappenedPanel(desk)
         self.tabs = KeyTabs()
         self.tabs.setAccessibleName(self.tr("Parts of the season"))
@@ -60,9 +61,10 @@ class SeasonPage(Page):
         farm = self.desk.farm
         if farm is None:
             return
-        seen = (self.desk.records.version(), farm)
+        today = self.desk.clock().date()
+        seen = (self.desk.records.version(), farm, today)
         if seen != self._seen or self._facts is None:
-            self._seen, self._facts = seen, SeasonFacts(self.desk.records, farm)
+            self._seen, self._facts = seen, SeasonFacts(self.desk.records, farm, today)
             self.looking.leave()
         self._fill()
 

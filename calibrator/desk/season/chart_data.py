@@ -7,10 +7,12 @@ from collections.abc import Callable, Sequence
 import numpy as np
 from numpy.typing import NDArray
 
+from calibrator.desk.in_use import LotState
 from calibrator.desk.season.facts import DayOf, day_of, days_of
 from calibrator.desk.season.lots_plot import PlotLots, Tag
-from calibrator.desk.season.words import lot_words
+from calibrator.desk.season.words import SHOWN_STATES, lot_words
 from calibrator.desk.season_points import in_unit
+from calibrator.desk.words import state_words
 from calibrator.model import LotPoints, UnitSystem
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, LotChart
 from calibrator.science.season_findings import Finding, OutOfLine
@@ -26,6 +28,7 @@ def plot_lots(
     system: UnitSystem,
     tags: Sequence[Tag],
     scoop_name: Callable[[str], str],
+    state: Callable[[str], LotState | None],
 ) -> PlotLots:
     """The lots that have such a day; two lots of one day keep their order."""
     days = np.asarray([np.nan if day is None else day.toordinal() for day in days_of(lots, of)])
@@ -40,7 +43,8 @@ def plot_lots(
 
     def words(place: int) -> str:
         lot = lots[places[place]]
-        return lot_words(lot, scoop_name(lot.scoop_id), day_of(lot, of), system, chart.rules(places[place]))
+        scoop, day, rules = scoop_name(lot.scoop_id), day_of(lot, of), chart.rules(places[place])
+        return lot_words(lot, scoop, day, system, rules, state(lot.lot_id))
 
     enough = 1.0 if len(lots) >= FEWEST_FOR_LIMITS else np.nan
     running = np.where(np.isnan(chart.running_reaches), np.nan, chart.running_g_per_ml)
@@ -59,8 +63,13 @@ def plot_lots(
         running=enough * unit * running[order],
         words=words,
         names=[str(numbers[place]) for place in places],
+        states=[_state_text(state(keys[place])) for place in places],
         tags=tags,
     )
+
+
+def _state_text(state: LotState | None) -> str:
+    return state_words(state) if state in SHOWN_STATES else ""
 
 
 def _spread_out(days: NDArray[np.float64]) -> NDArray[np.float64]:

@@ -10,10 +10,12 @@ from functools import cached_property
 from operator import attrgetter
 
 from calibrator.desk import findings
+from calibrator.desk.in_use import LotState
 from calibrator.desk.lessons import Lessons
 from calibrator.desk.refusals import in_words
 from calibrator.desk.season.past_lots import past_lots
 from calibrator.desk.spots import SpotFindings, read_spots, spot_findings
+from calibrator.desk.standing import standing
 from calibrator.model import (
     BagSum,
     Composition,
@@ -125,8 +127,8 @@ class Bag:
 class SeasonFacts:
     """The season of a farm. Lots are in the order of their sign-offs."""
 
-    def __init__(self, records: Records, farm: Farm) -> None:
-        self._records = records
+    def __init__(self, records: Records, farm: Farm, today: date = date.max) -> None:
+        self._records, self._today = records, today
         self.farm = farm
         self.past_count = count_past(records, farm.id)
         """Past weigh-ins that may be lots of the season."""
@@ -172,6 +174,14 @@ class SeasonFacts:
         return points_of(self.to_the_mark.lots), self.to_the_mark.chart
 
     @cached_property
+    def _states(self) -> dict[str, LotState]:
+        return {known.lot.id: known.state for known in standing(self._records, self.farm, self._today).lots}
+
+    def state(self, lot_id: str) -> LotState | None:
+        """Whether a lot is fed, waits or is over; None while the season is still looked through."""
+        return self._states.get(lot_id) if self.few or "_states" in self.__dict__ else None
+
+    @cached_property
     def few(self) -> bool:
         """Is all of the season read and worked out at once?"""
         return self._few_lots and sum(lot.fills for lot in self.lots) <= READ_AT_ONCE_FILLS
@@ -186,7 +196,8 @@ class SeasonFacts:
             self._past = past_lots(self._records, self.farm, part_of(underway, 0.0, 0.5))
             underway = part_of(underway, 0.5, 1.0)
         steps = {
-            Part.HAPPENED: ("lots", "_points", "sums", "season", "to_the_mark"),
+            Part.HAPPENED: ("lots", "_points", "sums", "season", "to_the_mark", "_states"),
+            Part.LOTS: ("lots", "_states"),
             Part.SPREAD: ("lots", "sums", "spread"),
             Part.WHY: ("lots", "effects"),
         }.get(part, ("lots",))

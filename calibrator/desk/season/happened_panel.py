@@ -31,9 +31,10 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.picture_key import Entry, PictureKey
-from calibrator.model import FillWay, LotPoints, UnitSystem
+from calibrator.model import FillWay, LotPoints, SeasonLot, UnitSystem
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS
 from calibrator.science.mark import OldLineVerdict
+from calibrator.science.scoop import same_line
 from calibrator.science.season_findings import FEWEST_TO_JUDGE, Finding
 from calibrator.units import with_units_bound
 
@@ -121,7 +122,7 @@ class HappenedPanel(QWidget):
             told = numbered(facts.season.findings, of)
             self._tell(told)
             tags = tags_of(told, of)
-        shown = plot_lots(lots, chart, of, system, tags, facts.scoop_name)
+        shown = plot_lots(lots, chart, of, system, tags, facts.scoop_name, facts.state)
         missing = len(lots) - len(shown.keys)
         self.left_out.setText(counted.lots_left_out(missing) if missing else "")
         self.left_out.setVisible(bool(missing))
@@ -179,15 +180,24 @@ class HappenedPanel(QWidget):
         meaning = facts.meaning(place)
         if meaning is None:
             return ""
-        return f"{meaning_words(meaning, facts.farm)} {self._verdict(meaning)}"
+        return f"{meaning_words(meaning, facts.farm)} {self._verdict(meaning, pair[1])}"
 
-    def _verdict(self, meaning: Meaning) -> str:
+    def _verdict(self, meaning: Meaning, lot: SeasonLot) -> str:
+        """What became of the line of the lot before, or was to become of it."""
         verdict = meaning.carried.verdict
         if meaning.before.struck_level:  # there was no line that could have moved
+            if lot.struck_level and verdict is OldLineVerdict.KEEP:
+                return self.tr("It went on being used level.")
             return {
                 OldLineVerdict.KEEP: self.tr("It could have gone on being used level."),
                 OldLineVerdict.MOVE: self.tr("Level was no longer the right weight."),
                 OldLineVerdict.WEIGH_MORE: self.tr("Whether level was still right, the fills do not tell."),
+            }[verdict]
+        if same_line(lot.down_wall_mm, meaning.before.down_wall_mm):
+            return {
+                OldLineVerdict.KEEP: self.tr("That line stayed."),
+                OldLineVerdict.MOVE: self.tr("That line stayed, though it had to move."),
+                OldLineVerdict.WEIGH_MORE: self.tr("That line stayed. Whether it was right, the fills do not tell."),
             }[verdict]
         return {
             OldLineVerdict.KEEP: self.tr("That line could have stayed."),

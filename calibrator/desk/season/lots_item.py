@@ -13,7 +13,7 @@ import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
 from calibrator.desk.season.lots_dense import DensePicture
 from calibrator.desk.theme import tokens, ui_font
@@ -25,6 +25,7 @@ MANY = 60  # from so many in view on, dots are drawn smaller, or they would hide
 EDGE_PX = 12
 APART_PX, DAY_PX = 10.0, 60.0  # least distance of two lots of one day, and what a day's lots take for it at most
 TAG_PX = 24.0
+GAP_PX = 4.0
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
@@ -41,6 +42,7 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
         self.marked = self.hollow = np.empty(0, dtype=bool)
         self.current = -1
         self.names: tuple[str, ...] = ()  # the lots' numbers, drawn where few are in view
+        self.states: tuple[str, ...] = ()  # what is said of those fed or waiting, blank for the others
         self.tags: tuple[tuple[int, float], ...] = ()
         self._dense: tuple[object, DensePicture] | None = None  # as of what it was drawn
 
@@ -82,6 +84,16 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
             across = side_by_side(across, self.days[seen])
         return across, down[0], down[1], down[2]
 
+    def aside(self, days: Floats) -> Floats:
+        """How far in pixels the dots of such days are moved aside, so that those of one day can be told apart."""
+        seen = self._seen()
+        t = self.deviceTransform_()
+        plain, moved = t.m11() * self.days[seen] + t.dx(), self._in_pixels(seen)[0]
+        if not 0 < len(plain) <= FINE_UP_TO:
+            return np.zeros(len(days))
+        told: Floats = np.interp(days, self.days[seen], moved - plain, left=0.0, right=0.0)
+        return told
+
     def _seen(self) -> slice:
         view = self.getViewBox().viewRect()
         edge = EDGE_PX * abs(view.width()) / max(1.0, self.getViewBox().width())
@@ -102,6 +114,7 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
             self._draw_fine(painter, seen, (x, y, low, high))
             self._draw_marked(painter, seen, x, y)
             self._draw_names(painter, frame, seen, x, y)
+            self._draw_states(painter, frame, seen, x, (low, high))
         self._draw_current(painter, seen, x, y)
 
     def _draw_fine(self, painter: QPainter, seen: slice, places: tuple[Floats, Floats, Floats, Floats]) -> None:
@@ -190,6 +203,24 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
             else:
                 continue
             painter.drawText(QPointF(at, float(y[place]) - 3), told)
+
+    def _draw_states(
+        self, painter: QPainter, frame: QRectF, seen: slice, x: Floats, bars: tuple[Floats, Floats]
+    ) -> None:
+        """Which lot is fed and which one waits, above its bar, and beneath it where another word is in the way."""
+        painter.setFont(ui_font(0.9, QFont.Weight.Bold))
+        painter.setPen(QColor(tokens().text))
+        metrics, taken = QFontMetricsF(painter.font()), QRectF()
+        for place, told in enumerate(self.states[seen]):
+            if not told:
+                continue
+            wide, high = metrics.horizontalAdvance(told), metrics.height()
+            left = min(max(float(x[place]) - wide / 2, frame.left()), frame.right() - wide)
+            box = QRectF(left, max(frame.top(), float(bars[1][place]) - GAP_PX - high), wide, high)
+            if box.adjusted(-GAP_PX, 0, GAP_PX, 0).intersects(taken):
+                box.moveTop(min(float(bars[0][place]) + GAP_PX, frame.bottom() - high))
+            painter.drawText(box, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip, told)
+            taken = box
 
     def _draw_current(self, painter: QPainter, seen: slice, x: Floats, y: Floats) -> None:
         at = self.current - seen.start

@@ -11,15 +11,19 @@ from numpy.typing import NDArray
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QPen
 
+from calibrator.desk.season.lots_item import LotsItem
+
 Floats = NDArray[np.float64]
 Joined = list[tuple[Floats, Floats]]
 
 
 class LinesItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no types
-    """Lines over days, each with its pen. It asks for no room of its own: the lots tell what is in view."""
+    """Lines over days, each with its pen, through the places of the lots. It asks for no room of its own: the lots tell
+    what is in view."""
 
-    def __init__(self) -> None:
+    def __init__(self, lots: LotsItem) -> None:
         super().__init__()
+        self._lots = lots
         self._lines: list[tuple[Joined, QPen]] = []
         self._fine = False
 
@@ -46,7 +50,8 @@ class LinesItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no 
             painter.setPen(pen)
             for days, values in joined:
                 seen = _seen(days, view.left(), view.right())
-                x, y = by_columns(t.m11() * days[seen] + t.dx(), t.m22() * values[seen] + t.dy())
+                across = t.m11() * days[seen] + t.dx() + self._lots.aside(days[seen])
+                x, y = by_columns(across, t.m22() * values[seen] + t.dy())
                 painter.drawPolyline(_polygon(x, y))
 
 

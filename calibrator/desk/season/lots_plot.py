@@ -40,7 +40,7 @@ class PlotLots:
     """What is drawn, in the order of the days: values in the unit of the axis, one entry a lot.
 
     Limits are not-a-number where there are none. `series` tells which lots are joined by lines, `hollow` which came
-    out of a file. `names` are the lots' numbers.
+    out of a file. `names` are the lots' numbers, `states` tell of those fed or waiting that they are.
     """
 
     keys: Sequence[str]
@@ -58,6 +58,7 @@ class PlotLots:
     words: Callable[[int], str]
     tags: Sequence[Tag] = field(default=())
     names: Sequence[str] = ()
+    states: Sequence[str] = ()
 
 
 def _room(shown: PlotLots) -> tuple[float, float]:
@@ -76,7 +77,7 @@ class LotsPlot(DayPlot):
 
     def __init__(self) -> None:
         self.lots = LotsItem()
-        self.lines = LinesItem()
+        self.lines = LinesItem(self.lots)
         self._shown: PlotLots | None = None
         super().__init__((self.lines, self.lots))
         item = self.getPlotItem()
@@ -107,7 +108,7 @@ class LotsPlot(DayPlot):
         whole = self._shown is None or len(self._shown.days) != len(shown.days)
         self._shown, self._caption = shown, caption
         self.lots.show_lots(shown.days, shown.values, shown.lows, shown.highs, shown.marked, shown.hollow)
-        self.lots.names = tuple(shown.names)
+        self.lots.names, self.lots.states = tuple(shown.names), tuple(shown.states)
         self.lots.tags = tuple((tag.number, tag.day) for tag in shown.tags)
         if len(shown.days):
             self.setYRange(*_room(shown), padding=0.14)

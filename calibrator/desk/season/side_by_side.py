@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk import shown
 from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season.words import (
+    SHOWN_STATES,
     between_text,
     mass_text,
     share_text,
@@ -14,6 +15,7 @@ from calibrator.desk.season.words import (
     weighed_words,
 )
 from calibrator.desk.speech import day_text
+from calibrator.desk.words import state_words
 from calibrator.model import SeasonLot, UnitSystem
 from calibrator.science.carried_over import difference_share
 from calibrator.units import show_percent
@@ -81,13 +83,14 @@ def _feeding(meaning: Meaning, system: UnitSystem) -> str:
 
 def _told(facts: SeasonFacts, place: int) -> list[str]:
     lot, system = facts.lots[place], facts.farm.units
+    state = facts.state(lot.lot_id)
     meaning = facts.meaning(place)
     humidity = "–" if lot.humidity_pct is None else show_percent(lot.humidity_pct, 0)
     product = lot.product or "–"
     if lot.plant_code:
         product = translate("SideBySide", "{product}, plant {plant}").format(product=product, plant=lot.plant_code)
     return [
-        lot.lot_number,
+        f"{lot.lot_number}, {state_words(state)}" if state in SHOWN_STATES else lot.lot_number,
         lot.scoop_name,
         product,
         f"{day_text(lot.made_on)}, {day_text(lot.arrived_on)}",

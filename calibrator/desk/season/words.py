@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
+from calibrator.desk.in_use import LotState
 from calibrator.desk.money import price_text
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.speech import day_text, decimal_comma
@@ -19,6 +20,9 @@ from calibrator.units import show_mass, show_percent
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
+
+SHOWN_STATES = (LotState.IN_USE, LotState.WAITING)
+"""What is said of a lot in the picture itself; the others are over."""
 
 
 @dataclass(frozen=True)
@@ -248,7 +252,12 @@ def wanting_words(meaning: Meaning) -> str:
 
 
 def lot_words(
-    lot: SeasonLot | LotPoint, scoop: str, day: date | None, system: UnitSystem, rules: tuple[Rule, ...]
+    lot: SeasonLot | LotPoint,
+    scoop: str,
+    day: date | None,
+    system: UnitSystem,
+    rules: tuple[Rule, ...],
+    state: LotState | None = None,
 ) -> str:
     """A lot as the picture tells it."""
     text = translate("Season", "Lot {lot}, {scoop}, {day}: {density}, 95 % interval {interval}")
@@ -262,6 +271,9 @@ def lot_words(
     parts = [f"{told}.", *(rule_words(rule) for rule in rules)]
     if not lot.signed_off:
         parts.insert(1, translate("Season", "Out of a file, not signed off."))
+    elif state in SHOWN_STATES:
+        fed, waits = translate("Season", "It is fed now."), translate("Season", "It waits and is not fed yet.")
+        parts.insert(1, fed if state is LotState.IN_USE else waits)
     return " ".join(parts)
 
 

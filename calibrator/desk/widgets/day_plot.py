@@ -80,6 +80,15 @@ class DayAxis(QuickAxis):
 class ValueAxis(QuickAxis):
     """Figures with the decimal sign that people here write, never in thousandths of the unit."""
 
+    def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:
+        """Up the side only those with room for their whole figure: at an end half of it would be cut off."""
+        told: list[tuple[float, list[float]]] = super().tickValues(low, high, size)
+        if self.orientation != "left" or size <= 0:
+            return told
+        half = QFontMetricsF(self.style["tickFont"] or self.font()).height() / 2 * abs(high - low) / size
+        least, most = min(low, high) + half, max(low, high) - half
+        return [(spacing, [value for value in values if least <= value <= most]) for spacing, values in told]
+
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
         return [figure_text(text) for text in super().tickStrings(values, 1.0, spacing)]
 
