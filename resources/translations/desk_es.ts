@@ -2080,6 +2080,10 @@ entre {low} y {high}
         <translation>Los límites se dibujan desde el tercer lote.</translation>
     </message>
     <message>
+        <source>It went on being used level.</source>
+        <translation>Se siguió usando al ras.</translation>
+    </message>
+    <message>
         <source>It could have gone on being used level.</source>
         <translation>Se podía seguir usando al ras.</translation>
     </message>
@@ -2090,6 +2094,18 @@ entre {low} y {high}
     <message>
         <source>Whether level was still right, the fills do not tell.</source>
         <translation>Las llenadas no dicen si al ras seguía siendo correcto.</translation>
+    </message>
+    <message>
+        <source>That line stayed.</source>
+        <translation>Esa línea se quedó.</translation>
+    </message>
+    <message>
+        <source>That line stayed, though it had to move.</source>
+        <translation>Esa línea se quedó, aunque tenía que moverse.</translation>
+    </message>
+    <message>
+        <source>That line stayed. Whether it was right, the fills do not tell.</source>
+        <translation>Esa línea se quedó. Las llenadas no dicen si era la correcta.</translation>
     </message>
     <message>
         <source>That line could have stayed.</source>
@@ -3439,6 +3455,10 @@ entre {low} y {high}
     <message>
         <source>Limits</source>
         <translation>Límites</translation>
+    </message>
+    <message>
+        <source>the lot itself: it is the first of its kind</source>
+        <translation>el lote mismo: es el primero de su tipo</translation>
     </message>
     <message>
         <source>{new} × this lot + {old} × the running mean before: {off}, {before}</source>
@@ -8940,6 +8960,14 @@ entre {low} y {high}
         <translation>De un archivo, sin firmar.</translation>
     </message>
     <message>
+        <source>It is fed now.</source>
+        <translation>Es el que se da ahora.</translation>
+    </message>
+    <message>
+        <source>It waits and is not fed yet.</source>
+        <translation>Está en espera y aún no se da.</translation>
+    </message>
+    <message>
         <source>{bags}, {fills}</source>
         <translation>{bags}, {fills}</translation>
     </message>
@@ -9020,6 +9048,10 @@ entre {low} y {high}
     <message>
         <source>Lot</source>
         <translation>Lote</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Product</source>
