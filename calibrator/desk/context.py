@@ -45,7 +45,7 @@ class Desk(QObject):
     go_to = Signal(str, str)
     said = Signal(str)
     saved = Signal(str, Path)
-    done = Signal(str, object)
+    done = Signal(str, str, object)
     language_changed = Signal()
     put_back = Signal(object)  # a dated copy that is to take the place of the records
     go_over = Signal(str)  # to the records of a server from now on; blank: to the file on this computer
@@ -210,4 +210,8 @@ class Desk(QObject):
 
     def say_undoable(self, text: str, undo: Callable[[], None]) -> None:
         """As `say`, with a way back."""
-        self.done.emit(text, undo)
+        self.say_with_way(text, self.tr("Undo"), undo)
+
+    def say_with_way(self, text: str, way: str, act: Callable[[], None]) -> None:
+        """As `say`, with a button for what comes of it."""
+        self.done.emit(text, way, act)

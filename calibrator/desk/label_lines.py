@@ -37,6 +37,7 @@ class LineOffer:
     problem: MarkProblem | None = None
     reckoned: Line | None = None
     counted: LineCount | None = None
+    planned_since: bool = False  # since the label that is on the scoop was printed
 
     @property
     def target_g(self) -> float:

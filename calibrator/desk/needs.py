@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, datetime
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from calibrator.desk.hung import ChartFault, chart_faults, outdated_sheets
 from calibrator.desk.in_use import LotState
@@ -12,6 +13,9 @@ from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, l
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot, Mark, MixCheck, Printed, PrintKind, Scoop, WeighIn
 from calibrator.values import dataclass
+
+if TYPE_CHECKING:
+    from calibrator.desk.label_news import LabelNews
 
 CHECK_EVERY_DAYS = 7
 FIRST_CHECK_DAYS = 1
@@ -28,6 +32,7 @@ class Need(StrEnum):
     GO_ON = "go_on"  # a weigh-in was left open
     MARK_SCOOP = "mark_scoop"  # nobody said yet that the line of the lot in use is on a scoop
     OTHER_LINE = "other_line"  # a scoop still bears the line of another lot
+    LABEL = "label"  # a plan feeds what was not planned when a label was printed: it lacks the line
     CHANGE_OVER = "change_over"  # a lot is weighed in and waits for its change-over
     WEIGH_IN = "weigh_in"  # a lot came and was not weighed in
     CHART = "chart"  # no chart of a plan that holds today hangs
@@ -51,6 +56,7 @@ class Waiting:
     labelled: bool = False  # whether the label with that line is printed
     sheets: tuple[Printed, ...] = ()
     chart: ChartFault | None = None
+    label: LabelNews | None = None
     day: date | None = None
     check: MixCheck | None = None
 
@@ -62,6 +68,7 @@ def waiting(now: Standing) -> list[Waiting]:
     ]
     found += _mix_off(now)
     found += _scoops(now)
+    found += _labels(now)
     found += _change_over(now)
     found += [Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED]
     found += _charts(now)
@@ -145,6 +152,16 @@ def _scoop(now: Standing, known: LotStanding, scoop: Scoop, state: ScoopState) -
     if state is ScoopState.TO_MARK and own is not None:
         return replace(told, need=Need.MARK_SCOOP, line=own, labelled=label_is_printed(now, own))
     return told if state is ScoopState.OTHER_LOT else None
+
+
+def _labels(now: Standing) -> list[Waiting]:
+    """The labels that were printed before a feeding was planned. What reckons lines is loaded where a plan is another
+    than its label knew: the first page is up without it."""
+    if now.in_use is None or all(plans == now.plans for plans in now.labelled.values()):
+        return []
+    from calibrator.desk.label_news import label_news
+
+    return [Waiting(Need.LABEL, lot=now.in_use.lot, scoop=news.scoop, label=news) for news in label_news(now)]
 
 
 def _change_over(now: Standing) -> list[Waiting]:

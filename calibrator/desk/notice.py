@@ -28,13 +28,17 @@ def _on_lines(name: str) -> str:
     return f"{held}{between}{end}" if parts else end
 
 
+Way = tuple[str, Callable[[], None]]
+"""A button's text, and what it does."""
+
+
 @dataclass(frozen=True)
 class _Said:
     """What is said, and what can be done about it."""
 
     text: str = ""
     file: Path | None = None
-    undo: Callable[[], None] | None = None
+    way: Way | None = None
 
 
 class Notice(QFrame):
@@ -52,13 +56,13 @@ class Notice(QFrame):
         self.open_file = button(self.tr("Open"), self._open_file)
         self.open_folder = button(self.tr("Folder"), self._open_folder)
         self.open_folder.setToolTip(self.tr("Show the folder"))
-        self.undo = button(self.tr("Undo"), self._undo)
+        self.way = button("", self._go)
         self.close_button = button("×", self.hide)
         self.close_button.setObjectName("close")
         self.close_button.setAccessibleName(self.tr("Close the notice"))
         self.close_button.setToolTip(self.tr("Close the notice"))
         self._ways = QWidget()
-        ways = row(self.open_file, self.open_folder, self.undo, None)
+        ways = row(self.open_file, self.open_folder, self.way, None)
         ways.setContentsMargins(0, 0, 0, 0)
         self._ways.setLayout(ways)
         layout = QGridLayout(self)  # one in all: a row within another would keep the height of the words before
@@ -77,9 +81,9 @@ class Notice(QFrame):
         """What it says, as long as it is shown."""
         return self._words.text()
 
-    def say(self, text: str, file: Path | None = None, undo: Callable[[], None] | None = None) -> None:
-        """Say it for a while; of a saved file in which folder it is, and open it on demand; of a slip the way back."""
-        self._said = _Said(text, file, undo)
+    def say(self, text: str, file: Path | None = None, way: Way | None = None) -> None:
+        """Say it for a while; of a saved file in which folder it is, and open it on demand; else the way on or back."""
+        self._said = _Said(text, file, way)
         if file is not None:
             folder = self.tr("Folder: {folder}").format(folder=file.parent.name or file.parent)
             text = f"{text.replace(file.name, _on_lines(file.name))}\n{folder}"
@@ -87,13 +91,14 @@ class Notice(QFrame):
         else:
             self._words.setToolTip("")
         self._words.setText(text)
-        for way in (self.open_file, self.open_folder):
-            way.setVisible(file is not None)
-        self.undo.setVisible(undo is not None)
+        for to_file in (self.open_file, self.open_folder):
+            to_file.setVisible(file is not None)
+        self.way.setText(way[0] if way else "")
+        self.way.setVisible(way is not None)
         self.close_button.show()
-        self._ways.setVisible(bool(file or undo))
+        self._ways.setVisible(bool(file or way))
         reading = max(NOTICE_MS, LETTER_MS * len(text))
-        self._timer.start(max(WAYS_MS, reading) if file or undo else reading)
+        self._timer.start(max(WAYS_MS, reading) if file or way else reading)
 
     def begin(self, text: str) -> None:
         """Say it until `end`; what was said before comes back then."""
@@ -107,14 +112,14 @@ class Notice(QFrame):
         before, self._before = self._before, None
         self.hide()
         if before is not None and before.text:
-            self.say(before.text, before.file, before.undo)
+            self.say(before.text, before.file, before.way)
             return True
         return False
 
     def leave_page(self) -> None:
-        """Another page is shown: the ways to a file belong to the one that saved it. A way back stays, and so does what
-        was said as the page turned."""
-        if self._said.file is not None and self._said.undo is None:
+        """Another page is shown: the ways to a file belong to the one that saved it. A way on or back stays, and so
+        does what was said as the page turned."""
+        if self._said.file is not None and self._said.way is None:
             self.hide()
 
     def dismiss(self) -> bool:
@@ -137,11 +142,11 @@ class Notice(QFrame):
             place.moveTop(above if above >= 0 else typed_in.bottom() + 1 + SPACE)
         self.setGeometry(place)
 
-    def _undo(self) -> None:
-        undo = self._said.undo
+    def _go(self) -> None:
+        way = self._said.way
         self.hide()
-        if undo is not None:
-            undo()
+        if way is not None:
+            way[1]()
 
     def _open_file(self) -> None:
         self._show(self._said.file)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date, datetime
 from enum import StrEnum
 from functools import cached_property
 
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
+from calibrator.desk.label_news import LabelNews, label_news
 from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
 from calibrator.desk.scoop_lines import ScoopState, scoop_state
@@ -15,6 +17,7 @@ from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
 from calibrator.prints.chart_facts import TwoLots
+from calibrator.prints.label_facts import same_weight
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
 from calibrator.values import dataclass
@@ -62,7 +65,14 @@ class LotPaper:
         main_g = told or max(mark.target_mass_g for mark in marks)
         as_weighed = self.records.revision(Scoop, signed.scoop_revision)
         weights = tuple(weights_in_use(self.plans, self.powder.powder, self.on))
-        return line_offers(as_weighed, signed, marks, main_g, weights)
+        offers = line_offers(as_weighed, signed, marks, main_g, weights)
+        news = [offer.target_g for each in self._news if each.scoop.id == scoop.id for offer in each.offers]
+        return tuple(replace(offer, planned_since=_is_among(news, offer.target_g)) for offer in offers)
+
+    @cached_property
+    def _news(self) -> tuple[LabelNews, ...]:
+        known = self.now.in_use
+        return label_news(self.now) if known and known.lot.id == self.known.lot.id else ()
 
     def state(self, scoop: Scoop) -> ScoopState:
         """Whether a scoop bears the lot's line."""
@@ -151,3 +161,7 @@ def lot_paper(records: Records, farm: Farm, lot_id: str, on: date) -> LotPaper |
         powder_of(records, now, known, now.sign_offs),
         on,
     )
+
+
+def _is_among(masses_g: Sequence[float], mass_g: float) -> bool:
+    return any(same_weight(mass_g, each) for each in masses_g)

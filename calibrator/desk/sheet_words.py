@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.hung import ChartFault, Fault
 from calibrator.desk.standing import Standing
-from calibrator.model import Lot, Plan, Printed, PrintKind, Scoop
+from calibrator.model import Lot, Plan, Printed, PrintKind, Scoop, UnitSystem
 from calibrator.records import Records
+
+if TYPE_CHECKING:
+    from calibrator.desk.label_news import LabelNews
 
 translate = QCoreApplication.translate
 
@@ -57,6 +62,19 @@ def chart_words(now: Standing, found: ChartFault, lot: Lot) -> str:
         number=found.sheet.number if found.sheet else "",
         old=old.lot.lot_number if old else "–",
     )
+
+
+def label_words(news: LabelNews, system: UnitSystem) -> str:
+    """What was planned since a label was printed, and what is to be done about it."""
+    text = translate(
+        "SheetWords",
+        "The label of {scoop} (sheet no. {number}) is older than the plan for {feedings}: print the label anew with a "
+        "line for that, or let it stay.",
+    )
+    feedings = (
+        f"{shown.mass(offer.target_g, system)} ({plan})" for offer in news.offers for plan in (", ".join(offer.plans),)
+    )
+    return text.format(scoop=news.scoop.name, number=news.sheet.number, feedings=", ".join(feedings))
 
 
 def sheet_words(records: Records, sheet: Printed) -> str:

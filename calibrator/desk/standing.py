@@ -11,6 +11,7 @@ from weakref import WeakKeyDictionary
 from calibrator.desk.in_use import LotState, lot_fed, next_lot, state_of
 from calibrator.model import (
     BagCount,
+    Ending,
     Farm,
     Instrument,
     Lot,
@@ -99,6 +100,7 @@ class Standing:
     has_instruments: bool = False
     plans: tuple[Plan, ...] = ()  # those in use
     charted: Mapping[str, ChartBasis] = field(default_factory=dict)  # what an open lot's newest charts show
+    labelled: Mapping[str, tuple[Plan, ...]] = field(default_factory=dict)  # what an open lot's newest labels knew
     farm: Farm | None = None
     vessels: Mapping[str, Vessel] = field(default_factory=dict)
     today: date = date.max
@@ -147,6 +149,9 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
     lots = tuple(_lot_standing(lot, weigh_ins, sign_offs, marks, lot.id in past) for lot in every_lot)
     prints = tuple(records.prints(farm.id))
     open_lots = {known.lot.id for known in _open(lots, sign_offs)}
+    of_open_lots = [sheet for sheet in prints if sheet.lot_id in open_lots]
+    endings = records.sheet_endings(farm.id)
+    plans = tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
     return Standing(
         farm.id,
         _with_uses(lots, sign_offs, today),
@@ -154,12 +159,13 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         tuple(sign_offs),
         tuple(marks),
         prints,
-        endings=tuple(records.sheet_endings(farm.id)),
+        endings=tuple(endings),
         checks=tuple(check for check in records.every(MixCheck, farm.id) if not check.withdrawn_reason),
         bag_counts=tuple(count for count in records.every(BagCount, farm.id) if count.counts),
         has_instruments=any(made.retired_on is None for made in records.every(Instrument, farm.id)),
-        plans=tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None),
-        charted=_charted(records, [sheet for sheet in prints if sheet.lot_id in open_lots]),
+        plans=plans,
+        charted=_charted(records, of_open_lots),
+        labelled=_labelled(records, of_open_lots, endings, plans),
         farm=farm,
         vessels={vessel.id: vessel for vessel in records.every(Vessel, farm.id)},
         today=today,
@@ -181,6 +187,19 @@ def _basis(records: Records, sheet: Printed) -> ChartBasis | None:
         return None
     vessel = records.as_of(Vessel, plan.vessel_id, sheet) if plan.vessel_id else None
     return ChartBasis(plan, records.as_of(Farm, sheet.farm_id, sheet), vessel)
+
+
+def _labelled(
+    records: Records, prints: Sequence[Printed], endings: Sequence[SheetEnding], plans: Sequence[Plan]
+) -> dict[str, tuple[Plan, ...]]:
+    """The plans as they were when each scoop's newest label of a lot was printed, or was said to stay as it is."""
+    labels = {(sheet.scoop_id, sheet.lot_id): sheet for sheet in prints if sheet.kind is PrintKind.SCOOP_LABEL}
+    stays = {told.print_id: told for told in endings if told.ending is Ending.STILL_UP}
+    known = {}
+    for sheet in labels.values():
+        then = (records.as_of(Plan, plan.id, stays.get(sheet.id, sheet)) for plan in plans)
+        known[sheet.id] = tuple(plan for plan in then if plan is not None and plan.retired_on is None)
+    return known
 
 
 def _open(lots: Sequence[LotStanding], sign_offs: Sequence[SignOff]) -> tuple[LotStanding, ...]:

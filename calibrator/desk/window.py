@@ -144,7 +144,7 @@ class Window(QMainWindow):
         desk.changed.connect(self._reload)
         desk.said.connect(self._say)
         desk.saved.connect(self._say)
-        desk.done.connect(self._say_undoable)
+        desk.done.connect(self._say_with_way)
         QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self, self._show_help)
         cast(QApplication, QApplication.instance()).focusChanged.connect(self._focus_moved)
         self._theme = the_theme()
@@ -363,7 +363,7 @@ class Window(QMainWindow):
         self.desk.changed.disconnect(self._reload)
         self.desk.said.disconnect(self._say)
         self.desk.saved.disconnect(self._say)
-        self.desk.done.disconnect(self._say_undoable)
+        self.desk.done.disconnect(self._say_with_way)
         self._close_anyway()
         self.deleteLater()
 
@@ -429,8 +429,8 @@ class Window(QMainWindow):
         self._notice.say(text, file)
         self._show_notice()
 
-    def _say_undoable(self, text: str, undo: Callable[[], None]) -> None:
-        self._notice.say(text, undo=undo)
+    def _say_with_way(self, text: str, way: str, act: Callable[[], None]) -> None:
+        self._notice.say(text, way=(way, act))
         self._show_notice()
 
     def _show_notice(self) -> None:

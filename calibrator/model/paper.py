@@ -18,7 +18,7 @@ class Ending(StrEnum):
     TAKEN_DOWN = "taken_down"
     REPLACED = "replaced"  # by hand, or by a sheet from elsewhere
     SPOILED = "spoiled"  # never got there: jammed, off scale, thrown away
-    STILL_UP = "still_up"  # said before by mistake: it is there after all
+    STILL_UP = "still_up"  # it stays: it was said to be gone by mistake, or holds as it is
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -151,7 +151,7 @@ def add_numbered_print(writing: Writing, printed: Printed, at: datetime | None =
     writing.add(prints, printed, change=writing.change("printed", printed.by, at=at))
 
 
-def as_of(connection: Connection, kind: type[N], id: str, fact: Printed | SignOff) -> N | None:
+def as_of(connection: Connection, kind: type[N], id: str, fact: Printed | SignOff | SheetEnding) -> N | None:
     """The telling of a thing that counted when a fact was kept."""
     table, facts = NOUNS[kind], FACTS[type(fact)]
     when = select(facts.c.change).where(facts.c.id == fact.id).scalar_subquery()

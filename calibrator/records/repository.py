@@ -287,8 +287,9 @@ class Records:
         with self.reading() as connection:
             return facts.many(connection, Printed, {"farm_id": farm_id})
 
-    def as_of(self, kind: type[N], id: str, fact: Printed | SignOff) -> N | None:
-        """A thing as it was told when a sheet was printed or a lot signed off; None where it was not known then."""
+    def as_of(self, kind: type[N], id: str, fact: Printed | SignOff | SheetEnding) -> N | None:
+        """A thing as it was told when a sheet was printed or judged, or a lot signed off; None where it was not known
+        then."""
         with self.reading() as connection:
             return facts.as_of(connection, kind, id, fact)
 

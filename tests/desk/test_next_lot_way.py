@@ -166,13 +166,13 @@ def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, sec
     words = [window.desk.records.find(Lot, lot_of(window.desk).id).scoops_marked]
     press(row(window, "Red scoop"), "Line and label are on")
     assert needs(window) == before[1:]
-    assert window._notice.undo.isVisible()
+    assert window._notice.way.isVisible()
     window.desk.keep(replace(window.desk.records.find(Lot, second.id), note="Two bags are torn."))
-    window._notice.undo.click()
+    window._notice.way.click()
     assert needs(window) == before
     assert [window.desk.records.find(Lot, lot_of(window.desk).id).scoops_marked] == words
     assert window.desk.records.find(Lot, second.id).note == "Two bags are torn."
-    assert not window._notice.undo.isVisible()
+    assert not window._notice.way.isVisible()
     assert "is not marked for lot 26-0401B" in window._notice.text()
     assert "It bears that of lot 25-0302A." in window._notice.text()
 
@@ -260,7 +260,7 @@ def test_the_scoop_is_said_to_be_marked_on_the_page_of_the_sign_off(window: Wind
     assert not step._on_button.isVisible()
     assert "press “" not in step.hands.text()
     assert not any("Red scoop" in words for words in needs(window))
-    window._notice.undo.click()
+    window._notice.way.click()
     window.show_page("weigh_in")
     assert step._on_button.isVisible()
 

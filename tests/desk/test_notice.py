@@ -118,9 +118,9 @@ def test_a_saved_file_is_told_of_on_its_own_page_alone(window: Window, desk: Des
 
 
 def test_a_way_back_stays_on_other_pages(window: Window, desk: Desk) -> None:
-    desk.done.emit("Fill struck out.", lambda: None)
+    desk.done.emit("Fill struck out.", "Undo", lambda: None)
     window.show_page("setup")
-    assert window._notice.undo.isVisible()
+    assert window._notice.way.isVisible()
 
 
 def test_it_is_closed_by_its_button_and_by_escape(qtbot: QtBot, window: Window, desk: Desk, tmp_path: Path) -> None:

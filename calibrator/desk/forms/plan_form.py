@@ -23,7 +23,9 @@ from calibrator.desk.forms.scoop_rule_fields import ScoopRuleFields
 from calibrator.desk.forms.table_rows import TableRows
 from calibrator.desk.forms.vessel_choice import VesselChoice
 from calibrator.desk.forms.warmth_fields import WarmthFields
+from calibrator.desk.label_news import label_news
 from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.sheet_words import label_words
 from calibrator.desk.sheets import powder_in_use
 from calibrator.desk.signed_for import SignedFor, signed_for
 from calibrator.desk.standing import standing
@@ -178,8 +180,19 @@ class PlanForm(QWidget):
         kept = self.desk.keep(plan)
         if kept is not None:
             self._touched = False
-            self.desk.say(self.tr("The plan “{name}” is kept.").format(name=kept.name))
+            self._say_kept(self.tr("The plan “{name}” is kept.").format(name=kept.name))
             self.kept.emit(kept.id)
+
+    def _say_kept(self, kept: str) -> None:
+        """Where a label that is on a scoop knows nothing of what is fed now, with the way to a new one."""
+        farm, records = self.desk.farm, self.desk.records
+        news = label_news(standing(records, farm, self.desk.clock().date())) if farm else ()
+        if not news:
+            self.desk.say(kept)
+            return
+        told = " ".join([kept, *(label_words(each, self.desk.system) for each in news)])
+        show = partial(self.desk.go_to.emit, "tables", f"label:{news[0].sheet.lot_id}")
+        self.desk.say_with_way(told, self.tr("Print the label"), show)
 
     def _made(self) -> Plan | None:
         farm = self.desk.farm

@@ -174,7 +174,7 @@ class Speaker:
             Ending.TAKEN_DOWN: translate("LotHistory", "{sheet}: taken down"),
             Ending.REPLACED: translate("LotHistory", "{sheet}: replaced by something else"),
             Ending.SPOILED: translate("LotHistory", "{sheet}: spoiled, it never got there"),
-            Ending.STILL_UP: translate("LotHistory", "{sheet}: up after all"),
+            Ending.STILL_UP: translate("LotHistory", "{sheet}: stays up"),
         }
         return Told(endings[one.now.ending].format(sheet=self._named(one.before)))
 

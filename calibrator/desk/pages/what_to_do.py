@@ -19,11 +19,11 @@ from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
 from calibrator.desk.old_bags import ask_change_over
 from calibrator.desk.scoop_lines import line_on
-from calibrator.desk.sheet_words import chart_words, outdated_words
+from calibrator.desk.sheet_words import chart_words, label_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
 from calibrator.desk.words import mark_words, step_words
-from calibrator.model import Lot, Mark
+from calibrator.model import Ending, Lot, Mark, Printed, SheetEnding, new_id
 from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
 
@@ -105,6 +105,8 @@ class WhatToDo:
                 return self.leading(_left_open(found), translate("TodayPage", "Go on weighing"), "weigh_in", lot_id)
             case Need.MARK_SCOOP:
                 return self._mark(now, found)
+            case Need.LABEL:
+                return self._label(found, lot_id)
             case Need.OTHER_LINE:
                 return self.leading(_other_line(found), translate("TodayPage", "Weigh in with it"), "weigh_in", lot_id)
             case Need.WEIGH_IN:
@@ -151,6 +153,23 @@ class WhatToDo:
         line = mark_words(found.line, self.desk.system)
         words = text.format(scoop=found.scoop.name, number=found.lot.lot_number, line=line)
         return Told(words, (done, printing) if found.labelled else (printing, done))
+
+    def _label(self, found: Waiting, lot_id: str) -> Told:
+        assert found.label is not None
+        printing = self._go(translate("TodayPage", "Print the label"), "tables", f"label:{lot_id}")
+        stays = Do(translate("TodayPage", "It stays"), partial(self._let_stay, found.label.sheet))
+        return Told(label_words(found.label, self.desk.system), (printing, stays))
+
+    def _let_stay(self, sheet: Printed) -> None:
+        told = SheetEnding(
+            id=new_id(),
+            farm_id=sheet.farm_id,
+            print_id=sheet.id,
+            ending=Ending.STILL_UP,
+            at=self.desk.clock(),
+            by=self.desk.initials,
+        )
+        self.desk.attempt(partial(self.desk.records.end_sheet, told))
 
     def _change_over(self, now: Standing, found: Waiting, powder: str) -> Told:
         assert found.lot is not None
