@@ -1032,6 +1032,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <source>Stopped before it was done.</source>
         <translation>Se detuvo antes de terminar.</translation>
     </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
 </context>
 <context>
     <name>ExportDialog</name>
@@ -4946,8 +4950,8 @@ entre {low} y {high}
         <translation>{sheet}: echada a perder, nunca llegó</translation>
     </message>
     <message>
-        <source>{sheet}: up after all</source>
-        <translation>{sheet}: sí está puesta</translation>
+        <source>{sheet}: stays up</source>
+        <translation>{sheet}: se queda puesta</translation>
     </message>
     <message>
         <source>label for {name}, sheet no. {number}</source>
@@ -5945,10 +5949,6 @@ entre {low} y {high}
         <translation>Mostrar la carpeta</translation>
     </message>
     <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
         <source>Close the notice</source>
         <translation>Cerrar el aviso</translation>
     </message>
@@ -6396,6 +6396,10 @@ entre {low} y {high}
     <message>
         <source>Keep it so</source>
         <translation>Guardarla así</translation>
+    </message>
+    <message>
+        <source>Print the label</source>
+        <translation>Imprimir la etiqueta</translation>
     </message>
     <message>
         <source>More about the table: first and last count, counts of your own</source>
@@ -9622,6 +9626,10 @@ entre {low} y {high}
         <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar las unidades del establo, de cuánto en cuánto se mide el agua o la tolerancia.</translation>
     </message>
     <message>
+        <source>The label of {scoop} (sheet no. {number}) is older than the plan for {feedings}: print the label anew with a line for that, or let it stay.</source>
+        <translation>La etiqueta de {scoop} (hoja n.º {number}) es anterior al plan de {feedings}: imprima la etiqueta de nuevo con una línea para eso, o deje la que está.</translation>
+    </message>
+    <message>
         <source>wall chart</source>
         <translation>tabla de pared</translation>
     </message>
@@ -11796,6 +11804,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
         <translation>{scoop}: ¿ya está trazada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
+    </message>
+    <message>
+        <source>It stays</source>
+        <translation>Se queda la que está</translation>
     </message>
     <message>
         <source>Lot {number} is weighed in; change over when lot {old} is finished.</source>
