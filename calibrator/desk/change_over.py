@@ -56,16 +56,21 @@ class FedFrom:
     on: date
     feeding: int | None = None
 
+    def is_done(self, today: date) -> bool:
+        """Whether the lot is fed from now on; else it waits for that feeding."""
+        return self.feeding is None or not to_come(self.on, self.feeding, today)
+
 
 def change_over(now: Standing, known: LotStanding, when: FedFrom) -> tuple[Lot, ...]:
     """The lots to keep: this one fed from then on. Another one said to be begun just then was not."""
     others, on, feeding = _others(now, known.lot), when.on, when.feeding or 0
     if when.feeding is None:  # now is after all that was begun, even where the clock was ahead then
         on = max([on, *(o.fed_from for o in others if o.fed_from and changed_over(o, now.today))])
-    waits = when.feeding is not None and to_come(on, feeding, now.today)
     same = [other for other in others if (other.fed_from, other.fed_from_feeding) == (on, feeding)]
     taken_back = [replace(other, fed_from=None, fed_from_feeding=0) for other in same]
-    begun = replace(known.lot, fed_from=on, fed_from_feeding=feeding, waits=waits, finished_on=None)
+    begun = replace(
+        known.lot, fed_from=on, fed_from_feeding=feeding, waits=not when.is_done(now.today), finished_on=None
+    )
     return (*taken_back, begun)
 
 
@@ -95,6 +100,17 @@ def finished(now: Standing, known: LotStanding, on: date) -> tuple[Lot, ...]:
     follows = now.next_lot if known.state is LotState.IN_USE else None
     begun = change_over(now, follows, FedFrom(on)) if follows else ()
     return (*(lot for lot in begun if lot.id != known.lot.id), replace(known.lot, finished_on=on))
+
+
+def as_before(lot: Lot, before: Lot) -> Lot:
+    """A lot as it is now, with what was told `before` of when it is fed; all else that was told of it since stays."""
+    return replace(
+        lot,
+        fed_from=before.fed_from,
+        fed_from_feeding=before.fed_from_feeding,
+        waits=before.waits,
+        finished_on=before.finished_on,
+    )
 
 
 def keep_lots(records: Records, lots: Sequence[Lot], by: str, why: str = WHY) -> list[Lot]:

@@ -17,7 +17,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from calibrator import __version__
 from calibrator.desk import findings as finding
 from calibrator.desk.alone import keep_or_wait, tell_or_wait
-from calibrator.desk.change_over import FedFrom, before_sign_off, change_over, keep_lots
+from calibrator.desk.change_over import before_sign_off
 from calibrator.desk.findings import Findings, Known
 from calibrator.desk.lessons import experience
 from calibrator.desk.standing import Standing, standing
@@ -386,10 +386,9 @@ class Guide:
         """Where the farm stands."""
         return standing(self.records, self.farm, self.clock().date())
 
-    def sign_off(self, by: str, fed_from: FedFrom | None = None) -> SignOff:
-        """Freeze the weigh-in with its results and the line as drawn.
+    def sign_off(self, by: str) -> SignOff:
+        """Freeze the weigh-in with its results and the line as drawn. While another lot is fed, this one waits.
 
-        Without `fed_from`, its change-over, the lot waits while another is fed.
         Raises CannotCompute where the facts do not reach to a mark, RecordsError where keeping fails.
         """
         seen = self.known.fills
@@ -402,9 +401,6 @@ class Guide:
         # Nothing else is read anew: what somebody else changed meanwhile was not seen by who signs, and is refused.
         made, mark = finding.sign_off(replace(self.known, lot=lot), self.findings, by, self.clock(), __version__)
         self.records.sign_off(made, [mark], seen_fills=seen)
-        known = self.standing.lot(made.lot_id)
-        if fed_from is not None and known is not None:
-            keep_lots(self.records, change_over(self.standing, known, fed_from), by)
         self.refresh()
         return made
 

@@ -754,6 +754,29 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
 </context>
 <context>
+    <name>ChangeOver</name>
+    <message>
+        <source>Change over, they stay</source>
+        <translation>Cambiar; los costales se quedan</translation>
+    </message>
+    <message>
+        <source>Is any of lot {old} left?</source>
+        <translation>¿Queda algo del lote {old}?</translation>
+    </message>
+    <message>
+        <source>Change over, some is left</source>
+        <translation>Cambiar; todavía queda algo</translation>
+    </message>
+    <message>
+        <source>Change over, none is left</source>
+        <translation>Cambiar; ya no queda nada</translation>
+    </message>
+    <message>
+        <source>Taken back: lot {number} is in use.</source>
+        <translation>Deshecho: el lote {number} está en uso.</translation>
+    </message>
+</context>
+<context>
     <name>CheckPanel</name>
     <message>
         <source>Batch for</source>
@@ -5997,21 +6020,6 @@ entre {low} y {high}
     </message>
 </context>
 <context>
-    <name>OldBags</name>
-    <message>
-        <source>Change over</source>
-        <translation>Cambiar de lote</translation>
-    </message>
-    <message>
-        <source>Change over, they stay</source>
-        <translation>Cambiar; los costales se quedan</translation>
-    </message>
-    <message>
-        <source>Change over, none is left</source>
-        <translation>Cambiar; ya no queda ninguno</translation>
-    </message>
-</context>
-<context>
     <name>OutcomeStep</name>
     <message>
         <source>What the file comes to</source>
@@ -10599,6 +10607,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Signed off.</source>
         <translation>Pesada firmada.</translation>
+    </message>
+    <message>
+        <source>Signed off. Lot {number} is in use.</source>
+        <translation>Pesada firmada. El lote {number} está en uso.</translation>
+    </message>
+    <message>
+        <source>Signed off. The change-over to lot {number} is kept.</source>
+        <translation>Pesada firmada. Queda guardado el cambio al lote {number}.</translation>
     </message>
 </context>
 <context>

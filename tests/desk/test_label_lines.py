@@ -9,7 +9,7 @@ from answers import Answers, at_noon
 from herd import FIRST_DAY, OZ_G, QT_ML, Herd, group
 from pytestqt.qtbot import QtBot
 
-from calibrator.desk.change_over import FedFrom
+from calibrator.desk.change_over import FedFrom, change_over, keep_lots
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.label_cut import PROPOSED, Cut
@@ -236,7 +236,10 @@ def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[G
     guide.set(drawn_line_mm=guide.findings.line.down_wall_mm)
     for number, off in enumerate((-0.004, 0.004, 0.002, -0.002) if to_line_oz else ()):
         guide.add_fill(FillWay.TO_MARK, number + 1, to_line_oz * OZ_G * (1 + off), "")
-    guide.sign_off("AB", FedFrom(guide.clock().date()))
+    guide.sign_off("AB")
+    known = guide.standing.lot(made.id)
+    assert known is not None
+    keep_lots(herd.records, change_over(guide.standing, known, FedFrom(guide.clock().date())), "AB")
     (signed,) = herd.records.sign_offs(herd.farm.id, made.id)
     return guide, signed
 

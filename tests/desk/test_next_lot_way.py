@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 from typing import Any, cast
 
 import pytest
@@ -103,6 +104,13 @@ def second(window: Window, qtbot: QtBot) -> Lot:
     return lot
 
 
+def states(window: Window, on: date | None = None) -> dict[str, str]:
+    farm = window.desk.farm
+    assert farm is not None
+    now = standing(window.desk.records, farm, on or window.desk.clock().date())
+    return {known.lot.lot_number: known.state for known in now.lots}
+
+
 def heading(window: Window) -> str:
     return today(window).lot_card.heading.text()
 
@@ -153,7 +161,8 @@ def test_the_keys_go_on_after_the_question_with_what_comes_next(window: Window, 
     QTest.keyClick(asking, Qt.Key.Key_Space)
     (box,) = window.findChildren(QMessageBox)
     qtbot.waitUntil(box.isActiveWindow)
-    (yes,) = [each for each in box.buttons() if each.text() == "Change over"]
+    assert "Is any of lot 25-0302A left?" in box.text()  # nobody said how much came of it
+    (yes,) = [each for each in box.buttons() if each.text() == "Change over, some is left"]
     QTest.keyClick(yes, Qt.Key.Key_Space)
     assert heading(window).startswith("26-0401B")
     assert window.focusWidget() is today(window).rows[0].button
@@ -175,6 +184,30 @@ def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, sec
     assert not window._notice.way.isVisible()
     assert "is not marked for lot 26-0401B" in window._notice.text()
     assert "It bears that of lot 25-0302A." in window._notice.text()
+
+
+@pytest.mark.parametrize(("none_left", "state"), [(True, "finished"), (False, "left_over")])
+def test_a_sign_off_that_changes_over_asks_what_is_left_and_can_be_undone(
+    window: Window, second: Lot, answers: Answers, none_left: bool, state: str
+) -> None:
+    answers.other = none_left
+    sign(window, second, "From")
+    assert answers.asked[-1] == "Is any of lot 25-0302A left?"
+    assert window._notice.text() == "Signed off. Lot 26-0401B is in use."
+    assert states(window) == {"25-0302A": state, "26-0401B": "in_use"}
+    window._notice.undo.click()
+    assert window._notice.text() == "Taken back: lot 25-0302A is in use."
+    assert states(window) == {"25-0302A": "in_use", "26-0401B": "waiting"}
+    press(row(window, "26-0401B"), "Change over")
+    assert states(window) == {"25-0302A": state, "26-0401B": "in_use"}
+    window._notice.undo.click()
+    assert states(window) == {"25-0302A": "in_use", "26-0401B": "waiting"}
+
+
+def test_who_does_not_answer_what_is_left_has_not_signed(window: Window, second: Lot, answers: Answers) -> None:
+    answers.yes = False
+    sign(window, second, "From")
+    assert not [signed for signed in window.desk.records.sign_offs(second.farm_id) if signed.lot_id == second.id]
 
 
 def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, second: Lot, qtbot: QtBot) -> None:
@@ -237,10 +270,7 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
     kept = window.desk.records.find(Lot, second.id)
     assert (kept.fed_from and kept.fed_from.isoformat(), kept.fed_from_feeding) == ("2026-03-04", 1)
     assert needs(window) == ["Lot 26-0401B is fed from 4 Mar 2026 on, Feeding 2; lot 25-0302A until then."]
-    farm = window.desk.farm
-    assert farm is not None
-    states = {known.lot.lot_number: known.state for known in standing(window.desk.records, farm, kept.fed_from).lots}
-    assert states == {"25-0302A": "in_use", "26-0401B": "waiting"}
+    assert states(window, kept.fed_from) == {"25-0302A": "in_use", "26-0401B": "waiting"}
 
 
 def test_what_says_that_a_scoop_is_marked_stands_where_it_is_told_not_to_be(window: Window, second: Lot) -> None:

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.app import Opener
-from calibrator.desk.change_over import FedFrom
+from calibrator.desk.change_over import FedFrom, change_over, keep_lots
 from calibrator.desk.context import Desk
 from calibrator.desk.days import set_back
 from calibrator.desk.guide import Guide
@@ -220,7 +220,10 @@ def test_with_the_clock_set_back_everything_stays_in_its_order(records: Records)
         guide.add_fill(FillWay.LEVEL, 1, mass_g, f"{mass_g} g")
     assert guide.findings.line is not None
     guide.set(drawn_line_mm=guide.findings.line.down_wall_mm)
-    assert guide.sign_off("AB", FedFrom(at_noon().date())).fills == 4
+    assert guide.sign_off("AB").fills == 4
+    signed = guide.standing.lot(lot.id)
+    assert signed is not None
+    keep_lots(records, change_over(guide.standing, signed, FedFrom(at_noon().date())), "AB")
     assert [fill.mass_g for fill in records.fills(begun.id)] == [330.0, 331.0, 332.0, 331.0]
     in_use = standing(records, herd.farm).in_use
     assert in_use is not None

@@ -10,11 +10,11 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.both_lots import both_text, from_both
-from calibrator.desk.change_over import FedFrom, change_over, keep_lots, with_old_finished
+from calibrator.desk.change_over import FedFrom
+from calibrator.desk.changing_over import ask_change_over, begin_lot
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.lot_changes import lot_changes, sign_off_in_use
-from calibrator.desk.old_bags import ask_change_over
 from calibrator.desk.page import Page
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
@@ -241,13 +241,9 @@ class TablesPage(Page):
         if known is None or self._now is None:
             return
         self._keep_calves()
-        told = change_over(self._now, known, FedFrom(on))
-        if old_is_finished:
-            told = with_old_finished(self._now, told, on)
-        if self.desk.attempt(partial(keep_lots, self.desk.records, told, self.desk.initials)) is not None:
+        said = self.tr("From {day} on lot {number} is fed.").format(day=day_text(on), number=known.lot.lot_number)
+        if begin_lot(self.desk, self._now, known, FedFrom(on), said, old_is_finished=old_is_finished):
             self._lot_id = ""
-            said = self.tr("From {day} on lot {number} is fed.")
-            self.desk.say(said.format(day=day_text(on), number=known.lot.lot_number))
             self.reload()
 
     def _today(self) -> date:

@@ -11,13 +11,13 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.at_hand import AtHand, Beside
-from calibrator.desk.change_over import FedFrom, change_over, keep_lots, with_old_finished
+from calibrator.desk.change_over import FedFrom
+from calibrator.desk.changing_over import ask_change_over, begin_lot
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
-from calibrator.desk.old_bags import ask_change_over
 from calibrator.desk.scoop_lines import line_on
 from calibrator.desk.sheet_words import chart_words, label_words, outdated_words
 from calibrator.desk.speech import day_text
@@ -202,12 +202,8 @@ class WhatToDo:
         known = now.lot(lot.id)
         if known is None:
             return
-        told = change_over(now, known, FedFrom(now.today))
-        if old_is_finished:
-            told = with_old_finished(now, told, now.today)
-        if self.desk.attempt(partial(keep_lots, self.desk.records, told, self.desk.initials)) is not None:
-            text = translate("TodayPage", "Lot {number} is in use.")
-            self.desk.say(text.format(number=lot.lot_number))
+        said = translate("TodayPage", "Lot {number} is in use.").format(number=lot.lot_number)
+        begin_lot(self.desk, now, known, FedFrom(now.today), said, old_is_finished=old_is_finished)
 
     def _sheets(self, now: Standing, found: Waiting, lot_id: str) -> Told:
         down = Do(translate("TodayPage", "Taken down"), partial(self._ask_what_is_down, found))

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from calibrator.desk import shown
-from calibrator.desk.change_over import asked_at_sign_off
+from calibrator.desk.change_over import FedFrom, asked_at_sign_off
+from calibrator.desk.changing_over import ask_change_over, begin_lot
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
@@ -275,9 +278,9 @@ class StepSignOff(StepView):
             return
         doubt = self._doubt(guide)
         if doubt:
-            self.desk.ask.confirm(doubt, self.tr("Sign off all the same"), self._freeze)
+            self.desk.ask.confirm(doubt, self.tr("Sign off all the same"), self._ask_of_the_rest)
         else:
-            self._freeze()
+            self._ask_of_the_rest()
 
     def _doubt(self, guide: Guide) -> str:
         retired = [thing.name for thing in (guide.scoop, guide.scale) if thing and thing.retired_on is not None]
@@ -299,20 +302,39 @@ class StepSignOff(StepView):
             verdict=verdict, reason=reason
         )
 
-    def _freeze(self) -> None:
+    def _ask_of_the_rest(self) -> None:
+        """With a change-over at once it is asked what is left of the lot fed until then."""
+        if self.guide is None:
+            return
+        fed_from = self.fed_from.fed_from() if self.fed_from.isVisibleTo(self) else None
+        freeze = partial(self._freeze, fed_from)
+        if fed_from is not None and fed_from.is_done(self.guide.standing.today):
+            ask_change_over(self.desk, self.guide.standing, "", freeze)
+        else:
+            freeze(False)
+
+    def _freeze(self, fed_from: FedFrom | None, old_is_finished: bool) -> None:
         guide, by = self.guide, self._initials.text().strip()
         if guide is None:
             return
         self.desk.send()
         try:
-            fed_from = self.fed_from.fed_from() if self.fed_from.isVisibleTo(self) else None
-            made = self.desk.attempt(lambda: guide.sign_off(by, fed_from))
+            made = self.desk.attempt(lambda: guide.sign_off(by))
         except CannotCompute as error:
             self.desk.ask.tell(in_words(error))
             return
-        if made is not None:
-            self.desk.say(self.tr("Signed off."))  # what comes next stands on the page
-            self._label_button.setFocus()
+        if made is None:
+            return
+        self.desk.say(self.tr("Signed off."))  # what comes next stands on the page
+        now = guide.standing
+        known = now.lot(made.lot_id)
+        if fed_from is not None and known is not None:
+            text = self.tr("Signed off. Lot {number} is in use.")
+            if not fed_from.is_done(now.today):
+                text = self.tr("Signed off. The change-over to lot {number} is kept.")
+            said = text.format(number=known.lot.lot_number)
+            begin_lot(self.desk, now, known, fed_from, said, old_is_finished=old_is_finished, by=by)
+        self._label_button.setFocus()
 
     def _to_fills(self) -> None:
         self.wanted.emit(Step.FILLS_TO_MARK)

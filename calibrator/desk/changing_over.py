@@ -1,0 +1,67 @@
+"""Somebody changes over to another lot, or says that one is finished, with a way back: for every page.
+
+What becomes of the lot that was fed is asked with it: some of it stays at hand, or none is left.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from functools import partial
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.at_hand import packages_left
+from calibrator.desk.change_over import FedFrom, as_before, change_over, keep_lots, with_old_finished
+from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
+from calibrator.desk.standing import LotStanding, Standing, standing
+from calibrator.model import Lot
+
+translate = QCoreApplication.translate
+
+
+def ask_change_over(desk: Desk, now: Standing, question: str, act: Callable[[bool], None]) -> None:
+    """Ask whether to change over now, and whether any of the lot fed until then is left, by count and plans told in
+    bags where whole ones are; `act` is told whether it is finished. A blank question is put only about that."""
+    if now.in_use is None:
+        act(False)
+        return
+    old, left = now.in_use.lot.lot_number, packages_left(desk.records, now, now.today)
+    if left is not None and left >= 1:
+        asked, stay = counted.old_bags(round(left)), translate("ChangeOver", "Change over, they stay")
+    else:
+        asked = translate("ChangeOver", "Is any of lot {old} left?")
+        stay = translate("ChangeOver", "Change over, some is left")
+    gone = translate("ChangeOver", "Change over, none is left"), partial(act, True)
+    desk.ask.confirm(f"{question} {asked.format(old=old)}".strip(), stay, partial(act, False), gone)
+
+
+def begin_lot(
+    desk: Desk, now: Standing, known: LotStanding, when: FedFrom, said: str, *, old_is_finished: bool, by: str = ""
+) -> bool:
+    """Keep from when on a lot is fed, and whether any is left of the one before. Whether that was kept."""
+    told = change_over(now, known, when)
+    return keep_told(desk, now, with_old_finished(now, told, when.on) if old_is_finished else told, said, by)
+
+
+def keep_told(desk: Desk, now: Standing, told: Sequence[Lot], said: str, by: str = "") -> bool:
+    """Keep what was told of lots, by whoever is at work unless named, say so, and offer the way back. Whether it was
+    kept."""
+    if desk.attempt(partial(keep_lots, desk.records, told, by or desk.initials)) is None:
+        return False
+    desk.say_undoable(said, partial(_take_back, desk, [known.lot for lot in told if (known := now.lot(lot.id))]))
+    return True
+
+
+def _take_back(desk: Desk, before: Sequence[Lot]) -> None:
+    """The change-over was a slip: what else was told of the lots since stays."""
+    if desk.attempt(lambda: keep_lots(desk.records, _as_they_were(desk, before), desk.initials)) is None:
+        return
+    now = standing(desk.records, desk.farm, desk.clock().date()) if desk.farm else None
+    if now is not None and now.in_use is not None:
+        text = translate("ChangeOver", "Taken back: lot {number} is in use.")
+        desk.say(text.format(number=now.in_use.lot.lot_number))
+
+
+def _as_they_were(desk: Desk, before: Sequence[Lot]) -> list[Lot]:
+    return [as_before(desk.records.find(Lot, lot.id), lot) for lot in before]
