@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.counted import counted
@@ -10,6 +12,7 @@ from calibrator.desk.sheet_lines import GroupSheet, LotInUse
 from calibrator.desk.standing import Standing
 from calibrator.desk.table_words import Telling, number_text, powder_text, way_text
 from calibrator.model import FillWay
+from calibrator.science.scoop import same_line
 from calibrator.science.scoops import ScoopCount, ScoopWay
 from calibrator.values import dataclass
 
@@ -31,6 +34,7 @@ class FromBoth:
     batches: int
     rest_g: float = 0.0  # of the old lot, beyond this batch
     a_line_is_off: bool = False  # a line of one of them is not on its scoop
+    one_line: bool = False  # both are filled to lines that lie at one place
 
 
 def from_both(sheet: GroupSheet, old: LotInUse, new: LotInUse, left_g: float, now: Standing) -> FromBoth | None:
@@ -48,7 +52,8 @@ def from_both(sheet: GroupSheet, old: LotInUse, new: LotInUse, left_g: float, no
     counts = [sheet.count_by(ways, mass_g) for ways, mass_g in zip(there, (old_g, new_g), strict=True)]
     of_old, of_new = (count if count and count.countable else None for count in counts)
     off = there != [old.ways, new.ways]
-    return FromBoth(old_g, new_g, of_old, of_new, line.calves, line.batches, left_g - old_g, off)
+    one = _one_line(old, new, [*(of_old.parts if of_old else ()), *(of_new.parts if of_new else ())])
+    return FromBoth(old_g, new_g, of_old, of_new, line.calves, line.batches, left_g - old_g, off, one)
 
 
 def _there(now: Standing, lot: LotInUse) -> tuple[ScoopWay, ...]:
@@ -57,6 +62,14 @@ def _there(now: Standing, lot: LotInUse) -> tuple[ScoopWay, ...]:
     return tuple(
         way for way in lot.ways if way.way is not FillWay.TO_MARK or may_fill_to_line(now, lot_id, way.scoop_id)
     )
+
+
+def _one_line(old: LotInUse, new: LotInUse, parts: Sequence[tuple[ScoopWay, float]]) -> bool:
+    """Whether every scoop that is filled to a line has it at one place for both lots."""
+    used = {way.scoop_id for way, _ in parts if way.way is FillWay.TO_MARK}
+    lines = [{way.scoop_id: way.down_wall_mm for way in lot.ways if way.way is FillWay.TO_MARK} for lot in (old, new)]
+    of_old, of_new = lines
+    return bool(used) and all(same_line(of_old.get(id), of_new.get(id)) for id in used)
 
 
 def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) -> str:
@@ -78,7 +91,9 @@ def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) 
         text = translate("BothLots", "Into one of the {batches} equal batches for {calves}: {parts}.")
     said = text.format(calves=who, batches=found.batches, parts="; ".join(told))
     own = translate("BothLots", "Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.")
-    if found.a_line_is_off:
+    if found.one_line:
+        own = translate("BothLots", "The line of both lots is at one place: fill to the line from either.")
+    elif found.a_line_is_off:
         own = translate("BothLots", "The scoop bears the line of one lot only: never fill the other lot to it.")
     printed = translate("BothLots", "The next chart tells it too; empty the field to leave it out there.")
     said = f"{said} {own.format(lot=old.lot.lot_number if old.lot else '–')} {printed}"

@@ -47,7 +47,7 @@ class FarmNow:
 class Batch:
     """One vessel mixed at one time, as the chart has it: of one group, or of all of a plan together.
 
-    `mix` is None without a plan that can be reckoned.
+    `mix` is None without a plan that can be reckoned. `manner` is how the chart has its scoops filled.
     """
 
     now: FarmNow
@@ -57,6 +57,7 @@ class Batch:
     vessel: Vessel | None
     mix: Mix | None = None
     scoops: ScoopCount | None = None
+    manner: tuple[ScoopWay, ...] = ()
     trouble: str = ""
 
     @property
@@ -117,13 +118,14 @@ def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: i
         return bare
     if group is None:
         sheet = plan_sheet(now.farm, replace(plan, count_from=0, count_to=0, counts=(calves,)), vessel, now.powder)
-        line = replace(sheet.together, today=calves).today_line if sheet.together else None
+        table = replace(sheet.together, today=calves) if sheet.together else None
     else:
         sheet = plan_sheet(now.farm, replace(plan, groups=(replace(group, calves=calves),)), vessel, now.powder)
-        line = sheet.groups[0].today_line if sheet.groups else None
-    if line is None:
+        table = sheet.groups[0] if sheet.groups else None
+    line = table.today_line if table else None
+    if table is None or line is None:
         return replace(bare, trouble=sheet.trouble)
-    return replace(bare, mix=line.batch.mix, scoops=line.scoops)
+    return replace(bare, mix=line.batch.mix, scoops=line.scoops, manner=table.manner)
 
 
 def together(now: FarmNow, plan: Plan) -> Batch | None:

@@ -11,7 +11,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.mix_batch import Batch, planned
 from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer, thermometer
 from calibrator.desk.refusals import in_words
-from calibrator.model import Composition, InstrumentCheckKind, Pail, Plan, Reading, ReadingKind
+from calibrator.model import Composition, InstrumentCheckKind, Pail, Reading, ReadingKind
 from calibrator.science.causes import Cause, likeliest, told
 from calibrator.science.check import (
     Caution,
@@ -32,7 +32,7 @@ from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, b
 from calibrator.science.own_line import Line
 from calibrator.science.refractometer import Brix, Refractometer, brix
 from calibrator.science.scoop import volume_ml
-from calibrator.science.scoopfuls import ScoopCount, ScoopWay, normal_u
+from calibrator.science.scoopfuls import ScoopCount, normal_u
 from calibrator.science.scoops import usual
 from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
 from calibrator.science.stats import mean_of
@@ -374,15 +374,16 @@ def _correction(
     except CannotCompute as error:
         work.troubles.append(in_words(error))
         return None, None, False
-    return found, correction_count(found.powder_g, powder.ways, work.batch.plan), read is None
+    return found, correction_count(found.powder_g, work.batch), read is None
 
 
-def correction_count(powder_g: float, ways: Sequence[ScoopWay], plan: Plan | None) -> ScoopCount | None:
-    """The scoopfuls of a correction, with the part fills that the plan's chart counts by."""
+def correction_count(powder_g: float, batch: Batch) -> ScoopCount | None:
+    """The scoopfuls of a correction, filled as the plan's chart has them filled and with its part fills."""
+    ways, plan = batch.now.powder.ways, batch.plan
     if powder_g <= 0 or not ways:
         return None
     parts = plan.scoopfuls.part_fills if plan and plan.scoopfuls else ()
-    return usual(powder_g, ways, _COUNT_TOLERANCE, fractions=(1.0, *parts))
+    return usual(powder_g, ways, _COUNT_TOLERANCE, fractions=(1.0, *parts), manner=batch.manner)
 
 
 # A correction in scoopfuls need not be finer than this: it is a small part of the whole.

@@ -134,6 +134,7 @@ def two_lots_facts(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotIn
         calves=found.calves,
         batches=found.batches,
         group_name=sheet.group.name if sheet.group else "",
+        one_line=found.one_line,
         parts=tuple(
             LotPart(lot_number=of.lot.lot_number if of.lot else "", powder_g=mass_g, scoopfuls=_scoop_parts(count))
             for of, mass_g, count in parts

@@ -81,9 +81,12 @@ def _drawn_mm(known: LotStanding, scoop_id: str) -> float | None:
 
 
 def may_fill_to_line(now: Standing, lot_id: str, scoop_id: str) -> bool:
-    """Whether a scoop can be filled to the line of a lot: it bears that one, or nobody was asked and it bears both."""
-    line = line_on(now, scoop_id)
-    return not _told_of(now, scoop_id) or (line is not None and line.lot_id == lot_id)
+    """Whether a scoop can be filled to the line of a lot: it bears that one or one at the same place, or nobody was
+    asked and it bears both."""
+    line, known = line_on(now, scoop_id), now.lot(lot_id)
+    own = line_of(known, scoop_id) if known else None
+    there = line is not None and own is not None and same_line(line.down_wall_mm, own.down_wall_mm)
+    return not _told_of(now, scoop_id) or there or (line is not None and line.lot_id == lot_id)
 
 
 def label_is_printed(now: Standing, mark: Mark) -> bool:

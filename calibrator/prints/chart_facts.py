@@ -78,12 +78,16 @@ class LotPart:
 
 @dataclass(frozen=True, kw_only=True)
 class TwoLots:
-    """One of the day's equal `batches` for the `calves`: the last of one lot, the rest from the next, in this order."""
+    """One of the day's equal `batches` for the `calves`: the last of one lot, the rest from the next, in this order.
+
+    With `one_line` the lines of both lie at one place: nobody has to look for each lot's own.
+    """
 
     calves: int
     parts: tuple[LotPart, ...]
     group_name: str = ""
     batches: int = 1
+    one_line: bool = False
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -42,13 +42,13 @@ def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:
     whose = words.TWO_LOTS_CALVES if found.batches == 1 else words.TWO_LOTS_ONE_OF
     who = tongue(whose).format(calves=found.calves, batches=found.batches)
     head = " · ".join(part for part in (tongue(words.TWO_LOTS), plain(found.group_name), who, day) if part)
-    return [head, *(_part(part, facts, tongue) for part in found.parts)]
+    return [head, *(_part(part, facts, tongue, one_line=found.one_line) for part in found.parts)]
 
 
-def _part(part: LotPart, facts: WallChart, tongue: Tongue) -> str:
+def _part(part: LotPart, facts: WallChart, tongue: Tongue, *, one_line: bool) -> str:
     powder = show_mass(part.powder_g, facts.units, resolution_g=facts.resolution_g)
     how = scoops_told(part.scoopfuls, facts, tongue, named=True) or tongue(words.WEIGH_POWDER)
-    to_line = any(each.way is FillWay.TO_MARK for each in part.scoopfuls)
-    return tongue(words.TWO_LOTS_PART if to_line else words.TWO_LOTS_NO_LINE).format(
+    own_line = not one_line and any(each.way is FillWay.TO_MARK for each in part.scoopfuls)
+    return tongue(words.TWO_LOTS_PART if own_line else words.TWO_LOTS_NO_LINE).format(
         lot=plain(part.lot_number), powder=powder, how=how
     )

@@ -13,7 +13,7 @@ import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, TEN_ON_TWO, Herd, group
 from keys import RAIL, mnemonics, nameless, tab_through
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QApplication, QDialog, QStyle, QStyleOptionButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
@@ -555,6 +555,33 @@ def test_fields_abreast_stand_level(panel: PaperPanel, signed: SignOff, language
     made.close()
 
 
+def drawn(panel: PaperPanel) -> int:
+    """How many points of the preview are dark."""
+    place = QRect(panel.preview.mapTo(panel, QPoint()), panel.preview.size())
+    picture = panel.grab(place).toImage()
+    points = ((x, y) for x in range(0, picture.width(), 2) for y in range(0, picture.height(), 2))
+    return sum(picture.pixelColor(x, y).lightness() < 100 for x, y in points)
+
+
+def test_what_is_asked_for_while_the_print_is_made_is_done_once_it_is_there(
+    panel: PaperPanel, signed: SignOff, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Somebody kept something elsewhere while the file was chosen: the print is made anew just then."""
+    hold, made = Event(), paper_module.ready
+
+    def slowly(records: Records, job: Job, before: tuple[Sequence[Printed], Job] | None, underway: Underway) -> Ready:
+        hold.wait(60)
+        return made(records, job, before, underway)
+
+    monkeypatch.setattr(paper_module, "ready", slowly)
+    monkeypatch.setattr("calibrator.desk.busy.PATIENCE_S", 0)
+    panel.show_lot(signed.lot_id)
+    panel.save_to(tmp_path / "label.pdf")
+    hold.set()
+    qtbot.waitUntil(lambda: panel.number.text().startswith("This is sheet no. 1"), timeout=60_000)
+    assert (tmp_path / "label.pdf").exists()
+
+
 def test_a_print_that_takes_its_time_is_made_beside_the_window(
     panel: PaperPanel, herd: Herd, signed: SignOff, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -565,9 +592,13 @@ def test_a_print_that_takes_its_time_is_made_beside_the_window(
         hold.wait(60)
         return made(records, job, before, underway)
 
+    panel.show_lot(signed.lot_id)
+    full = drawn(panel)
     monkeypatch.setattr(paper_module, "ready", slowly)
     monkeypatch.setattr("calibrator.desk.busy.PATIENCE_S", 0)
     panel.show_plan(plan.id)
+    assert drawn(panel) < full / 4  # blank paper: nobody prints the label for the chart
+    assert panel.preview.accessibleDescription() == "Making the preview …"
     assert panel.number.text() == "Making the preview …"
     assert not panel.print_button.isEnabled()
     assert not panel.save_button.isEnabled()

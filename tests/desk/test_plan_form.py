@@ -536,3 +536,15 @@ def test_another_group_begins_with_the_same_mix_and_keeps_its_strength(form: Pla
 
 def test_the_name_says_that_it_is_for_all_groups(form: PlanForm) -> None:
     assert "all calves fed at one time" in form.name.message
+
+
+def test_a_recipe_that_goes_with_a_choice_says_so(form: PlanForm) -> None:
+    rate = form.groups[0].rate
+    assert rate.shown_basis() is RateBasis.ON_WATER
+    form.groups[0].water.click()
+    assert rate._basis.message == ""
+    form.groups[0].finished.click()
+    assert rate.shown_basis() is RateBasis.MADE_UP
+    assert rate._basis.message == "Changed by the choice above."
+    rate.basis.activated.emit(rate.basis.currentIndex())  # chosen by hand
+    assert rate._basis.message == ""

@@ -20,7 +20,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage
-from calibrator.desk.scoop_lines import line_on, marked
+from calibrator.desk.scoop_lines import line_on, marked, may_fill_to_line
 from calibrator.desk.sheets import plan_sheet, powder_in_use, powder_of
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
@@ -145,6 +145,30 @@ def test_no_lot_is_filled_to_a_line_that_is_off_the_scoop(
     shown = " ".join(item.text for item in document.pages[0].items if isinstance(item, Text))
     assert "from bags of lot 25-1103C: 40.0 oz, 4 level (Red scoop)" in shown
     assert "from bags of lot 25-1204A, by its own line: 60.0 oz, 6 to the line (Red scoop)" in shown
+
+
+def test_lines_at_one_place_are_told_as_the_line(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    """The new lot keeps the old line: nobody looks for a line of either lot's own, and the old lot is filled to it."""
+    old, new = herd.sign("25-1103C", TEN_OZ_LEVEL), herd.sign("25-1204A", TEN_OZ_LEVEL)
+    feed(herd, new)
+    now = standing(herd.records, herd.farm)
+    known = now.lot(new.lot_id)
+    assert known is not None
+    for lot in marked(now, known, herd.red.id, TODAY):
+        herd.records.keep(lot)
+    assert may_fill_to_line(standing(herd.records, herd.farm), old.lot_id, herd.red.id)
+    herd.plan("Milk", group(10))
+    page = page_of(herd, qtbot, answers)
+    qtbot.keyClicks(page.view.lot_bar.left.line, "40 oz")
+    told = page.view.lot_bar.both.text()
+    assert "lot 25-1103C: 40.0 oz, 4 to the line" in told
+    assert "at one place: fill to the line" in told
+    page.print.click()
+    document = page.paper.document
+    assert document is not None
+    shown = " ".join(item.text for item in document.pages[0].items if isinstance(item, Text))
+    assert "from bags of lot 25-1204A: 60.0 oz, 6 to the line (Red scoop)" in shown
+    assert "own line" not in shown
 
 
 def test_one_open_lot_needs_no_bar(herd: Herd, qtbot: QtBot, answers: Answers) -> None:

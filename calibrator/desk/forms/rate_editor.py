@@ -79,6 +79,7 @@ class RateEditor(QWidget):
     def load(self, rate: MixingRate) -> None:
         """Show a rate that somebody laid down."""
         self._follows = False
+        self._basis.say("")
         self.basis.setCurrentIndex(self.basis.findData(rate.basis))
         self._shown = rate.basis
         if rate.basis in BY_SHARE:
@@ -103,6 +104,7 @@ class RateEditor(QWidget):
             self.basis.setCurrentIndex(self.basis.findData(basis))
             self._shown = basis
             self._show_fields()
+            self._basis.say(self.tr("Changed by the choice above."))
         mass, was = self.mass.value(), self.volume.value()
         if not self._powder_stays and mass and was:
             self.mass.set_value(mass * volume_ml / was)
@@ -185,6 +187,7 @@ class RateEditor(QWidget):
         basis = RateBasis(self.basis.currentData())
         told = self._told_in(basis)
         self._shown, self._follows = basis, False
+        self._basis.say("")
         if told is not None:
             self.load(told)
         self._show_fields()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
@@ -54,6 +55,7 @@ class PaperPanel(QWidget):
         self._maker = Background(self)
         self._maker.done.connect(self._show_ready)
         self._maker.failed.connect(self._not_made)
+        self._once_ready: Callable[[], None] | None = None  # asked for while the print was made
         self._made: tuple[list[Printed], Job] | None = None  # the newest from here, as it was printed or saved
         self._focus = False  # wanted once the print is there
         self._paper: LotPaper | None = None
@@ -61,7 +63,7 @@ class PaperPanel(QWidget):
         self.dialog: QPrintDialog | None = None
         self.choice = PaperChoice(desk)
         self.choice.is_on.connect(self._mark)
-        self.choice.changed.connect(self._show)
+        self.choice.changed.connect(self._show_other)
         self.heading = label("", "heading")
         self.not_fed = label("", "caution")
         self.number = label("")
@@ -119,6 +121,7 @@ class PaperPanel(QWidget):
         """Save as PDF and keep that it was. A file that cannot be written takes no number."""
         path = path if path.suffix.lower() == ".pdf" else path.with_name(path.name + ".pdf")
         if self._ready is None:
+            self._once_ready = partial(self.save_to, path)
             return
         job = self._ready.job
         told = partial(self._saved, job, path)
@@ -128,6 +131,7 @@ class PaperPanel(QWidget):
     def print_to(self, printer: QPrinter) -> None:
         """Send to a printer and keep that it was. What the printer did not take is kept as never used."""
         if self._ready is None:
+            self._once_ready = partial(self.print_to, printer)
             return
         job, name = self._ready.job, printer.printerName() or self.tr("the printer")
         print_it = partial(send_to_printer, self.desk.records, job, printer)
@@ -170,6 +174,10 @@ class PaperPanel(QWidget):
         first = next(way for way in ways if way.isEnabled() and not way.isHidden())
         first.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def _show_other(self) -> None:
+        self._once_ready = None
+        self._show()
+
     def _show(self) -> None:
         """Make the print anew, beside the window; whatever is chosen meanwhile ends that."""
         self._maker.stop()
@@ -186,17 +194,22 @@ class PaperPanel(QWidget):
             self._wait()
 
     def _wait(self) -> None:
-        """What was looked at before stays where it is scrolled to; it can be printed no more."""
+        """The paper is blank until the print is there, so that nobody takes the one before for it."""
         self._ready = None
         self.trouble.hide()
         self.numbered.show()
-        self.number.setText(self.tr("Making the preview …"))
+        being_made = self.tr("Making the preview …")
+        self.number.setText(being_made)
+        self.preview.show_blank(being_made)
         for each in (self.print_button, self.save_button):
             each.setEnabled(False)
 
     def _show_ready(self, print_: Ready) -> None:
         self._put(print_, "")
         self._focus_first()
+        asked, self._once_ready = self._once_ready, None
+        if asked is not None:
+            asked()
 
     def _not_made(self, error: Exception) -> None:
         if not isinstance(error, CannotCompute | DoesNotFit | RecordsError):
@@ -204,6 +217,7 @@ class PaperPanel(QWidget):
         self._show_none(in_words(error))
 
     def _show_none(self, trouble: str) -> None:
+        self._once_ready = None
         self._put(None, trouble)
         self._focus_first()
 

@@ -6,12 +6,13 @@ from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QSizePolicy, QWidget
 
-from calibrator.desk.theme import SPACE, tokens
+from calibrator.desk.theme import SPACE, tokens, ui_font
 from calibrator.prints.page import Document
 from calibrator.prints.paint import MM_PER_INCH, paint_page
 
 GAP = 2 * SPACE
 LARGEST_PX_PER_MM = 4.5
+BLANK_SCALE = 1.4
 
 
 class Sheets(QWidget):
@@ -20,12 +21,18 @@ class Sheets(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._document: Document | None = None
+        self._instead = ""  # told on blank paper while another print is made
         self.true_size = False
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def show_document(self, document: Document | None) -> None:
-        self._document = document
+        self._document, self._instead = document, ""
         self.fit()
+
+    def show_blank(self, words: str) -> None:
+        """Blank paper of the same size, with words on every page."""
+        self._instead = words
+        self.update()
 
     def fit(self) -> None:
         """Take the height that the pages need at this width, at true size the width too."""
@@ -48,12 +55,20 @@ class Sheets(QWidget):
             painter.fillRect(place, Qt.GlobalColor.white)
             painter.setPen(QColor(tokens().edge))
             painter.drawRect(place)
+            if self._instead:
+                self._paint_words(painter, place.intersected(QRectF(self.visibleRegion().boundingRect())))
+                continue
             painter.save()
             painter.setClipRect(place)
             painter.translate(QPointF(place.topLeft()))
             paint_page(painter, page, place.width() / page.width_mm)
             painter.restore()
         painter.end()
+
+    def _paint_words(self, painter: QPainter, inside: QRectF) -> None:
+        painter.setPen(Qt.GlobalColor.black)
+        painter.setFont(ui_font(BLANK_SCALE))
+        painter.drawText(inside, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._instead)
 
     def places(self) -> list[QRectF]:
         """Where each page lies."""
@@ -98,6 +113,11 @@ class PagePreview(QScrollArea):
         """Show another print; the place scrolled to stays."""
         self._sheets.show_document(document)
         self._tell()
+
+    def show_blank(self, words: str) -> None:
+        """Take the print away until another is made; words say so on the blank paper, and the place stays."""
+        self._sheets.show_blank(words)
+        self.setAccessibleDescription(words)
 
     def show_true_size(self, wanted: bool) -> None:
         """As large as on paper, or fitted to the width; the page in view stays."""

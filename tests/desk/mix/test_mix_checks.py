@@ -201,9 +201,19 @@ def test_no_checks_make_a_table_of_one_line(herd: Herd) -> None:
 def test_a_correction_is_counted_with_the_part_fills_of_its_chart(herd: Herd) -> None:
     of = batch(herd)
     assert of.plan is not None
-    ways = of.now.powder.ways
-    half_g = 0.5 * next(way for way in ways if way.way is FillWay.TO_MARK).mass_g
-    assert correction_count(half_g, ways, of.plan) is None or not correction_count(half_g, ways, of.plan).told  # type: ignore[union-attr]
-    count = correction_count(half_g, ways, replace(of.plan, scoopfuls=Scoopfuls(part_fills=(0.5,))))
+    half_g = 0.5 * next(way for way in of.now.powder.ways if way.way is FillWay.TO_MARK).mass_g
+    assert (bare := correction_count(half_g, of)) is None or not bare.told
+    count = correction_count(half_g, replace(of, plan=replace(of.plan, scoopfuls=Scoopfuls(part_fills=(0.5,)))))
     assert count is not None
     assert [number for _, number in count.parts] == [0.5]
+
+
+def test_a_correction_is_filled_as_its_chart_is(herd: Herd) -> None:
+    """So much powder comes out near enough level and to the line: which it is, the chart says."""
+    of = batch(herd)
+    level, line = (next(w for w in of.now.powder.ways if w.way is way) for way in (FillWay.LEVEL, FillWay.TO_MARK))
+    assert of.manner in ((level,), (line,))
+    for way in (level, line):
+        count = correction_count(6 * level.mass_g, replace(of, manner=(way,)))
+        assert count is not None
+        assert [part.way for part, _ in count.parts] == [way.way]
