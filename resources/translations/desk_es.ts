@@ -324,6 +324,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Cada lote con su propia línea; si la del lote {lot} ya está borrada, pese ese polvo.</translation>
     </message>
     <message>
+        <source>The line of both lots is at one place: fill to the line from either.</source>
+        <translation>La línea de los dos lotes está en el mismo lugar: llene hasta la línea con cualquiera de los dos.</translation>
+    </message>
+    <message>
         <source>The scoop bears the line of one lot only: never fill the other lot to it.</source>
         <translation>La medida lleva la línea de un solo lote: nunca llene el otro hasta ella.</translation>
     </message>
@@ -6693,6 +6697,10 @@ entre {low} y {high}
     <message>
         <source>Share of the mix</source>
         <translation>Parte de la mezcla</translation>
+    </message>
+    <message>
+        <source>Changed by the choice above.</source>
+        <translation>Cambió por lo elegido arriba.</translation>
     </message>
     <message>
         <source>That would be a mix of {percent} powder. Look at both figures and their units.</source>
