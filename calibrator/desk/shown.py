@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from calibrator import units
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import UnitSystem
@@ -12,16 +14,15 @@ def mass(mass_g: float, system: UnitSystem, *, resolution_g: float | None = None
     return units.show_mass(mass_g, system, resolution_g=resolution_g, decimal_comma=decimal_comma())
 
 
-def mass_between(mean_g: float, low_g: float, high_g: float, system: UnitSystem) -> tuple[str, str, str]:
-    """A mean with the ends of its interval; to a digit more where it would else stand at an edge of that."""
-    told = mass(mean_g, system), mass(low_g, system), mass(high_g, system)
-    if told[0] not in told[1:]:
-        return told
-    return fine_mass(mean_g, system), fine_mass(low_g, system), fine_mass(high_g, system)
+def mass_between(
+    mean_g: float, low_g: float, high_g: float, system: UnitSystem, *, limits_g: Sequence[float] = ()
+) -> tuple[str, str, str]:
+    """See `units.show_mass_between`."""
+    return units.show_mass_between(mean_g, low_g, high_g, system, limits_g=limits_g, decimal_comma=decimal_comma())
 
 
 def fine_mass(mass_g: float, system: UnitSystem) -> str:
-    """A mean or a limit, told to a digit more than a scale shows: what a verdict turns on must be seen."""
+    """A limit or half an interval, told to a digit more than a scale shows: what a verdict turns on must be seen."""
     return mass(mass_g, system, resolution_g=units.HUNDREDTH_OZ_G)
 
 

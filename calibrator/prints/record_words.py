@@ -29,7 +29,6 @@ from calibrator.science.spread import IntervalRule
 from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.verify import JUDGED_LEVEL
 from calibrator.units import (
-    HUNDREDTH_OZ_G,
     Kind,
     density_unit,
     edit_text,
@@ -228,11 +227,15 @@ class Teller:
         return show_with_uncertainty(signed.settling_factor, COVERAGE_FACTOR * signed.settling_u)
 
     def _from_to(self, low_g: float, high_g: float) -> str:
-        grams = f"{self.say(words.FROM_TO, low=f'{low_g:.2f}', high=f'{high_g:.2f}')} g"
+        """Both ends to the decimal places that half of what lies between them bears, as the mean beside them."""
+        half_g = (high_g - low_g) / 2
+        low, high = (show_with_uncertainty(end_g, half_g).partition(" ± ")[0] for end_g in (low_g, high_g))
+        grams = f"{self.say(words.FROM_TO, low=low, high=high)} g"
         if self.facts.units is UnitSystem.METRIC:
             return grams
-        low, high = (show_mass(mass_g, self.facts.units, resolution_g=HUNDREDTH_OZ_G) for mass_g in (low_g, high_g))
-        return f"{self.say(words.FROM_TO, low=low, high=high)} ({grams})"
+        estimates = (show_estimate(end_g, half_g, Kind.MASS, self.facts.units) for end_g in (low_g, high_g))
+        (low, _, _), (high, _, _) = (told.partition(" ± ") for told in estimates)
+        return f"{self.say(words.FROM_TO, low=f'{low} oz', high=f'{high} oz')} ({grams})"
 
     def _density(self) -> str:
         signed = self.facts.sign_off

@@ -6,6 +6,7 @@ writes decimals with a comma, `decimal_comma` asks for it.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from calibrator.model import UnitSystem
@@ -63,6 +64,43 @@ def show_mass(
     pounds, ounces = in_two(amount, step, 16)
     rest = f" {on_step(ounces, step)} oz" if step % 16 and ounces else ""
     return with_comma(f"{pounds} lb{rest}", decimal_comma)
+
+
+def show_mass_between(
+    mean_g: float,
+    low_g: float,
+    high_g: float,
+    system: UnitSystem,
+    *,
+    limits_g: Sequence[float] = (),
+    decimal_comma: bool = False,
+) -> tuple[str, str, str]:
+    """A mean with the ends of its interval, all to one place of the mean's unit: "331 g", "326 g", "336 g".
+
+    To 0.1 oz, 1 g or 10 g as in `show_mass`, and to a digit more only where half the interval is less than that, or
+    where an end would else seem to lie on a `limits_g` that it keeps within or goes beyond (JCGM 100:2008, 7.2.6: no
+    more digits than the uncertainty bears). Beside pounds never finer than 0.1 oz.
+    """
+    told = mean_g, low_g, high_g
+    if not all(tellable(mass) for mass in told):
+        mean, low, high = (show_mass(mass, system, decimal_comma=decimal_comma) for mass in told)
+        return mean, low, high
+    style = _mass_style(abs(mean_g), system)
+    unit = "oz" if style == "lb_oz" else style
+    step = _mass_step(abs(mean_g), style)
+    amounts = [from_base(Fraction(mass), unit) for mass in told]
+    hidden = any(
+        (round_to(end, step) < limit) != (end < limit) or (round_to(end, step) > limit) != (end > limit)
+        for limit in (from_base(Fraction(mass), unit) for mass in limits_g)
+        for end in amounts[1:]
+    )
+    if style == "lb_oz":
+        mean, low, high = (show_mass(mass, system, style=style, decimal_comma=decimal_comma) for mass in told)
+        return mean, low, high
+    if hidden or amounts[2] - amounts[1] < 2 * step:
+        step /= 10
+    mean, low, high = (with_comma(f"{on_step(amount, step)} {unit}", decimal_comma) for amount in amounts)
+    return mean, low, high
 
 
 def show_volume(volume_ml: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False) -> str:

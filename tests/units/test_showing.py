@@ -19,6 +19,7 @@ from calibrator.units import (
     show_in_one_unit,
     show_length,
     show_mass,
+    show_mass_between,
     show_number,
     show_percent,
     show_scoop_estimate,
@@ -210,6 +211,28 @@ def test_an_uncertainty_without_a_unit_and_in_the_persons_units() -> None:
     assert show_estimate(10.25 * OZ, 0.04 * OZ, Kind.MASS, FARM) == "10.250 ± 0.040 oz"
     # A spread of a temperature has no zero point: 1 °C is 1.8 °F.
     assert show_estimate(100, 1, Kind.TEMPERATURE, FARM) == "212.0 ± 1.8 °F"
+
+
+@pytest.mark.parametrize(
+    ("masses", "system", "limits", "told"),
+    [
+        ((331.25, 326.3, 336.2), METRIC, (), ("331 g", "326 g", "336 g")),
+        ((331.25, 330.4, 332.1), METRIC, (), ("331.3 g", "330.4 g", "332.1 g")),
+        ((331.25, 307.9, 354.6), METRIC, (), ("331 g", "308 g", "355 g")),
+        ((283.7, 278.8, 288.6), METRIC, (277.8, 289.2), ("284 g", "279 g", "289 g")),
+        ((284.5, 279.7, 289.3), METRIC, (277.8, 289.2), ("284.5 g", "279.7 g", "289.3 g")),  # 289 g seems inside
+        ((1002.0, 990.0, 1014.0), METRIC, (), ("1.00 kg", "0.99 kg", "1.01 kg")),
+        ((1002.0, 996.0, 1008.0), METRIC, (), ("1.002 kg", "0.996 kg", "1.008 kg")),
+        ((10.21 * OZ, 10.06 * OZ, 10.36 * OZ), FARM, (), ("10.2 oz", "10.1 oz", "10.4 oz")),
+        ((10.21 * OZ, 10.17 * OZ, 10.25 * OZ), FARM, (), ("10.21 oz", "10.17 oz", "10.25 oz")),
+        ((64.2 * OZ, 63.9 * OZ, 64.5 * OZ), FARM, (), ("4 lb 0.2 oz", "3 lb 15.9 oz", "4 lb 0.5 oz")),
+        ((283.0, nan, 284.0), METRIC, (), ("283 g", "–", "284 g")),
+    ],
+)
+def test_a_mean_and_the_ends_of_its_interval_have_the_decimals_that_the_interval_bears(
+    masses: tuple[float, float, float], system: UnitSystem, limits: tuple[float, ...], told: tuple[str, str, str]
+) -> None:
+    assert show_mass_between(*masses, system, limits_g=limits) == told
 
 
 @pytest.mark.parametrize(

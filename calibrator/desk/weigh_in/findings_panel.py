@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QStackedLayout, QVBoxLayout, QWidget
@@ -144,13 +144,16 @@ class FindingsPanel(QFrame):
         """What the plot draws behind the fills."""
         return None
 
-    def _show_result(self, result: LevelResult, guide: Guide, system: UnitSystem) -> None:
-        self._figure.setText(shown.fine_mass(result.mean_g, system))
+    def _show_result(
+        self, result: LevelResult, guide: Guide, system: UnitSystem, limits_g: Sequence[float] = ()
+    ) -> None:
+        mean, low, high = shown.mass_between(result.mean_g, result.low_g, result.high_g, system, limits_g=limits_g)
+        self._figure.setText(mean)
         self._interval.setText(
             self.tr("{mean_of}\nbetween {low} and {high}\n(95 % interval)").format(
                 mean_of=words.mean_of_words(result, system, self._to_earlier_line(guide)),
-                low=shown.fine_mass(result.low_g, system),
-                high=shown.fine_mass(result.high_g, system),
+                low=low,
+                high=high,
             )
         )
         self._named.setText(
@@ -267,7 +270,8 @@ class ToMarkPanel(FindingsPanel):
         check = guide.findings.check
         if check is None:
             return
-        self._show_result(check.result, guide, system)
+        limits_g = [limit_g - check.before_g for limit_g in guide.wanted(guide.weigh_in.target_mass_g or check.mean_g)]
+        self._show_result(check.result, guide, system, limits_g)
         self._next.setVisible(not guide.line_should_move)  # of a line that is wrong no more scoopfuls are filled
         reason = line_words.check_reason(check, guide, system, mean_above=True)
         self._show_verdict(*line_words.check_words(check, guide, system), reason)

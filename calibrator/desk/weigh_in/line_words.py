@@ -298,12 +298,9 @@ def band_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
 def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
     """A feeding beside the tolerance: what every verdict on a line rests on."""
     words = translate("WeighInWords", "A feeding weighs {mean}, between {low} and {high} (95 %). {tolerance}")
-    return words.format(
-        mean=shown.fine_mass(check.mean_g, system),
-        low=shown.fine_mass(check.low_g, system),
-        high=shown.fine_mass(check.high_g, system),
-        tolerance=band_words(check, guide, system),
-    )
+    limits_g = guide.wanted(guide.weigh_in.target_mass_g or check.mean_g)
+    mean, low, high = shown.mass_between(check.mean_g, check.low_g, check.high_g, system, limits_g=limits_g)
+    return words.format(mean=mean, low=low, high=high, tolerance=band_words(check, guide, system))
 
 
 def settling_words(check: LineCheck) -> str:
