@@ -73,6 +73,7 @@ def wall_chart_facts(
 ) -> WallChart:
     """A plan's chart for the lot of a sign-off, with the number it bears; `named` tells lines apart."""
     lot = sheet.powder.lot
+    manner = next((group.manner for group in sheet.groups if group.manner), ())
     farm_units, cold = farm.units is UnitSystem.FARM, sheet.plan.cold
     return WallChart(
         farm_name=farm.name,
@@ -81,7 +82,7 @@ def wall_chart_facts(
         weighed_in_on=signed.at.date(),
         number=printed.number,
         replaces=printed.replaces,
-        groups=tuple(_group(group, _drawn_c(sheet, group), named) for group in sheet.groups),
+        groups=tuple(_group(group, _drawn_c(sheet, group), named, manner) for group in sheet.groups),
         water_temperature_c=_drawn_c(sheet, sheet.groups[0]) if sheet.groups else sheet.plan.water_temperature_c,
         by=signed.by,
         product=lot.product if lot else "",
@@ -144,15 +145,16 @@ def two_lots_facts(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotIn
 
 
 def _scoop_parts(
-    count: ScoopCount | None, manner: Sequence[ScoopWay] = (), named: LineNames = NO_NAMES
+    count: ScoopCount | None, manners: Sequence[Sequence[ScoopWay]] = (), named: LineNames = NO_NAMES
 ) -> tuple[ScoopPart, ...]:
+    """A count as parts; `manners` are those that a reader may take it to be in, the chart's and the group's."""
     parts = count.parts if count and count.told else ()
     return tuple(
         ScoopPart(
             scoop_name=way.name,
             way=way.way,
             count=number,
-            otherwise=filled_otherwise(way, manner),
+            otherwise=any(filled_otherwise(way, manner) for manner in manners),
             line_g=_line_g(way, number, named),
         )
         for way, number in parts
@@ -170,31 +172,34 @@ def _drawn_c(sheet: PlanSheet, group: GroupSheet) -> float:
     return draw_c(sheet.plan, group.per_calf, composition_of(sheet))
 
 
-def _group(sheet: GroupSheet, drawn_c: float, named: LineNames) -> ChartGroup:
+def _group(sheet: GroupSheet, drawn_c: float, named: LineNames, chart: Sequence[ScoopWay]) -> ChartGroup:
+    """A group of a chart whose first group keeps the manner `chart`."""
     group = sheet.group
     assert group is not None
     lines = (sheet.line(number) for number in range(len(sheet)))
-    each_g = sheet.each_g(group)
+    each_g, manners = sheet.each_g(group), (chart, sheet.manner)
     return ChartGroup(
         name=group.name,
         rate=group.rate,
         volume_ml=group.volume_ml,
         volume_means=group.volume_means,
-        rows=tuple(_row(line, sheet, drawn_c, named) for line in lines),
+        rows=tuple(_row(line, sheet, drawn_c, named, manners) for line in lines),
         solids_share=sheet.per_calf.solids_share,
         fed_ml=fed_ml(group, sheet.per_calf),
         each_g=each_g,
-        each_scoopfuls=_scoop_parts(sheet.count_of(each_g), sheet.manner, named),
+        each_scoopfuls=_scoop_parts(sheet.count_of(each_g), manners, named),
     )
 
 
-def _row(line: SheetLine, sheet: GroupSheet, drawn_c: float, named: LineNames) -> ChartRow:
+def _row(
+    line: SheetLine, sheet: GroupSheet, drawn_c: float, named: LineNames, manners: Sequence[Sequence[ScoopWay]]
+) -> ChartRow:
     levels = line.levels
     return ChartRow(
         calves=line.calves,
         water_ml=line.batch.mix.water_ml,
         powder_g=line.powder_g,
-        scoopfuls=_scoop_parts(line.scoops, sheet.manner, named),
+        scoopfuls=_scoop_parts(line.scoops, manners, named),
         many=line.scoops is not None and not line.scoops.countable,
         batches=line.batches,
         water_temperature_c=drawn_c,

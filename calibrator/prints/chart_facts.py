@@ -12,8 +12,8 @@ from calibrator.values import dataclass
 class ScoopPart:
     """So many scoopfuls of one scoop, filled one way; `count` to the quarter.
 
-    `otherwise` where most rows of the chart have the same scoop filled another way: it stands out. `line_g` tells which
-    line where the scoop's label bears several, by the weight beside it; else it is 0.
+    `otherwise` where most rows of the chart or of its group have the same scoop filled another way: it stands out.
+    `line_g` tells which line where the scoop's label bears several, by the weight beside it; else it is 0.
     """
 
     scoop_name: str

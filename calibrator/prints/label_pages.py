@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 
+from calibrator.model import UnitSystem
 from calibrator.prints.check_bars import BARS_HEIGHT_MM, BARS_LEAST_MM, bars, bars_alone
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.label_facts import LabelGrid
@@ -21,7 +22,9 @@ def shelf_room(paper: tuple[float, float]) -> tuple[float, float]:
     return paper[0] - 2 * MARGIN_MM, paper[1] - 2 * MARGIN_MM - BARS_HEIGHT_MM - GAP_MM
 
 
-def shelf_pages(pieces: Sequence[Piece], paper: tuple[float, float], told: Sequence[str]) -> Iterator[Page]:
+def shelf_pages(
+    pieces: Sequence[Piece], paper: tuple[float, float], told: Sequence[str], units: UnitSystem
+) -> Iterator[Page]:
     """Labels from the top down, the tallest first; each page has its check bars at the foot."""
     left = sorted(pieces, key=lambda piece: -piece.height_mm)
     while left:
@@ -32,7 +35,7 @@ def shelf_pages(pieces: Sequence[Piece], paper: tuple[float, float], told: Seque
         if not placed:
             raise DoesNotFit("This scoop is too tall for a label on this paper. Use larger paper.")
         left = left[placed:]
-        bars(sheet, told, Box(body.x_mm, body.bottom_mm - BARS_HEIGHT_MM, body.width_mm, BARS_HEIGHT_MM))
+        bars(sheet, told, Box(body.x_mm, body.bottom_mm - BARS_HEIGHT_MM, body.width_mm, BARS_HEIGHT_MM), units)
         yield sheet.page()
 
 
@@ -68,7 +71,9 @@ def places_a_sheet(grid: LabelGrid) -> int:
     return len(_places(grid)[0])
 
 
-def grid_pages(pieces: Sequence[Piece], grid: LabelGrid, paper: tuple[float, float]) -> Iterator[Page]:
+def grid_pages(
+    pieces: Sequence[Piece], grid: LabelGrid, paper: tuple[float, float], units: UnitSystem
+) -> Iterator[Page]:
     """Labels in their places; the last places of every sheet hold the check bars."""
     places, bars_box = _places(grid)
     left, used = list(pieces), grid.used
@@ -78,7 +83,7 @@ def grid_pages(pieces: Sequence[Piece], grid: LabelGrid, paper: tuple[float, flo
         for (x, y), piece in zip(free, left, strict=False):
             sheet.put(*moved((*piece.items, *piece.outline), x, y))
         left, used = left[len(free) :], 0
-        bars_alone(sheet, bars_box)
+        bars_alone(sheet, bars_box, units)
         yield sheet.page()
 
 

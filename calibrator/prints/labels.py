@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from calibrator.model import UnitSystem
 from calibrator.prints import words
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import plain
@@ -40,18 +41,19 @@ def _grid(facts: LabelSheet, said: Words) -> Iterator[Page]:
     check_grid(grid, paper)
     size = (grid.width_mm, grid.height_mm)
     pieces = [piece for one in facts.labels for piece in [strip(one, facts, said, size)] * one.copies]
-    return grid_pages(pieces, grid, paper)
+    return grid_pages(pieces, grid, paper, facts.units)
 
 
 def _plain(facts: LabelSheet, said: Words) -> list[Page]:
     """The paper upright, or lying where that saves pages."""
-    told = (*said.each(words.CHECK_BAR), *said.each(_how(facts)))
+    measure = words.CHECK_BAR if facts.units is UnitSystem.FARM else words.CHECK_BAR_METRIC
+    told = (*said.each(measure), *said.each(_how(facts)))
     found: list[list[Page]] = []
     refusal: DoesNotFit | None = None
     for landscape in (False, True):
         paper = paper_mm(facts.paper, landscape=landscape)
         try:
-            found.append(list(shelf_pages(_pieces(facts, said, shelf_room(paper)), paper, told)))
+            found.append(list(shelf_pages(_pieces(facts, said, shelf_room(paper)), paper, told, facts.units)))
         except DoesNotFit as error:
             refusal = refusal or error
     if refusal and not found:

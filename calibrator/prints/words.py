@@ -54,6 +54,11 @@ CHECK_BAR = QT_TRANSLATE_NOOP(
     "Measure both bars first: one 50 mm, one 2 in (50.8 mm). If either is off, throw the sheet away and print "
     "again at 100 %, without “fit to page”.",
 )
+CHECK_BAR_METRIC = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Measure both bars first: each is 50 mm. If either is off, throw the sheet away and print again at 100 %, without "
+    "“fit to page”.",
+)
 
 # Wall chart
 WALL_CHART = QT_TRANSLATE_NOOP("Prints", "Wall chart")

@@ -66,8 +66,14 @@ def _decimal(text: str, speech: Speech) -> Fraction:
     if text[-1] in ".,":
         raise speech.problem("unfinished", part=text)
     if "," in text and not speech.decimal_comma and _COMMA_IN_DOUBT.fullmatch(text):
-        raise speech.problem("comma_thousands", part=text, whole=text.replace(",", ""), point=text.replace(",", "."))
+        whole, point = text.replace(",", ""), _brief(text).replace(",", ".")
+        raise speech.problem("comma_thousands", part=text, whole=whole, point=point)
     if "." in text and speech.decimal_comma and _THOUSANDS.fullmatch(text):
-        whole, comma = text.replace(".", ""), text.replace(".", ",")
+        whole, comma = text.replace(".", ""), _brief(text).replace(".", ",")
         raise speech.problem("point_thousands", part=text, whole=whole, comma=comma)
     return Fraction(text.replace(",", "."))
+
+
+def _brief(text: str) -> str:
+    """A decimal number without noughts at its end: 1.250 beside 1,250 would tell nobody which is which."""
+    return text.rstrip("0").rstrip(".,")

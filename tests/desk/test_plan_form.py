@@ -548,3 +548,20 @@ def test_a_recipe_that_goes_with_a_choice_says_so(form: PlanForm) -> None:
     assert rate._basis.message == "Changed by the choice above."
     rate.basis.activated.emit(rate.basis.currentIndex())  # chosen by hand
     assert rate._basis.message == ""
+
+
+def test_escape_goes_back_and_asks_where_something_is_typed(form: PlanForm, answers: Answers, qtbot: QtBot) -> None:
+    put(qtbot, form.name.line, "Morning milk")
+    answers.yes = False
+    qtbot.keyClick(form.name.line, Qt.Key.Key_Escape)
+    assert "Go back without keeping" in answers.asked[-1]
+    assert form.name.text() == "Morning milk"
+    assert form.typed
+    answers.yes = True
+    with qtbot.waitSignal(form.left):
+        qtbot.keyClick(form.name.line, Qt.Key.Key_Escape)
+    form.edit(None)
+    asked = len(answers.asked)
+    with qtbot.waitSignal(form.left):
+        qtbot.keyClick(form.groups[0].calves, Qt.Key.Key_Escape)
+    assert len(answers.asked) == asked

@@ -122,7 +122,7 @@ def test_what_is_wrong_is_told_on_leaving(qtbot: QtBot, make: MakeField) -> None
     elsewhere.activateWindow()
     elsewhere.setFocus()
     field.line.clearFocus()
-    assert field.message == "“1,283” can be read two ways. Write 1283, or 1.283 with a decimal point."
+    assert field.message == "“1,283” can be 1283 or 1.283. Write the one that is meant."
 
 
 def test_a_decimal_comma_is_taken_and_told(qtbot: QtBot, make: MakeField) -> None:

@@ -268,6 +268,22 @@ def test_a_row_filled_otherwise_than_the_chart_says_so_in_capitals(herd: Herd) -
     assert [words_below(row.parts[0], bare) for row in rows] == [[], ["LEVEL / AL", "RAS"]]
 
 
+def test_a_group_filled_otherwise_than_the_chart_says_so_in_capitals(herd: Herd) -> None:
+    """Young calves get a level scoopful, the others one to the line: both hang on one sheet."""
+    signed = herd.sign("25-1103C", 1.1 * TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    young = replace(group(4, "Young"), rate=replace(group(4).rate, powder_mass_g=11 * OZ_G))
+    plan = herd.plan("Milk", group(10, "Old"), young)
+    sheet = plan_sheet(herd.farm, plan, None, here)
+    assert [way.way for each in sheet.groups for way in each.manner] == [FillWay.TO_MARK, FillWay.LEVEL]
+    printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en",)))
+    kept, other = facts.groups
+    assert not any(part.otherwise for row in kept.rows for part in row.scoopfuls)
+    assert all(part.otherwise for row in other.rows for part in row.scoopfuls)
+    assert "1 LEVEL" in group_told(other, facts, Words.of(("en",)).tongues[0])
+
+
 def test_a_chart_says_weigh_it_where_no_one_can_count(herd: Herd) -> None:
     signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
     here = powder_in_use(herd.records, standing(herd.records, herd.farm))

@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from PySide6.QtPrintSupport import QPrinter
 
-from calibrator.model import Box, Cylinder, Paper, TaperedCup
+from calibrator.model import Box, Cylinder, Paper, TaperedCup, UnitSystem
 from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.output import page_layout, print_document
@@ -151,6 +151,11 @@ def _centre(points: list[tuple[float, float]], radius: float, side: int) -> tupl
     return x0, y0
 
 
+def _strokes(page: Page) -> list[float]:
+    lines = [item for item in page.items if isinstance(item, Line)]
+    return [round(math.hypot(line.x2_mm - line.x1_mm, line.y2_mm - line.y1_mm), 6) for line in lines]
+
+
 def _bar(page: Page, length_mm: float) -> Line:
     """The one long stroke of that length."""
     bars = [
@@ -174,6 +179,15 @@ def test_check_bars_are_50_mm_and_2_inches(dpi: float) -> None:
     wide = max(b - a for a, b in row)
     assert tall == pytest.approx(50.0, abs=ALLOWED_MM + 0.3)  # the end strokes are 0.3 mm thick
     assert wide == pytest.approx(2 * MM_PER_INCH, abs=ALLOWED_MM + 0.3)
+
+
+def test_check_bars_of_a_metric_farm_are_both_50_mm() -> None:
+    for facts in (metric := sheet(label(RED), units=UnitSystem.METRIC), replace(metric, languages=("es",))):
+        page = scoop_labels(facts).pages[0]
+        assert not [line for line in _strokes(page) if line == pytest.approx(50.8, abs=0.1)]
+        assert [line for line in _strokes(page) if line == pytest.approx(50.0, abs=1e-6)] == [50.0, 50.0]
+        told = " ".join(item.text for item in page.items if isinstance(item, Text))
+        assert "2 in" not in told
 
 
 def test_a_printer_gets_the_same_scale_as_a_file(tmp_path) -> None:  # type: ignore[no-untyped-def]

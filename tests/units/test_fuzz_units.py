@@ -133,7 +133,8 @@ def test_a_decimal_comma_changes_no_text_without_one(text: str, kind: Kind) -> N
 def test_a_comma_is_a_decimal_sign_or_asked_about_never_anything_else(whole: int, decimals: str) -> None:
     text = f"{whole},{decimals} g"
     if len(decimals) == 3 and whole > 0:
-        with pytest.raises(NotUnderstood, match=rf"{whole}{decimals},? .* {whole}\.{decimals} "):
+        brief = f"{whole}.{decimals}".rstrip("0").rstrip(".")
+        with pytest.raises(NotUnderstood, match=rf" {whole}{decimals} or {re.escape(brief)}\. "):
             read(text, Kind.MASS, METRIC)
     else:
         assert read(text, Kind.MASS, METRIC, lowest=0).value == float(Fraction(f"{whole}.{decimals}"))

@@ -182,7 +182,7 @@ def test_a_sentence_is_one_a_person_can_act_on(sentence: str) -> None:
         (
             "2,500",
             MASS,
-            "“2,500” can be read two ways. Write 2500, or 2.500 with a decimal point.",
+            "“2,500” can be 2500 or 2.5. Write the one that is meant.",
         ),
         ("1 lb 3", MASS, "Write the unit after “3” too, like 1 lb 3 oz."),
         ("5 mL", MASS, "mL is a volume, and something else belongs here. Type it like 10.2 oz."),

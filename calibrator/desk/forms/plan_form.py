@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -368,6 +369,16 @@ class PlanForm(QWidget):
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the fields in it scroll into view as one reaches them
         layout.addWidget(self._area, 1)
         layout.addLayout(row(self.keep_button, self.back, None, self.retire))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Escape goes back; not over what is typed, without a question."""
+        if event.key() != Qt.Key.Key_Escape:
+            super().keyPressEvent(event)
+        elif self._touched:
+            question = self.tr("Go back without keeping the plan? What you changed here is lost.")
+            self.desk.ask.confirm(question, self.tr("Go back without keeping"), self._leave)
+        else:
+            self._leave()
 
     def _leave(self) -> None:
         self._touched = False

@@ -44,11 +44,11 @@ def sentences() -> dict[str, str]:
         ),
         "comma_thousands": QCoreApplication.translate(
             "Units",
-            "“{part}” can be read two ways. Write {whole}, or {point} with a decimal point.",
+            "“{part}” can be {whole} or {point}. Write the one that is meant.",
         ),
         "point_thousands": QCoreApplication.translate(
             "Units",
-            "“{part}” can be read two ways. Write {whole}, or {comma} with a decimal comma.",
+            "“{part}” can be {whole} or {comma}. Write the one that is meant.",
         ),
         "numbers_in_row": QCoreApplication.translate(
             "Units",
