@@ -6442,6 +6442,14 @@ entre {low} y {high}
         <translation>E&amp;xtra para mangueras y cubetas</translation>
     </message>
     <message>
+        <source>Go back without keeping the plan? What you changed here is lost.</source>
+        <translation>¿Regresar sin guardar el plan? Lo que cambió aquí se pierde.</translation>
+    </message>
+    <message>
+        <source>Go back without keeping</source>
+        <translation>Regresar sin guardar</translation>
+    </message>
+    <message>
         <source>Put {name} aside? It leaves the list; what was printed from it stays in the records.</source>
         <translation>¿Archivar {name}? Sale de la lista; lo que se imprimió con él queda en los registros.</translation>
     </message>
@@ -12598,12 +12606,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Faltan cifras después de “{part}”. Escríbalo como {example}.</translation>
     </message>
     <message>
-        <source>“{part}” can be read two ways. Write {whole}, or {point} with a decimal point.</source>
-        <translation>“{part}” se puede leer de dos modos. Escriba {whole}, o {point} con punto decimal.</translation>
+        <source>“{part}” can be {whole} or {point}. Write the one that is meant.</source>
+        <translation>“{part}” puede ser {whole} o {point}. Escriba el que quiso decir.</translation>
     </message>
     <message>
-        <source>“{part}” can be read two ways. Write {whole}, or {comma} with a decimal comma.</source>
-        <translation>“{part}” se puede leer de dos modos. Escriba {whole}, o {comma} con coma decimal.</translation>
+        <source>“{part}” can be {whole} or {comma}. Write the one that is meant.</source>
+        <translation>“{part}” puede ser {whole} o {comma}. Escriba el que quiso decir.</translation>
     </message>
     <message>
         <source>“{part}” has two numbers in a row. Write one number, or a unit after each, like {example}.</source>
