@@ -18,6 +18,7 @@ LETTER_MS = 60  # a long one stays as long as it takes to read: some 17 letters 
 WAYS_MS = 20_000  # long enough to read a folder's name and to reach for a button
 _SHORT_END = 10
 _WIDTHS = range(180, 641, 20)
+_MOST_HIGH = 120  # over a page, where it is high enough
 
 
 def _on_lines(name: str) -> str:
@@ -39,6 +40,10 @@ class _Said:
     text: str = ""
     file: Path | None = None
     way: Way | None = None
+
+
+def _at_foot(room: QRect, width: int, height: int) -> QRect:
+    return QRect(room.left(), room.bottom() + 1 - height, width, height)
 
 
 class Notice(QFrame):
@@ -129,18 +134,18 @@ class Notice(QFrame):
             self.hide()
         return there
 
-    def place(self, gap: QRect, typed_in: QRect) -> None:
-        """Stand at the foot of the gap, wider than it only where the words are too many for its height; then not over
-        the field that is typed in."""
+    def place(self, gap: QRect, page: QRect, focus: QRect) -> None:
+        """Stand at the foot of the gap, wider than it where the words are too many for its height; in a gap too low for
+        any width, or over what has the keys, at the foot or the head of the page instead."""
         least = self.minimumSizeHint().height()
         heights = {width: max(self.heightForWidth(width), least) for width in _WIDTHS}
-        lowest = max(gap.height(), min(heights.values()))  # beyond that no width makes it lower
-        width, height = next(one for one in heights.items() if one[1] <= lowest)
-        place = QRect(gap.left(), gap.bottom() + 1 - height, width, height)
-        if place.intersects(typed_in):
-            above = typed_in.top() - SPACE - height
-            place.moveTop(above if above >= 0 else typed_in.bottom() + 1 + SPACE)
-        self.setGeometry(place)
+        places = [_at_foot(gap, width, high) for width, high in heights.items() if high <= gap.height()][:1]
+        width, high = next(
+            (one for one in heights.items() if one[1] <= _MOST_HIGH), (_WIDTHS[-1], heights[_WIDTHS[-1]])
+        )
+        foot, head = _at_foot(page, width, high), QRect(page.left(), page.top(), width, high)
+        places += [foot, head]
+        self.setGeometry(next((place for place in places if not place.intersects(focus)), foot))
 
     def _go(self) -> None:
         way = self._said.way

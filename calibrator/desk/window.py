@@ -8,14 +8,12 @@ from importlib import import_module
 from pathlib import Path
 from typing import cast
 
-from PySide6.QtCore import QPoint, QRect, QSize, Qt, QTimer
+from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
-    QAbstractSpinBox,
     QApplication,
     QDialog,
     QHBoxLayout,
-    QLineEdit,
     QMainWindow,
     QScrollArea,
     QStackedWidget,
@@ -57,7 +55,6 @@ COMPARISON = "calibrator.desk.pages.farms_compared"
 LEAST = QSize(1024, 700)  # what every page is laid out for
 LEAST_WHOLE = QSize(1016, 670)  # what is left of that by a window's frame and the bar of a desktop: nothing scrolls yet
 LEAST_SEEN = QSize(900, 480)  # a screen of large letters: there the page scrolls as a whole
-TYPED_IN = (QLineEdit, QAbstractSpinBox)
 
 
 def least_size(available: QSize) -> QSize:
@@ -220,7 +217,7 @@ class Window(QMainWindow):
     def _focus_moved(self) -> None:
         if not QApplication.mouseButtons():  # a click has found its place, and must not have it moved away
             QTimer.singleShot(0, self, self._bring_into_view)  # what was just opened has no place before
-        if self._notice.isVisible() and isinstance(self.focusWidget(), TYPED_IN):
+        if self._notice.isVisible() and self._notice.geometry().intersects(self._focus_place()):
             self._place_notice()
 
     def _bring_into_view(self) -> None:
@@ -444,10 +441,16 @@ class Window(QMainWindow):
 
     def _place_notice(self) -> None:
         """In the gap of the rail, where it covers nothing; where there is no rail, at the foot."""
-        gap = self.rail.gap()
+        gap, page = self.rail.gap(), self.rect().marginsRemoved(QMargins(SPACE, SPACE, SPACE, SPACE))
         if self.rail.isHidden():
-            gap.setTop(self.height() // 2)
-            gap.setBottom(self.height() - SPACE)
+            gap = page
+        else:
+            page.setLeft(self.rail.geometry().right() + 1 + SPACE)
+        self._notice.place(gap, page, self._focus_place())
+
+    def _focus_place(self) -> QRect:
+        """Where the keys are; nowhere while the notice has them itself."""
         at = self.focusWidget()
-        typed_in = QRect(at.mapTo(self, QPoint(0, 0)), at.size()) if isinstance(at, TYPED_IN) else QRect()
-        self._notice.place(gap, typed_in)
+        if at is None or self._notice.isAncestorOf(at):
+            return QRect()
+        return QRect(at.mapTo(self, QPoint(0, 0)), at.size())

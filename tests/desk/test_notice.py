@@ -8,7 +8,7 @@ import pytest
 from answers import Answers
 from PySide6.QtCore import QPoint, QRect, Qt, QUrl
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -40,6 +40,27 @@ def test_a_long_word_grows_beside_the_rail_rather_than_over_its_buttons(window: 
     shown = window._notice.geometry()
     assert window.rect().contains(shown)
     assert not any(shown.intersects(on_window(window, key)) for key in window.rail.buttons)
+
+
+@pytest.mark.parametrize("height", [480, 540, 600, 700])
+@pytest.mark.parametrize("text", ["Kept.", LONG])
+def test_in_a_low_window_it_covers_no_button_of_the_rail(window: Window, desk: Desk, height: int, text: str) -> None:
+    window.setMinimumSize(0, 0)
+    window.resize(1024, height)
+    QApplication.processEvents()
+    desk.say(text)
+    shown = window._notice.geometry()
+    assert window.rect().contains(shown)
+    assert not any(shown.intersects(on_window(window, key)) for key in window.rail.buttons)
+
+
+def test_it_gives_way_to_whatever_has_the_keys(window: Window, desk: Desk) -> None:
+    desk.say(2 * LONG)
+    for made in [each for each in window.current_page.findChildren(QPushButton) if each.isVisible()]:
+        window._notice.setGeometry(place(window, made))
+        made.setFocus(Qt.FocusReason.OtherFocusReason)
+        window._focus_moved()
+        assert not window._notice.geometry().intersects(place(window, made))
 
 
 def test_it_covers_no_field_that_is_typed_in(window: Window, desk: Desk) -> None:
@@ -140,5 +161,5 @@ def test_long_words_are_whole_the_first_time(window: Window, desk: Desk, tmp_pat
 
 def test_where_no_width_is_low_enough_it_is_no_wider_than_helps(window: Window, desk: Desk, tmp_path: Path) -> None:
     desk.say_saved("Saved as 26-1001B - 37.pdf.", tmp_path / "26-1001B - 37.pdf")
-    window._notice.place(QRect(8, 431, 180, 20), QRect())
+    window._notice.place(QRect(8, 431, 180, 20), QRect(204, 8, 812, 684), QRect())
     assert window._notice.width() < 400

@@ -19,6 +19,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import FillTable
+from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.records import Records
@@ -78,6 +79,22 @@ def equip(window: Window) -> None:
     QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
 
 
+def ask_for_initials(view: StepSignOff) -> None:
+    """Missing initials are asked for beside their field, and nothing moves for it."""
+    view._initials.clear()
+    before = view._initials.geometry(), view._sign_button.geometry()
+    view._sign_button.click()
+    QApplication.processEvents()
+    assert view._asked_for.text() == "Type your initials, then sign off."
+    assert view._asked_for.geometry().left() > view._sign_button.geometry().right()
+    assert view._asked_for.width() >= view._asked_for.sizeHint().width()
+    assert view._initials.property("state") == "wrong"
+    QTest.keyClicks(focused(), "MK")
+    QApplication.processEvents()
+    assert view._asked_for.text() == view._initials.property("state") == ""
+    assert (view._initials.geometry(), view._sign_button.geometry()) == before
+
+
 def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
     page = begin(window)
     equip(window)
@@ -106,6 +123,9 @@ def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
     QTest.keyClick(focused(), Qt.Key.Key_Return)
     assert page.guide.signed_off is None  # an Enter too many, from the page before, freezes nothing
     assert QApplication.focusWidget() is page._views[Step.SIGN_OFF]._sign_button
+    ask_for_initials(page._views[Step.SIGN_OFF])
+    assert page.guide.signed_off is None
+    QTest.keyClick(focused(), Qt.Key.Key_Return)
     QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
     assert page.guide.signed_off is not None
     assert page.guide.signed_off.by == "MK"

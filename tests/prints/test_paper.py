@@ -780,7 +780,7 @@ def test_a_lot_sheet_tells_weights_in_the_farm_s_units_first_and_as_they_were_re
     assert level is not None
     assert f"{level.low_g / OUNCE:.2f} oz to {level.high_g / OUNCE:.2f} oz ({level.low_g:.1f} to" in told
     metric = " ".join(text.text for text in texts(lot_sheet(replace(facts, units=UnitSystem.METRIC))))
-    assert f"{level.low_g:.2f} to {level.high_g:.2f} g" in metric.replace("\u00a0", " ")
+    assert f"{level.low_g:.1f} to {level.high_g:.1f} g" in metric.replace("\u00a0", " ")
 
 
 def test_a_lot_sheet_has_what_was_told_of_the_lot_after_the_sign_off() -> None:

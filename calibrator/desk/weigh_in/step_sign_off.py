@@ -53,6 +53,9 @@ class StepSignOff(StepView):
         self._initials.setAccessibleName(self.tr("Initials"))
         select_on_entry(self._initials)
         self._initials.returnPressed.connect(self._to_signing)
+        self._initials.textChanged.connect(self._stop_asking)
+        self._asked_for = label("", wrap=False)
+        set_style_property(self._asked_for, "state", "wrong")
         self._caption = label(self.tr("&Initials"))
         self._caption.setBuddy(self._initials)
         self._sign_button = button(self.tr("Si&gn off"), self._sign, "main")
@@ -70,6 +73,7 @@ class StepSignOff(StepView):
                 self._caption,
                 self._initials,
                 self._sign_button,
+                self._asked_for,
                 self._label_button,
                 self._sheet_button,
                 self._tables_button,
@@ -87,7 +91,7 @@ class StepSignOff(StepView):
             self._grid.addWidget(label(name, "quiet", wrap=False), number, 0, Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(label(value), number, 1)
         self._show_verdict(guide, signed)
-        for part in (self._caption, self._initials, self._sign_button):
+        for part in (self._caption, self._initials, self._sign_button, self._asked_for):
             part.setVisible(signed is None)
         for part in (self._label_button, self._sheet_button, self._tables_button):
             part.setVisible(signed is not None)
@@ -96,6 +100,7 @@ class StepSignOff(StepView):
         self._ask_when(guide, fresh)
         if fresh:
             self._initials.setText(guide.weigh_in.by)
+            self._stop_asking()
 
     def _ask_when(self, guide: Guide, fresh: bool) -> None:
         now = guide.standing
@@ -264,13 +269,25 @@ class StepSignOff(StepView):
     def _is_answered(self) -> bool:
         """Whether all is said that signing needs; what is not is asked for."""
         if not self._initials.text().strip():
-            self.desk.say(self.tr("Type your initials, then sign off."))
-            self._initials.setFocus()
+            self._ask_for_initials(self.tr("Type your initials, then sign off."))
             return False
         if self.fed_from.isVisibleTo(self) and not self.fed_from.answered:
             self.fed_from.ask_for_it()
             return False
         return True
+
+    def _ask_for_initials(self, told: str) -> None:
+        """Say it where they are to stand, to the right of all else in the line, so that nothing moves for it."""
+        self.desk.say(told)
+        self._asked_for.setText(told)
+        self._initials.setAccessibleDescription(told)
+        set_style_property(self._initials, "state", "wrong")
+        self._initials.setFocus()
+
+    def _stop_asking(self) -> None:
+        self._asked_for.clear()
+        self._initials.setAccessibleDescription("")
+        set_style_property(self._initials, "state", "")
 
     def _sign(self) -> None:
         guide = self.guide
