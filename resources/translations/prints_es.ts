@@ -103,6 +103,10 @@
             <translation>Primero mida las dos barras: una de 50 mm, una de 2 in (50.8 mm). Si alguna no mide eso, tire la hoja e imprima otra vez al 100 %, sin “ajustar a la página”.</translation>
         </message>
         <message>
+            <source>Measure both bars first: each is 50 mm. If either is off, throw the sheet away and print again at 100 %, without “fit to page”.</source>
+            <translation>Primero mida las dos barras: cada una de 50 mm. Si alguna no mide eso, tire la hoja e imprima otra vez al 100 %, sin “ajustar a la página”.</translation>
+        </message>
+        <message>
             <source>Wall chart</source>
             <translation>Tabla de pared</translation>
         </message>
