@@ -6,7 +6,6 @@ import os
 from contextlib import ExitStack
 from pathlib import Path
 
-from filelock import FileLock
 from sqlalchemy import Connection, Engine, inspect
 
 from calibrator.records import backup, lock
@@ -31,7 +30,7 @@ class Opened:
 
     place: Place
     engine: Engine
-    held: FileLock | None
+    held: lock.Held | None
     identity: tuple[int, int] | None
     backup_fault: RecordsError | None = None
 
@@ -100,7 +99,7 @@ def _not_ours(connection: Connection) -> RecordsDamaged:
     return RecordsDamaged(code, place=str(connection.engine.url.database))
 
 
-def _hold(file: Path, read_only: bool) -> FileLock | None:
+def _hold(file: Path, read_only: bool) -> lock.Held | None:
     if read_only:
         if not file.is_file():
             raise RecordsUnreachable("missing", place=str(file))
