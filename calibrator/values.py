@@ -1,5 +1,5 @@
 """The standard library's `dataclass`, with what frozen ones share written once: how they compare, hash, print, refuse
-to be changed. How one is made is written when the first of its class is.
+to be changed. Only how one is made is compiled for each class.
 
 The library compiles all of this anew for each class; with more than a hundred classes on the way to the first page
 that was a sixth of the start (tests/bench/bench_start.py). They do the same, and type checkers see the library's.
@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from dataclasses import dataclass
 else:
     import dataclasses
+    import sys
     from operator import attrgetter
 
     def dataclass(cls=None, /, *, frozen=False, eq=True, repr=True, order=False, **options):
@@ -34,7 +35,7 @@ else:
         made._compared = staticmethod(_read([field.name for field in fields if field.compare]))
         made._printed = tuple(field.name for field in fields if field.repr)
         shared = {"__eq__": _equal, "__hash__": _hash, "__repr__": _print}
-        shared |= {"__init__": _written_when_needed(made), "__setattr__": _set, "__delattr__": _delete}
+        shared |= {"__init__": _made_by(made), "__setattr__": _set, "__delattr__": _delete}
         for name, method in shared.items():
             if name not in own or (name == "__hash__" and "__eq__" in own and vars(made)[name] is None):
                 setattr(made, name, method)
@@ -44,18 +45,11 @@ else:
             return attrgetter(*names)
         return lambda value: tuple(getattr(value, name) for name in names)
 
-    def _written_when_needed(made):
-        def write(self, *given, **named):
-            made.__init__ = _written(made)
-            made.__init__(self, *given, **named)
-
-        return write
-
-    def _written(made):
+    def _made_by(kind):
         """How one of this class is made: a function of its own, as one for all would take several times as long."""
         known = {"__set__": object.__setattr__, "__new__": object()}  # named as no field is
         taken, by_name, lines = ["self"], [], []
-        for field in dataclasses.fields(made):
+        for field in dataclasses.fields(kind):
             name = told = value = field.name
             if field.default is not dataclasses.MISSING:
                 known[f"__{name}__"] = field.default
@@ -66,14 +60,18 @@ else:
                 value = f"__{name}__() if {name} is __new__ else {name}"
             (by_name if field.kw_only else taken).append(told)
             lines.append(f"__set__(self, {name!r}, {value})")
-        if hasattr(made, "__post_init__"):
+        if hasattr(kind, "__post_init__"):
             lines.append("self.__post_init__()")
         if by_name:
             taken += ["*", *by_name]
-        exec(f"def __init__({', '.join(taken)}):\n " + "\n ".join(lines or ["pass"]), known)
-        written = known["__init__"]
-        written.__qualname__ = f"{made.__qualname__}.__init__"
-        return written
+        text = f"def within({', '.join(known)}):\n def __init__({', '.join(taken)}):\n  "
+        text += "\n  ".join(lines or ["pass"]) + "\n return __init__"
+        compiled = {}
+        exec(text, vars(sys.modules[kind.__module__]), compiled)  # where the names of its hints are known
+        made_by = compiled["within"](*known.values())
+        made_by.__qualname__ = f"{kind.__qualname__}.__init__"
+        made_by.__annotations__ = {field.name: field.type for field in dataclasses.fields(kind)} | {"return": None}
+        return made_by
 
     def _set(self, name, value):
         if _frozen(self, name):

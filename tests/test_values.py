@@ -5,12 +5,13 @@ from __future__ import annotations
 import ast
 import copy
 import dataclasses
+import inspect
 import pickle
 from collections.abc import Callable
 from functools import partial
 from itertools import product
 from pathlib import Path
-from typing import Any
+from typing import Any, get_type_hints
 
 import pytest
 from hypothesis import given
@@ -143,9 +144,15 @@ def test_both_are_made_alike(theirs: type, ours: type) -> None:
     by_place = ((), (1,), (1, 2), (1, 2, 3))
     by_name: tuple[dict[str, Any], ...] = ({}, {"a": 1}, {"b": 1}, {"c": 2, "d": 3}, {"e": 4})
     for placed, named in product(by_place, by_name):
-        told = _came_of(partial(theirs, *placed, **named))
-        assert _came_of(partial(ours, *placed, **named)) == told
-        assert _came_of(partial(ours, *placed, **named)) == told  # the first is made in another way
+        assert _came_of(partial(ours, *placed, **named)) == _came_of(partial(theirs, *placed, **named))
+
+
+def test_what_makes_one_tells_what_it_takes() -> None:
+    """Tests draw nouns by it, and editors of code show it."""
+    told = inspect.signature(Farm)
+    assert list(told.parameters) == [field.name for field in dataclasses.fields(Farm)]
+    assert {one.kind for one in told.parameters.values()} == {inspect.Parameter.KEYWORD_ONLY}
+    assert get_type_hints(Farm.__init__) == get_type_hints(Farm) | {"return": type(None)}
 
 
 @pytest.mark.parametrize(("theirs", "ours"), PAIRS, ids=lambda kind: kind.__name__)
