@@ -6,9 +6,9 @@ The system frees the lock when the program ends, however it ends, so that a cras
 from __future__ import annotations
 
 import errno
+import os
 import sys
 from pathlib import Path
-from typing import BinaryIO
 
 from calibrator.records.errors import RecordsLocked, RecordsReadOnly
 
@@ -16,16 +16,19 @@ _HELD_ELSEWHERE = {errno.EACCES, errno.EAGAIN, errno.EDEADLK}
 
 
 class Held:
-    """The lock of a records file, until it is released."""
+    """The lock of a records file, until it is released or nobody has it any more."""
 
-    def __init__(self, beside: BinaryIO) -> None:
-        self._beside = beside
+    def __init__(self, descriptor: int) -> None:
+        self._descriptor: int | None = descriptor
 
     def release(self) -> None:
         """Let another instance have it. Doing so again changes nothing."""
-        if not self._beside.closed:
-            _unlock(self._beside.fileno())
-            self._beside.close()
+        descriptor, self._descriptor = self._descriptor, None
+        if descriptor is not None:
+            _unlock(descriptor)
+            os.close(descriptor)
+
+    __del__ = release
 
 
 def take(file: Path) -> Held:
@@ -34,15 +37,15 @@ def take(file: Path) -> Held:
     Raises `RecordsLocked` when another instance has it, `RecordsReadOnly` where no lock can be written.
     """
     try:
-        beside = file.with_name(file.name + ".lock").open("ab")
+        descriptor = os.open(file.with_name(file.name + ".lock"), os.O_RDWR | os.O_CREAT, 0o666)
     except OSError:
         raise RecordsReadOnly("read_only", place=str(file)) from None
     try:
-        _lock(beside.fileno())
+        _lock(descriptor)
     except OSError as error:
-        beside.close()
+        os.close(descriptor)
         raise RecordsLocked("locked" if error.errno in _HELD_ELSEWHERE else "no_locks", place=str(file)) from None
-    return Held(beside)
+    return Held(descriptor)
 
 
 if sys.platform == "win32":
