@@ -82,6 +82,7 @@ def equip(window: Window) -> None:
 def ask_for_initials(view: StepSignOff) -> None:
     """Missing initials are asked for beside their field, and nothing moves for it."""
     view._initials.clear()
+    QApplication.processEvents()  # laid out as it came into view
     before = view._initials.geometry(), view._sign_button.geometry()
     view._sign_button.click()
     QApplication.processEvents()

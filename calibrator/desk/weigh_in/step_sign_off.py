@@ -285,7 +285,7 @@ class StepSignOff(StepView):
         self._initials.setFocus()
 
     def _stop_asking(self) -> None:
-        self._asked_for.clear()
+        self._asked_for.setText("")
         self._initials.setAccessibleDescription("")
         set_style_property(self._initials, "state", "")
 
