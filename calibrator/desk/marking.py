@@ -18,7 +18,7 @@ translate = QCoreApplication.translate
 
 def on_the_scoop(*, level: bool) -> str:
     """What the button says; a scoop that is used level has no line."""
-    return translate("Marking", "The label is on") if level else translate("Marking", "Line and label are on")
+    return translate("Marking", "The label &is on") if level else translate("Marking", "&Line and label are on")
 
 
 def mark_scoop(desk: Desk, now: Standing, known: LotStanding, scoop: Scoop) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from typing import Literal
 
@@ -56,6 +57,10 @@ class _Words(QLabel):
         return self._plain
 
 
+LETTER = re.compile(r"&(\w)")
+"""In the text of a button: the letter that calls it."""
+
+
 def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone = "", longest: int = 0) -> QLabel:
     """A line or paragraph; names of lots and people are plain text, never markup. `longest`: more than usual."""
     usual = LONGEST_TITLE if kind in ("title", "heading") else LONGEST_TEXT if wrap else LONGEST_LINE
@@ -74,6 +79,20 @@ def button(text: str, on_click: Callable[[], object], kind: Literal["", "main", 
     made.setAutoDefault(True)  # pages are no dialogs: outside one, nothing is pressed from afar
     made.clicked.connect(on_click)
     return made
+
+
+def with_free_letter(text: str, taken: set[str]) -> str:
+    """The text of a button with the letter that calls it, which is taken then; without it where it is taken."""
+    found = LETTER.search(text)
+    if found is None or found[1].lower() in taken:
+        return without_letter(text)
+    taken.add(found[1].lower())
+    return text
+
+
+def without_letter(text: str) -> str:
+    """The text of a button as it reads; in a sentence, and where several like it stand on one page."""
+    return LETTER.sub(r"\1", text)
 
 
 def set_tone(widget: QWidget, tone: Tone) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from enum import StrEnum
 
 from calibrator.desk import findings
 from calibrator.desk.findings import Findings, Known
@@ -26,6 +27,16 @@ from calibrator.science.mark import (
 from calibrator.science.plausible import Doubt
 from calibrator.science.weighing import DensityResult, LevelResult
 from calibrator.values import dataclass
+
+
+class SpotNeed(StrEnum):
+    """What spot fills ask for."""
+
+    ANEW = "anew"  # the lot is no longer what it was at its weigh-in
+    OFF_AGAIN = "off_again"  # the last two were off to one side: of one bag, or of the lot
+    OFF = "off"  # the last one was off: the fill, or its bag
+    MORE = "more"  # one was off, and those since do not tell yet that the mark holds
+
 
 TWICE = 2  # off to one side: then it is not that one fill
 
@@ -66,6 +77,17 @@ class SpotFindings:
     def left_open(self) -> bool:
         """Whether a spot fill was off and the mark does not yet hold for the whole lot."""
         return self.verdict is not OldLineVerdict.KEEP and not all(bag.within for bag in self.bags)
+
+    @property
+    def asks(self) -> SpotNeed | None:
+        """What they ask for first; None where nothing is."""
+        if self.verdict is OldLineVerdict.MOVE:
+            return SpotNeed.ANEW
+        if self.off_again:
+            return SpotNeed.OFF_AGAIN
+        if not self.bag.within:
+            return SpotNeed.OFF
+        return SpotNeed.MORE if self.left_open else None
 
     @property
     def to_weigh_anew(self) -> bool:

@@ -5381,12 +5381,12 @@ entre {low} y {high}
 <context>
     <name>Marking</name>
     <message>
-        <source>Line and label are on</source>
-        <translation>Línea y etiqueta puestas</translation>
+        <source>The label &amp;is on</source>
+        <translation>Etiqueta &amp;puesta</translation>
     </message>
     <message>
-        <source>The label is on</source>
-        <translation>Etiqueta puesta</translation>
+        <source>&amp;Line and label are on</source>
+        <translation>Línea y etiqueta &amp;puestas</translation>
     </message>
     <message>
         <source>{scoop} is marked for lot {number}.</source>
@@ -11731,7 +11731,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>A spot fill was off, and the whole lot is not sure yet: more spot fills are wanted.</source>
-        <translation>Una llenada de control quedó fuera y todavía no hay certeza de todo el lote: faltan más llenadas de control.</translation>
+        <translation>Una llenada de control salió mal y del lote completo todavía no se sabe: hacen falta más llenadas de control.</translation>
     </message>
     <message>
         <source>Nothing is waiting.</source>
@@ -11740,10 +11740,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Where you are needed</source>
         <translation>Lo que hace falta</translation>
-    </message>
-    <message>
-        <source>The last spot fill was off.</source>
-        <translation>La última llenada de control quedó fuera.</translation>
     </message>
     <message>
         <source>What comes next</source>
@@ -11782,6 +11778,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, y ponga la etiqueta.</translation>
     </message>
     <message>
+        <source>Change &amp;over</source>
+        <translation>Cambiar de lo&amp;te</translation>
+    </message>
+    <message>
         <source>Lot {number} will be fed from the next feeding on. From then its lines, labels and wall charts hold, those of lot {old} no more.</source>
         <translation>El lote {number} se usará a partir de la próxima toma. Desde entonces valen sus líneas, etiquetas y tablas de pared; las del lote {old} ya no.</translation>
     </message>
@@ -11800,6 +11800,26 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Weigh in with it</source>
         <translation>Pesar con ella</translation>
+    </message>
+    <message>
+        <source>By its spot fills the lot in use is no longer as it was when weighed in.</source>
+        <translation>Según las llenadas de control, el lote en uso ya no es como cuando se pesó.</translation>
+    </message>
+    <message>
+        <source>The last two spot fills were off to the same side. Of one bag? Weigh one of another bag. Of two bags? Weigh the lot in anew.</source>
+        <translation>Las dos últimas llenadas de control quedaron fuera hacia el mismo lado. ¿Son de un solo costal? Pese una de otro. ¿De dos costales? Pese otra vez el lote.</translation>
+    </message>
+    <message>
+        <source>The last spot fill was off: stir that bag and weigh it again.</source>
+        <translation>La última llenada de control quedó fuera: revuelva ese costal y pese otra vez.</translation>
+    </message>
+    <message>
+        <source>Weigh a spot fill</source>
+        <translation>Pesar una llenada</translation>
+    </message>
+    <message>
+        <source>Weigh in anew</source>
+        <translation>Pesar otra vez</translation>
     </message>
     <message>
         <source>{powder} Bags of lot {lots} are left: change over to it in its table.</source>
@@ -11848,10 +11868,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Lot {number} is fed from {day} on, {feeding}; lot {old} until then.</source>
         <translation>El lote {number} se usa desde el {day}, {feeding}; hasta entonces, el lote {old}.</translation>
-    </message>
-    <message>
-        <source>Change over</source>
-        <translation>Cambiar de lote</translation>
     </message>
     <message>
         <source>It was to be fed from {day} on, {feeding}: that is given up.</source>

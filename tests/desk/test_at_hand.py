@@ -255,7 +255,7 @@ def changed_over(herd: Herd, qtbot: QtBot, answers: Answers) -> tuple[TodayPage,
     page = page_of(herd, qtbot, answers)
     assert "Lot 26-0301A is needed on" in page.powder_card.needed.text()
     assert "it is weighed in and can follow" in page.powder_card.needed.text()
-    (do,) = [row.button for row in page.rows if row.button.text() == "Change over"]
+    (do,) = [row.button for row in page.rows if row.button.text() == "Change &over"]
     do.click()
     return page, first, second
 

@@ -195,12 +195,12 @@ def test_a_sign_off_that_changes_over_asks_what_is_left_and_can_be_undone(
     assert answers.asked[-1] == "Is any of lot 25-0302A left?"
     assert window._notice.text() == "Signed off. Lot 26-0401B is in use."
     assert states(window) == {"25-0302A": state, "26-0401B": "in_use"}
-    window._notice.undo.click()
+    window._notice.way.click()
     assert window._notice.text() == "Taken back: lot 25-0302A is in use."
     assert states(window) == {"25-0302A": "in_use", "26-0401B": "waiting"}
     press(row(window, "26-0401B"), "Change over")
     assert states(window) == {"25-0302A": state, "26-0401B": "in_use"}
-    window._notice.undo.click()
+    window._notice.way.click()
     assert states(window) == {"25-0302A": "in_use", "26-0401B": "waiting"}
 
 
@@ -230,7 +230,7 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
     print_label(window, second)
     asked = row(window, "Red scoop")
     assert asked.words.endswith("and the label on it?")
-    assert [each.text() for each in asked.buttons] == ["Line and label are on", "Print the label"]
+    assert [each.text() for each in asked.buttons] == ["&Line and label are on", "Print the label"]
     press(asked, "Line and label are on")
     assert needs(window) == []
     (told,) = window.desk.records.find(Lot, second.id).scoops_marked or ()
@@ -277,6 +277,8 @@ def test_what_says_that_a_scoop_is_marked_stands_where_it_is_told_not_to_be(wind
     step = sign(window, second, "From")
     assert step._on_button.isVisible()
     assert step.hands.text().endswith("Once that is done, press “Line and label are on”.")
+    taken = mnemonics(window.current_page)
+    assert len(taken) == len(set(taken))
     window.show_page("weigh_in")
     page_of(window).close_guide()
     texts = [label.text() for label in page_of(window)._chooser.findChildren(type(step.hands))]

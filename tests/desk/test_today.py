@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from keys import tab_through
+from keys import mnemonics, tab_through
 from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtWidgets import QApplication, QLabel, QWidget
 from pytestqt.qtbot import QtBot
@@ -218,6 +218,22 @@ def test_a_line_drawn_ahead_on_a_scoop_without_one_is_not_to_be_filled_to_yet(pa
     assert "Blue bears the line of lot B, 1 in down the wall. Do not fill to it yet." in text_of(page)
 
 
+def test_what_is_done_most_is_called_by_a_letter_that_nothing_else_on_the_page_has(page: TodayPage, yard: Yard) -> None:
+    first, _ = weighed_in(yard, "A")
+    yard.sign(yard.records.find(Lot, first.lot_id), yard.blue)  # two scoops, of both it is to be said
+    yard.records.keep(replace(yard.records.find(Lot, first.lot_id), fed_from=NOON.date(), scoops_marked=()))
+    waits(yard, yard.sign(yard.lot("B"), yard.red))
+    page.reload()
+    take_spot(page.spot_card, "9.4 oz")
+    QApplication.processEvents()
+    named = [each.text() for row in page.rows for each in row.buttons]
+    assert named.count("&Line and label are on") == 1
+    assert named.count("Line and label are on") == 1
+    assert "Change &over" in named
+    taken = mnemonics(page)
+    assert len(taken) == len(set(taken))
+
+
 def row_with(page: TodayPage, text: str) -> WaitingRow:
     (found,) = [row for row in page.rows if text in row.words]
     return found
@@ -305,7 +321,8 @@ def test_a_spot_fill_first_tells_of_its_own_bag(
     assert card.bag.isVisible()
     assert words in card.bag.text()
     assert card.bag.property("tone") == tone
-    assert card.bag_is_off is (tone == "bad")  # and then it is not said that nothing is waiting
+    needed = [row.button.text() for row in page.rows if row.words.startswith("The last spot fill was off")]
+    assert needed == (["Weigh a spot fill"] if tone == "bad" else [])
     assert card.bag.geometry().bottom() <= card.keep_button.geometry().top()
     card.strike_button.click()
     assert not card.bag.isVisible()
@@ -334,14 +351,15 @@ def test_one_good_spot_fill_does_not_silence_two_that_were_off(page: TodayPage, 
     yard.records.keep(Plan(id=new_id(), farm_id=yard.farm.id, name="Milk", groups=()))
     yard.records.keep(replace(yard.farm, asks_for_charts=False))
     page.desk.show_farm(yard.farm.id)
-    card, head = page.spot_card, page._waiting_heading
+    card = page.spot_card
     for typed in ("9.7 oz", "9.7 oz", "10.0 oz"):
         assert not card.weigh_button.isVisible() or typed == "10.0 oz"
         take_spot(card, typed)
         page.reload()
     assert card.bag.property("tone") == "good"
     assert card.verdict.property("tone") == "warn"
-    assert "more spot fills are wanted" in head.text()
+    wanted = row_with(page, "more spot fills are wanted")
+    assert [each.text() for each in wanted.buttons] == ["Weigh a spot fill", "Weigh in anew"]
     assert card.weigh_button.isVisible()
 
 
@@ -368,9 +386,11 @@ def test_level_spot_fills_of_a_denser_powder_call_for_a_new_line(
     assert found.density.density_g_per_ml > signed.density_g_per_ml * 1.1
     assert found.verdict is OldLineVerdict.MOVE
     assert card.weigh_button.isVisible()
-    with qtbot.waitSignal(empty_desk.go_to) as asked:
-        card.weigh_button.click()
-    assert asked.args == ["weigh_in", signed.lot_id]
+    (asking,) = row_with(page, "no longer as it was when weighed in").buttons
+    for each in (card.weigh_button, asking):
+        with qtbot.waitSignal(empty_desk.go_to) as asked:
+            each.click()
+        assert asked.args == ["weigh_in", signed.lot_id]
 
 
 def test_density_is_that_of_weigh_in_and_spot_fills_as_bags(page: TodayPage, yard: Yard) -> None:
@@ -441,7 +461,14 @@ def test_a_second_spot_fill_off_to_the_same_side_is_answered_by_what_follows(pag
     take_spot(card, "9.4 oz")
     assert card.bag.text().startswith("Stir this bag and weigh it again.")
     assert not card.weigh_button.isVisible()
+    first = page.rows[0]
+    assert first.words == "The last spot fill was off: stir that bag and weigh it again."
+    card.level.setFocus()
+    first.button.click()
+    assert card.weight.line.hasFocus()
     take_spot(card, "9.5 oz")
+    assert [each.text() for each in page.rows[0].buttons] == ["Weigh a spot fill", "Weigh in anew"]
+    assert page.rows[0].words.startswith("The last two spot fills were off to the same side.")
     assert card.bag.text().startswith("Off again to the same side.")
     assert "weigh one of another bag" in card.bag.text()
     assert "Stir this bag" not in card.bag.text()

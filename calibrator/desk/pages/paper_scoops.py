@@ -14,7 +14,7 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.marking import not_on_the_scoop, on_the_scoop
-from calibrator.desk.parts import button, clear, label, row, set_style_property, set_tone
+from calibrator.desk.parts import button, clear, label, row, set_style_property, set_tone, without_letter
 from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.later import take_turn
@@ -65,7 +65,7 @@ class ScoopPick(QWidget):
         )
         self.wall.set_name(self.tr("Thickness of the wall of {scoop}").format(scoop=scoop.name))
         self.state = label("", "quiet")
-        self.on_button = button(on_the_scoop(level=False), self._say_it_is_on)
+        self.on_button = button("", self._say_it_is_on)
         self._state = QWidget()
         told = row(self.state, self.on_button)
         told.setContentsMargins(3 * SPACE, 0, 0, 0)
@@ -105,7 +105,8 @@ class ScoopPick(QWidget):
         self.state.setText(scoop_words(state, level=level))
         set_tone(self.state, scoop_tone(state))
         self._bears_it = state is ScoopState.MARKED
-        self.on_button.setText(not_on_the_scoop(level=level) if self._bears_it else on_the_scoop(level=level))
+        text = not_on_the_scoop(level=level) if self._bears_it else on_the_scoop(level=level)
+        self.on_button.setText(without_letter(text))  # several scoops have it on one page
         set_style_property(self.on_button, "kind", "link" if self._bears_it else "")
         self.on_button.setVisible(state in (ScoopState.TO_MARK, ScoopState.MARKED))
 

@@ -78,7 +78,7 @@ class SpotCard(QFrame):
         self.strike_button = button(self.tr("St&rike it out"), self._strike, "link")
         self.strike_before_button = button("", partial(self._strike, before=True), "link")
         self.restore_button = button("", self._restore, "link")
-        self.weigh_button = button(self.tr("Weigh the lot in &anew"), self._weigh_in)
+        self.weigh_button = button(self.tr("Weigh the lot in &anew"), self.weigh_anew)
         self._lay_out()
         self.weight.entered.connect(self.keep)
         self.weight.edited.connect(self._light)
@@ -295,14 +295,13 @@ class SpotCard(QFrame):
         return counted.more_spot_fills(found.more_fills), "warn"
 
     @property
-    def bag_is_off(self) -> bool:
-        """Whether the newest spot fill told that its bag misses the tolerance."""
-        return self._found_now is not None and not self._found_now.bag.within
+    def found(self) -> SpotFindings | None:
+        """What the spot fills of the lot in use say; None without any."""
+        return self._found_now
 
-    @property
-    def lot_left_open(self) -> bool:
-        """Whether spot fills were off and those since do not tell yet that the mark holds."""
-        return self._found_now is not None and self._found_now.left_open
+    def start(self) -> None:
+        """The keys to the weight of a spot fill."""
+        self.weight.line.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _tell_bag(self, found: SpotFindings | None, mark: Mark | None) -> None:
         """First what the newest fill says of the bag in hand, and what to do with that bag now."""
@@ -439,7 +438,8 @@ class SpotCard(QFrame):
         entry = Struck(self.desk.clock(), by, spot.id, spot.struck_reason)
         self.desk.attempt(partial(keep_or_wait, self.desk.outbox, keep, entry, spot))
 
-    def _weigh_in(self) -> None:
+    def weigh_anew(self) -> None:
+        """To the weigh-in of the lot in use."""
         if self._now and self._now.in_use:
             self.desk.go_to.emit("weigh_in", self._now.in_use.lot.id)
 

@@ -11,7 +11,7 @@ from calibrator.desk.pages.lot_card import LotCard
 from calibrator.desk.pages.powder_card import PowderCard
 from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.what_to_do import Told, WhatToDo
-from calibrator.desk.parts import button, card, clear, column, label, row, rule, scrolled
+from calibrator.desk.parts import button, card, clear, column, label, row, rule, scrolled, with_free_letter
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, first_step, standing
 from calibrator.desk.theme import SPACE
@@ -20,12 +20,15 @@ from calibrator.records import RecordsUnreachable
 
 
 class WaitingRow(QWidget):
-    """One thing that is waiting, with the button that does it first, and what else can be done about it."""
+    """One thing that is waiting, with the button that does it first, and what else can be done about it.
 
-    def __init__(self, told: Told, first: bool) -> None:
+    A button is called by its letter where none of the rows above it has it; `letters` are those taken.
+    """
+
+    def __init__(self, told: Told, first: bool, letters: set[str]) -> None:
         super().__init__()
         self.words = told.words
-        self.buttons = [button(each.text, each.act) for each in told.does]
+        self.buttons = [button(with_free_letter(each.text, letters), each.act) for each in told.does]
         self.button = self.buttons[0]
         self.button.setProperty("kind", "main" if first else "")
         for each in self.buttons:
@@ -49,6 +52,7 @@ class TodayPage(Page):
         self.spot_card = SpotCard(desk)  # first: it is weighed with the bag open beside the screen
         self.powder_card = PowderCard(desk)
         self.rows: list[WaitingRow] = []
+        self._letters: set[str] = set()  # with which buttons of the rows are called
         self.what_to_do = WhatToDo(desk, self)
         self._waiting_heading = label("", "heading")
         self._waiting = QVBoxLayout()
@@ -93,15 +97,15 @@ class TodayPage(Page):
         at = self.window().focusWidget()  # also while a question stands over the window
         had = next((line.words for line in self.rows if at in line.buttons), "")
         clear(self._waiting)
-        self.rows = []
+        self.rows, self._letters = [], set()
         if not now.sign_offs and first_step(self.desk.records, self.desk.farm):  # a signed-off lot had all of it
             words = self.tr("The set-up is not finished: scale, scoop or first lot is missing.")
             self._add(self.what_to_do.leading(words, self.tr("Go on with the set-up"), "welcome"))
-        for told in self.what_to_do.every(now, self.powder_card.found):
+        for told in self.what_to_do.every(now, self.powder_card.found, self.spot_card):
             self._add(told)
         needed = self.tr("Where you are needed")
         if not self.rows:
-            needed = self._without_need()
+            needed = self.tr("Nothing is waiting.")
         if not self.rows and now.in_use and not now.plans:
             needed = self.tr("What comes next")
         self._waiting_heading.setText(needed)
@@ -116,16 +120,8 @@ class TodayPage(Page):
             line = next((line for line in self.rows if line.words == had), self.rows[0])
             line.button.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _without_need(self) -> str:
-        """The heading where no line waits; what spot fills left open is not passed over by it."""
-        if self.spot_card.bag_is_off:
-            return self.tr("The last spot fill was off.")
-        if self.spot_card.lot_left_open:
-            return self.tr("A spot fill was off, and the whole lot is not sure yet: more spot fills are wanted.")
-        return self.tr("Nothing is waiting.")
-
     def _add(self, told: Told) -> None:
-        made = WaitingRow(told, not self.rows)
+        made = WaitingRow(told, not self.rows, self._letters)
         if self.rows:
             self._waiting.addWidget(rule())
         self.rows.append(made)

@@ -21,6 +21,7 @@ from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
 from calibrator.desk.scoop_lines import line_on
 from calibrator.desk.sheet_words import chart_words, label_words, outdated_words
 from calibrator.desk.speech import day_text
+from calibrator.desk.spots import SpotNeed
 from calibrator.desk.standing import Standing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Ending, Lot, Mark, Printed, SheetEnding, new_id
@@ -29,6 +30,7 @@ from calibrator.values import dataclass
 
 if TYPE_CHECKING:
     from calibrator.desk.pages.sheets_down import SheetsDown
+    from calibrator.desk.pages.spot_card import SpotCard
 
 NEW_LOT = "new"  # what the page of lots takes for an empty form
 translate = QCoreApplication.translate
@@ -57,8 +59,12 @@ class WhatToDo:
         self.desk, self._page = desk, page
         self.down_dialog: SheetsDown | None = None
 
-    def every(self, now: Standing, powder: AtHand | None) -> Iterator[Told]:
-        """All that is waiting; the next lot has to be seen to before the last bag of this one is opened."""
+    def every(self, now: Standing, powder: AtHand | None, spots: SpotCard) -> Iterator[Told]:
+        """All that is waiting; the bag in hand comes first, and the next lot has to be seen to before the last bag of
+        this one is opened. Last, what more spot fills would tell."""
+        asks = spots.found.asks if spots.found else None
+        if asks not in (None, SpotNeed.MORE):
+            yield self._spot(spots)
         low, told = "", None
         if powder is not None and powder.low:
             low, told = counted.powder_for(powder.stock.days or 0).format(lot=powder.lot.lot_number), powder.next_lot
@@ -69,6 +75,32 @@ class WhatToDo:
                 yield self._change_over(now, found, low)
             elif not (told and found.lot == told.lot and found.need in (Need.GO_ON, Need.WEIGH_IN)):
                 yield self._told(now, found)
+        if asks is SpotNeed.MORE:
+            yield self._spot(spots)
+
+    def _spot(self, spots: SpotCard) -> Told:
+        """What spot fills ask for; whether it was the bag or the lot, only who weighs knows."""
+        assert spots.found is not None
+        words = {
+            SpotNeed.ANEW: translate(
+                "TodayPage", "By its spot fills the lot in use is no longer as it was when weighed in."
+            ),
+            SpotNeed.OFF_AGAIN: translate(
+                "TodayPage",
+                "The last two spot fills were off to the same side. Of one bag? Weigh one of another bag. Of two bags? "
+                "Weigh the lot in anew.",
+            ),
+            SpotNeed.OFF: translate("TodayPage", "The last spot fill was off: stir that bag and weigh it again."),
+            SpotNeed.MORE: translate(
+                "TodayPage", "A spot fill was off, and the whole lot is not sure yet: more spot fills are wanted."
+            ),
+        }
+        spot = Do(translate("TodayPage", "Weigh a spot fill"), spots.start)
+        anew = Do(translate("TodayPage", "Weigh in anew"), spots.weigh_anew)
+        does = {SpotNeed.ANEW: (anew,), SpotNeed.OFF: (spot,)}
+        asks = spots.found.asks
+        assert asks is not None
+        return Told(words[asks], does.get(asks, (spot, anew) if spots.found.to_weigh_anew else (spot,)))
 
     def leading(self, words: str, text: str, page: str, thing_id: str = "") -> Told:
         """What is done on another page."""
@@ -183,7 +215,7 @@ class WhatToDo:
             feeding = feeding_name(now.plans, found.lot.fed_from_feeding)
             words = text.format(**names, day=day_text(found.lot.fed_from), feeding=feeding)
         ask = partial(self._ask_change_over, now, found.lot, found.old_lot)
-        return Told(f"{powder} {words}".strip(), (Do(translate("TodayPage", "Change over"), ask),))
+        return Told(f"{powder} {words}".strip(), (Do(translate("TodayPage", "Change &over"), ask),))
 
     def _ask_change_over(self, now: Standing, lot: Lot, old: Lot) -> None:
         text = translate(

@@ -16,7 +16,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.hung import chart_faults
 from calibrator.desk.in_use import LotState
 from calibrator.desk.marking import mark_scoop, on_the_scoop
-from calibrator.desk.parts import Tone, button, card, clear, label, row, set_style_property, set_tone
+from calibrator.desk.parts import Tone, button, card, clear, label, row, set_style_property, set_tone, without_letter
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, scoop_state
 from calibrator.desk.standing import LotStanding
@@ -139,7 +139,7 @@ class StepSignOff(StepView):
         if signed is None or _to_mark(guide) is None:
             return told
         return self.tr("{told} Once that is done, press “{button}”.").format(
-            told=told, button=on_the_scoop(level=guide.struck_level)
+            told=told, button=without_letter(on_the_scoop(level=guide.struck_level))
         )
 
     def _what_is_next(self, guide: Guide, signed: SignOff | None) -> str:
