@@ -7,17 +7,17 @@ from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Table, select
+from sqlalchemy import ColumnElement, Connection, TableClause, select
 
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.model.underway import Underway, one_by_one, unwatched
-from calibrator.records import facts, fingerprints
+from calibrator.records import fingerprints
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, pieces_of
 from calibrator.records.plain import kind_word
 from calibrator.records.repository import Records
 from calibrator.records.rows import as_value, version
 from calibrator.records.table_file import replacing
-from calibrator.records.tables import FACTS, NOUNS, changes, marks, sign_offs
+from calibrator.records.tables import FACTS, NOUNS, STRIKES, changes, marks, sign_offs
 
 ADDED = (Fill, SpotFill, TrialFill, Printed, SheetEnding)
 WORDS = {kind_word(kind) for kind in (*NOUNS, *ADDED, SignOff)}
@@ -44,14 +44,14 @@ def entries_between(connection: Connection, since: int, upto: int, underway: Und
     asked = changes.c.number.between(since + 1, upto)
     kinds = set(connection.execute(select(changes.c.what).where(asked).distinct()).scalars())
 
-    def rows(table: Table) -> Iterator[Mapping[str, Any]]:
+    def rows(table: TableClause) -> Iterator[Mapping[str, Any]]:
         return _rows(connection, table, underway, asked)
 
     for kind in (kind for kind in NOUNS if kind_word(kind) in kinds):
         numbered |= {row["change"]: _told(kind, row) for row in rows(NOUNS[kind])}
     for fact in (fact for fact in ADDED if kind_word(fact) in kinds):
         numbered |= {row["change"]: _added(fact, row) for row in rows(FACTS[fact])}
-    for strikes in facts.STRIKES.values() if kinds - WORDS else ():
+    for strikes in STRIKES.values() if kinds - WORDS else ():
         for row in rows(strikes):
             numbered[row["change"]] = Struck(row["change_at"], row["change_by"], row["of_id"], row["reason"])
     if signed := list(rows(sign_offs)):
@@ -82,7 +82,7 @@ def _signed(
 
 
 def _rows(
-    connection: Connection, table: Table, underway: Underway, asked: ColumnElement[bool] | None = None
+    connection: Connection, table: TableClause, underway: Underway, asked: ColumnElement[bool] | None = None
 ) -> Iterator[Mapping[str, Any]]:
     who = [changes.c[name].label(f"change_{name}") for name in ("at", "by", "why")]
     query = select(table, *who).join(changes, changes.c.number == table.c.change)

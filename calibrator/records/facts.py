@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any, TypeVar
 
-from sqlalchemy import Connection, Select, Table, func, insert, select
+from sqlalchemy import Connection, Select, TableClause, func, insert, select
 
 from calibrator.model import (
     Ending,
@@ -41,13 +41,11 @@ from calibrator.records.rows import (
 from calibrator.records.tables import (
     FACTS,
     NOUNS,
-    fill_strikes,
+    STRIKES,
     marks,
     prints,
     sheet_endings,
     sign_offs,
-    spot_strikes,
-    trial_strikes,
 )
 from calibrator.values import dataclass
 
@@ -55,7 +53,6 @@ W = TypeVar("W", Fill, SpotFill, TrialFill)
 F = TypeVar("F", Fill, SpotFill, TrialFill, SignOff, Mark, Printed, SheetEnding)
 
 _SOME = 5000
-STRIKES: dict[type, Table] = {Fill: fill_strikes, SpotFill: spot_strikes, TrialFill: trial_strikes}
 
 
 @dataclass(frozen=True)
@@ -214,7 +211,7 @@ def of_any(
     return told
 
 
-def _asked(kind: type, table: Table) -> Select[Any]:
+def _asked(kind: type, table: TableClause) -> Select[Any]:
     strikes = STRIKES.get(kind)
     if strikes is None:
         return select(table)

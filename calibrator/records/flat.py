@@ -10,14 +10,13 @@ import json
 from collections.abc import Iterable, Sequence
 from typing import Any
 
-from sqlalchemy import RowMapping, Table, select
+from sqlalchemy import RowMapping, TableClause, select
 
 from calibrator.model.underway import Underway, unwatched
-from calibrator.records.facts import STRIKES
 from calibrator.records.plain import to_plain
 from calibrator.records.repository import Records
 from calibrator.records.table_file import Cell, FlatTable
-from calibrator.records.tables import FACTS, NOUNS, changes, fingerprints
+from calibrator.records.tables import FACTS, NOUNS, STRIKES, changes, fingerprints
 from calibrator.records.workbook import SheetOf
 
 _WHO = ("at", "by", "why")
@@ -33,14 +32,14 @@ def everything(records: Records, underway: Underway = unwatched) -> list[SheetOf
         ]
 
 
-def _query(table: Table) -> Any:
+def _query(table: TableClause) -> Any:
     if "change" not in table.c:
         return select(table)
     who = [changes.c[name].label(f"kept_{name}") for name in _WHO]
     return select(*who, table).join(changes, changes.c.number == table.c.change).order_by(table.c.change)
 
 
-def _flat(table: Table, rows: Iterable[RowMapping], underway: Underway) -> FlatTable:
+def _flat(table: TableClause, rows: Iterable[RowMapping], underway: Underway) -> FlatTable:
     headings = tuple(_query(table).selected_columns.keys())
     return FlatTable(headings, tuple(_cells(row, headings, underway) for row in rows))
 

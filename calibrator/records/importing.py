@@ -9,7 +9,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, Table, select
+from sqlalchemy import Connection, TableClause, select
 
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.model.underway import Underway, one_by_one, unwatched
@@ -20,7 +20,7 @@ from calibrator.records.paths import sample_lots_folder
 from calibrator.records.plain import NotPlain, from_plain, kind_word
 from calibrator.records.repository import Records
 from calibrator.records.rows import Writing, spoken
-from calibrator.records.tables import changes
+from calibrator.records.tables import STRIKES, changes
 from calibrator.values import dataclass
 
 IMPORTED = "imported from "
@@ -139,7 +139,7 @@ def _apply_printed(writing: Writing, printed: Printed, at: datetime) -> None:
 
 def _apply_struck(writing: Writing, struck: Struck) -> None:
     strike = facts.Strike(struck.of, struck.reason, struck.by, struck.at)
-    if any(_strike_there(writing.connection, strikes, struck) for strikes in facts.STRIKES.values()):
+    if any(_strike_there(writing.connection, strikes, struck) for strikes in STRIKES.values()):
         return
     if facts.one(writing.connection, SpotFill, struck.of):
         facts.add_strike(writing, SpotFill, strike)
@@ -149,7 +149,7 @@ def _apply_struck(writing: Writing, struck: Struck) -> None:
         facts.add_strike(writing, Fill, strike)
 
 
-def _strike_there(connection: Connection, strikes: Table, struck: Struck) -> bool:
+def _strike_there(connection: Connection, strikes: TableClause, struck: Struck) -> bool:
     query = (
         select(strikes.c.change)
         .join(changes, changes.c.number == strikes.c.change)

@@ -8,7 +8,7 @@ from datetime import datetime
 from enum import StrEnum
 from typing import Any
 
-from sqlalchemy import Connection, Select, Table, select
+from sqlalchemy import Connection, Select, TableClause, select
 
 from calibrator.model import (
     BagCount,
@@ -29,7 +29,7 @@ from calibrator.records import facts, fingerprints
 from calibrator.records.fingerprints import Fingerprint
 from calibrator.records.repository import Records
 from calibrator.records.rows import as_value
-from calibrator.records.tables import FACTS, NOUNS, changes
+from calibrator.records.tables import FACTS, NOUNS, STRIKES, changes
 from calibrator.values import dataclass
 
 
@@ -105,7 +105,7 @@ def _ids(noun: type, lot_id: str) -> Select[Any]:
     return select(NOUNS[noun].c.id).where(NOUNS[noun].c.lot_id == lot_id)
 
 
-def _rows(connection: Connection, table: Table, where: Any) -> list[Mapping[str, Any]]:
+def _rows(connection: Connection, table: TableClause, where: Any) -> list[Mapping[str, Any]]:
     query = select(table, *_WHO).join(changes, changes.c.number == table.c.change).where(where)
     return [dict(row) for row in connection.execute(query.order_by(table.c.change)).mappings()]
 
@@ -139,7 +139,7 @@ def _about(one: Happening) -> Topic:
 
 
 def _weighed(connection: Connection, kind: type, topic: Topic, where: Any) -> Iterator[Happening]:
-    table, strikes = FACTS[kind], facts.STRIKES[kind]
+    table, strikes = FACTS[kind], STRIKES[kind]
     now: dict[str, Any] = {}
     for row in _rows(connection, table, where):
         now[row["id"]] = as_value(kind, {"struck_reason": None, **row})
@@ -150,7 +150,7 @@ def _weighed(connection: Connection, kind: type, topic: Topic, where: Any) -> It
         yield _told(row, topic, now[row["of_id"]], before)
 
 
-def _of_lot(kind: type, table: Table, lot_id: str) -> Any:
+def _of_lot(kind: type, table: TableClause, lot_id: str) -> Any:
     if kind is SpotFill:
         return table.c.lot_id == lot_id
     if kind is Fill:

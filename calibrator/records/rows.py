@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import UTC, datetime
 from typing import Any, TypeVar
 
-from sqlalchemy import Connection, RowMapping, Table, func, insert, select
+from sqlalchemy import Connection, RowMapping, TableClause, func, insert, select
 
 from calibrator.records.errors import NotAllowed
 from calibrator.records.plain import NotPlain, hints, kind_word, plain_fields, to_plain
@@ -30,7 +30,7 @@ class Writing:
         self.connection.execute(insert(changes), told)
         return self.last
 
-    def add(self, table: Table, value: Any, **extra: Any) -> None:
+    def add(self, table: TableClause, value: Any, **extra: Any) -> None:
         """Insert a noun or fact, with columns that it does not have itself."""
         names = {column.name for column in table.columns}
         own = {name: getattr(value, name) for name in hints(type(value)) if name in names}

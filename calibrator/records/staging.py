@@ -9,17 +9,18 @@ from contextlib import closing, contextmanager, suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
-from sqlalchemy import Connection, Engine, Table, select, text
+from sqlalchemy import Connection, Engine, TableClause, select, text
 from sqlalchemy.exc import SQLAlchemyError
 
 from calibrator.model import Lot
 from calibrator.records import fingerprints
 from calibrator.records.engine import begin_writing, make_engine
+from calibrator.records.layout import metadata
 from calibrator.records.place import place_of
 from calibrator.records.plain import NotPlain, kind_word, plain_fields, to_plain
 from calibrator.records.readable import Row
 from calibrator.records.rows import as_value
-from calibrator.records.tables import FACTS, NOUNS, SCHEMA, changes, metadata
+from calibrator.records.tables import FACTS, NOUNS, SCHEMA, changes
 from calibrator.values import dataclass
 
 PLACEHOLDER = "? {id}"
@@ -176,7 +177,7 @@ class Stage:
         raw.commit()
         return raw
 
-    def _leave_out_unsound(self, table: Table, kind: type | None) -> None:
+    def _leave_out_unsound(self, table: TableClause, kind: type | None) -> None:
         self._raw.commit()
         engine = make_engine(place_of(str(self._file)), read_only=True)
         rows = [row[0] for row in self._raw.execute(f"SELECT rowid FROM {table.name}")]
@@ -298,7 +299,7 @@ def _engine(file: Path) -> Iterator[Engine]:
 _BEARERS = [table for table in metadata.sorted_tables if "change" in table.columns and table.name not in ("things",)]
 
 
-def _sound(connection: Connection, table: Table, kind: type | None, number: int) -> bool:
+def _sound(connection: Connection, table: TableClause, kind: type | None, number: int) -> bool:
     try:
         query = select(table).where(text("rowid = :number")).params(number=number)
         row = connection.execute(query).mappings().one()

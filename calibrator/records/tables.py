@@ -1,4 +1,5 @@
-"""The tables. Their columns follow the fields of the nouns; migrations/ holds the history of both.
+"""The tables as they are asked. Their columns follow the fields of the nouns; migrations/ holds the history of both,
+and `layout` the keys and bonds that a file is made with.
 
 Everything is only ever added, and triggers refuse anything else. Each write is one row of `changes` (who,
 when, why); its number orders all that was ever kept, so that no order rests on a clock. `things` names what
@@ -12,19 +13,7 @@ from enum import StrEnum
 from types import NoneType, UnionType
 from typing import Any, Union, get_args, get_origin
 
-from sqlalchemy import (
-    Boolean,
-    Column,
-    Date,
-    Double,
-    ForeignKey,
-    Index,
-    Integer,
-    MetaData,
-    Table,
-    Text,
-    UniqueConstraint,
-)
+from sqlalchemy import Boolean, ColumnClause, Date, Double, Integer, TableClause, Text, column, table
 from sqlalchemy.types import TypeEngine
 
 from calibrator.model import (
@@ -55,45 +44,17 @@ from calibrator.records.plain import hints
 SCHEMA = 8
 """The version of the tables that this program writes; the newest migration has the same number."""
 
-metadata = MetaData(
-    naming_convention={
-        "ix": "ix_%(table_name)s_%(column_0_name)s",
-        "uq": "uq_%(table_name)s_%(column_0_name)s",
-        "fk": "fk_%(table_name)s_%(column_0_name)s",
-        "pk": "pk_%(table_name)s",
-    }
-)
-
-changes = Table(
+changes = table(
     "changes",
-    metadata,
-    Column("number", Integer, primary_key=True, autoincrement=False),
-    Column("at", Moment, nullable=False),
-    Column("by", Text, nullable=False),
-    Column("why", Text, nullable=False),
-    Column("what", Text, nullable=False),
+    column("number", Integer),
+    column("at", Moment),
+    column("by", Text),
+    column("why", Text),
+    column("what", Text),
 )
 
-things = Table(
-    "things",
-    metadata,
-    Column("id", Text, primary_key=True),
-    Column("kind", Text, nullable=False),
-    Column("change", ForeignKey("changes.number"), nullable=False),
-)
+things = table("things", column("id", Text), column("kind", Text), column("change", Integer))
 
-_REFERS = {
-    **dict.fromkeys(("farm_id", "lot_id", "scoop_id", "scale_id", "plan_id", "vessel_id"), "things.id"),
-    "instrument_id": "things.id",
-    "weigh_in_id": "things.id",
-    "trial_id": "things.id",
-    "replaces_id": "things.id",
-    "sign_off_id": "sign_offs.id",
-    "print_id": "prints.id",
-    "scoop_revision": "scoops.revision",
-    "scale_revision": "scales.revision",
-    "lot_revision": "lots.revision",
-}
 _PLAIN: dict[Any, TypeEngine[Any]] = {
     str: Text(),
     float: Double(),
@@ -104,63 +65,37 @@ _PLAIN: dict[Any, TypeEngine[Any]] = {
 }
 
 
-def _type(hint: Any) -> tuple[TypeEngine[Any], bool]:
-    """The column type for a field, and whether it may be unknown."""
+def _type(hint: Any) -> TypeEngine[Any]:
+    """The column type for a field."""
     options = get_args(hint) if get_origin(hint) in (Union, UnionType) else (hint,)
     known = [option for option in options if option is not NoneType]
-    optional = len(known) < len(options)
     if len(known) > 1:
-        return Nested(hint), optional
+        return Nested(hint)
     if known[0] in _PLAIN:
-        return _PLAIN[known[0]], optional
+        return _PLAIN[known[0]]
     if isinstance(known[0], type) and issubclass(known[0], StrEnum):
-        return Word(known[0]), optional
-    return Nested(hint), optional
+        return Word(known[0])
+    return Nested(hint)
 
 
-def _column(name: str, hint: Any) -> Column[Any]:
-    kind, optional = _type(hint)
-    if name in _REFERS:
-        return Column(name, kind, ForeignKey(_REFERS[name]), nullable=optional)
-    return Column(name, kind, nullable=optional)
+def _fields(kind: type, *left_out: str) -> list[ColumnClause[Any]]:
+    return [column(name, _type(hint)) for name, hint in hints(kind).items() if name not in left_out]
 
 
-def _noun(name: str, kind: type) -> Table:
-    columns = [_column(field, hint) for field, hint in hints(kind).items() if field not in ("id", "revision")]
-    return Table(
-        name,
-        metadata,
-        Column("revision", Text, primary_key=True),
-        Column("id", Text, ForeignKey("things.id"), nullable=False, index=True),
-        Column("replaces", Text, ForeignKey(f"{name}.revision"), unique=True),
-        Column("change", ForeignKey("changes.number"), nullable=False),
-        *columns,
-    )
+def _noun(name: str, kind: type) -> TableClause:
+    telling = column("revision", Text), column("id", Text), column("replaces", Text), column("change", Integer)
+    return table(name, *telling, *_fields(kind, "id", "revision"))
 
 
-def _fact(name: str, kind: type, *extra: Any) -> Table:
-    columns = [_column(field, hint) for field, hint in hints(kind).items() if field not in ("id", "struck_reason")]
-    return Table(
-        name,
-        metadata,
-        Column("id", Text, primary_key=True),
-        Column("change", ForeignKey("changes.number"), nullable=False),
-        *columns,
-        *extra,
-    )
+def _fact(name: str, kind: type, *extra: ColumnClause[Any]) -> TableClause:
+    return table(name, column("id", Text), column("change", Integer), *_fields(kind, "id", "struck_reason"), *extra)
 
 
-def _strikes(name: str, of: str) -> Table:
-    return Table(
-        name,
-        metadata,
-        Column("change", ForeignKey("changes.number"), primary_key=True, autoincrement=False),
-        Column("of_id", Text, ForeignKey(f"{of}.id"), nullable=False, index=True),
-        Column("reason", Text),
-    )
+def _strikes(name: str) -> TableClause:
+    return table(name, column("change", Integer), column("of_id", Text), column("reason", Text))
 
 
-NOUNS: dict[type, Table] = {
+NOUNS: dict[type, TableClause] = {
     Farm: _noun("farms", Farm),
     Scale: _noun("scales", Scale),
     Scoop: _noun("scoops", Scoop),
@@ -177,31 +112,27 @@ NOUNS: dict[type, Table] = {
 }
 """The table of each noun."""
 
-fills = _fact("fills", Fill, Index(None, "weigh_in_id"))
-spot_fills = _fact("spot_fills", SpotFill, Index(None, "lot_id"))
-trial_fills = _fact("trial_fills", TrialFill, Index(None, "trial_id"))
-fill_strikes = _strikes("fill_strikes", "fills")
-spot_strikes = _strikes("spot_strikes", "spot_fills")
-trial_strikes = _strikes("trial_strikes", "trial_fills")
-sign_offs = _fact("sign_offs", SignOff, UniqueConstraint("weigh_in_id"))
-marks = _fact("marks", Mark, Column("position", Integer, nullable=False), Index(None, "sign_off_id"))
-prints = _fact("prints", Printed, UniqueConstraint("farm_id", "number"))
+fills = _fact("fills", Fill)
+spot_fills = _fact("spot_fills", SpotFill)
+trial_fills = _fact("trial_fills", TrialFill)
+fill_strikes = _strikes("fill_strikes")
+sign_offs = _fact("sign_offs", SignOff)
+marks = _fact("marks", Mark, column("position", Integer))
+prints = _fact("prints", Printed)
 sheet_endings = _fact("sheet_endings", SheetEnding)
 
-fingerprints = Table(
+fingerprints = table(
     "fingerprints",
-    metadata,
-    Column("sign_off_id", Text, ForeignKey("sign_offs.id"), primary_key=True),
-    Column("farm_id", Text, ForeignKey("things.id"), nullable=False),
-    Column("number", Integer, nullable=False),
-    Column("previous", Text, nullable=False),
-    Column("sha256", Text, nullable=False),
-    Column("taken_later", Moment),
-    UniqueConstraint("farm_id", "number"),
+    column("sign_off_id", Text),
+    column("farm_id", Text),
+    column("number", Integer),
+    column("previous", Text),
+    column("sha256", Text),
+    column("taken_later", Moment),
 )
 """The chain over the sign-offs of each farm, see `fingerprints.py`."""
 
-FACTS: dict[type, Table] = {
+FACTS: dict[type, TableClause] = {
     Fill: fills,
     SpotFill: spot_fills,
     TrialFill: trial_fills,
@@ -211,3 +142,10 @@ FACTS: dict[type, Table] = {
     SheetEnding: sheet_endings,
 }
 """The table of each fact."""
+
+STRIKES: dict[type, TableClause] = {
+    Fill: fill_strikes,
+    SpotFill: _strikes("spot_strikes"),
+    TrialFill: _strikes("trial_strikes"),
+}
+"""Which fills were struck out, and taken back in."""

@@ -37,7 +37,7 @@ page = opener.window.current_page
 assert page.key == "today" and page.lot_card.heading.text() and page.spot_card.verdict.text()
 assert not app.windowIcon().isNull()
 heavy = {"alembic", "scipy", "numpy", "pint", "pyqtgraph", "calibrator.prints.chart", "calibrator.prints.labels"}
-heavy |= {"asyncio", "ssl", "email"}
+heavy |= {"asyncio", "ssl", "email", "calibrator.records.layout"}
 import linecache
 assert not [file for file in linecache.cache if Path(file).match("calibrator/*/*.py")], "sources are read"
 print(*sorted(heavy & set(sys.modules)))

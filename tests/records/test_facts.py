@@ -15,7 +15,7 @@ from sqlalchemy import text
 
 from calibrator.model import Ending, Fill, Plan, PrintKind, Step, TrialFill, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Records
-from calibrator.records.tables import metadata
+from calibrator.records.layout import metadata
 from tests.exported import export_text
 
 invented.register()

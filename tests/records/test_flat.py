@@ -11,7 +11,7 @@ from openpyxl import load_workbook
 
 from calibrator.records import Records
 from calibrator.records.flat import everything
-from calibrator.records.tables import metadata
+from calibrator.records.layout import metadata
 from calibrator.records.workbook import write_workbook
 
 

@@ -19,8 +19,9 @@ from invented import World
 from sqlalchemy import Connection, inspect
 
 from calibrator.records import Records, RecordsReadOnly, RecordsUnreachable, backup, opening
+from calibrator.records.layout import metadata
 from calibrator.records.migrations import run
-from calibrator.records.tables import SCHEMA, metadata
+from calibrator.records.tables import SCHEMA
 from tests.exported import export_text
 
 FROZEN = Path(__file__).with_name("frozen")

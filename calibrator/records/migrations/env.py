@@ -2,7 +2,7 @@
 
 from alembic import context
 
-from calibrator.records.tables import metadata
+from calibrator.records.layout import metadata
 
 context.configure(
     connection=context.config.attributes["connection"],
