@@ -108,7 +108,7 @@ class InstrumentForm(Form[Instrument]):
 
     @property
     def _unit(self) -> str:
-        """Only a thermometer's division has a unit: the degrees that people here read."""
+        """Only a thermometer's division is kept with a unit: the degrees that people here read."""
         warm = self._kind is InstrumentKind.THERMOMETER
         return default_unit(Kind.TEMPERATURE, self.desk.system) if warm else ""
 
@@ -127,8 +127,9 @@ class InstrumentForm(Form[Instrument]):
     def _follow(self) -> None:
         kind = self._kind
         self.division.set_bare(DIVISIONS[kind][0])
-        caption = self.tr("Division of its scale, {unit}").format(unit=self._unit)
-        self.division.rename(caption if self._unit else self.tr("Division of its scale"))
+        unit = "°Brix" if kind is InstrumentKind.REFRACTOMETER else self._unit
+        caption = self.tr("Division of its scale, {unit}").format(unit=unit)
+        self.division.rename(caption if unit else self.tr("Division of its scale"))
         self.division.setVisible(kind is not InstrumentKind.JUG)
         self.compensated.setVisible(kind is InstrumentKind.REFRACTOMETER)
         self.reference.setVisible(kind is InstrumentKind.HYDROMETER)

@@ -87,12 +87,15 @@ def check_line(check: InstrumentCheck, tool: Instrument) -> str:
         day=day_text(check.at.astimezone().date()),
         where=where,
         reading=number(check.reading, digits),
-        expected=number(check.expected, digits) + _degrees(check, tool),
+        expected=number(check.expected, digits) + _unit(check, tool),
     )
 
 
-def _degrees(check: InstrumentCheck, tool: Instrument) -> str:
-    """A thermometer's own scale: ice is 32 on the one and 0 on the other."""
+def _unit(check: InstrumentCheck, tool: Instrument) -> str:
+    """What such an instrument is read in, a thermometer by its own scale: ice is 32 on the one and 0 on the other. A
+    hydrometer's figure is a ratio and has none."""
+    if tool.kind is InstrumentKind.REFRACTOMETER:
+        return "\u00a0°Brix"
     if tool.kind is not InstrumentKind.THERMOMETER:
         return ""
     return "\u00a0°F" if check.expected == ICE_F else "\u00a0°C"

@@ -262,6 +262,8 @@ class ToolChecks(QWidget):
         if tool is None:
             return
         self.water.set_bare(SG if floating else BRIX)
+        optical_caption = self.tr("Shown in plain water, °Brix")
+        self.water.rename(self.tr("Shown in plain water") if floating else optical_caption)
         self.ice.set_bare(DEGREES[self.desk.system])
         self.ice.rename(
             self.tr("Shown in ice water, well stirred, °F")
@@ -271,11 +273,11 @@ class ToolChecks(QWidget):
         self.advice.setText(
             self.tr("Float it in plain water and type how warm that is.")
             if floating
-            else self.tr("A drop of plain water should read 0. Weekly, and whenever it was dropped.")
+            else self.tr("A drop of plain water should read 0 °Brix. Weekly, and whenever it was dropped.")
         )
         self.known_advice.setText(
             self.tr(
-                "Every three months: table sugar is a standard by weight. More than {off} off: clean it first."
+                "Every three months: table sugar is a standard by weight. More than {off} °Brix off: clean it first."
             ).format(off=number(SCALE_OFF_BRIX))
         )
         self.state.setText(state(tool, self._tools, self.desk.clock()))

@@ -111,10 +111,10 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
         if len(x) > FINE_UP_TO:
             self._draw_dense(painter, frame, (x, y, low, high), seen)
         else:
+            self._draw_states(painter, frame, seen, x, (low, high))
             self._draw_fine(painter, seen, (x, y, low, high))
             self._draw_marked(painter, seen, x, y)
             self._draw_names(painter, frame, seen, x, y)
-            self._draw_states(painter, frame, seen, x, (low, high))
         self._draw_current(painter, seen, x, y)
 
     def _draw_fine(self, painter: QPainter, seen: slice, places: tuple[Floats, Floats, Floats, Floats]) -> None:
@@ -219,6 +219,7 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
             box = QRectF(left, max(frame.top(), float(bars[1][place]) - GAP_PX - high), wide, high)
             if box.adjusted(-GAP_PX, 0, GAP_PX, 0).intersects(taken):
                 box.moveTop(min(float(bars[0][place]) + GAP_PX, frame.bottom() - high))
+            painter.fillRect(box, QColor(tokens().surface))  # no line goes through the word
             painter.drawText(box, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip, told)
             taken = box
 

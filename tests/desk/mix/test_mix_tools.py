@@ -47,7 +47,7 @@ def test_a_refractometer_is_entered_and_checked_by_keys(qtbot: QtBot, page: MixC
     assert known.kind is InstrumentCheckKind.KNOWN
     # °Brix is sugar by weight: 3.0 oz of it in 24.7 oz.
     assert known.expected == pytest.approx(100 * 3.0 / 24.7, abs=0.06)
-    assert "0.4, should be 0.0" in labels(checks)
+    assert "0.4, should be 0.0\u00a0°Brix" in labels(checks)
     checks.withdraw(known)
     assert desk.records.find(InstrumentCheck, known.id).withdrawn_reason == "spilled some"
 
