@@ -2735,7 +2735,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>off target, %</source>
-        <translation>contra lo deseado, %</translation>
+        <translation>desvío, %</translation>
     </message>
     <message>
         <source>Here every check stands by its day, so that a lot that is off is found out by the checks. With a Brix calibration and three drops a check, 5 % too much powder is found after about four checks, 8 % after one or two; 2 % often not within a dozen: count the bags too.</source>
@@ -12116,6 +12116,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Instrumento</translation>
     </message>
     <message>
+        <source>Shown in plain water, °Brix</source>
+        <translation>Marca en agua sola, °Brix</translation>
+    </message>
+    <message>
         <source>Shown in ice water, well stirred, °F</source>
         <translation>Marca en agua con hielo, bien revuelta, °F</translation>
     </message>
@@ -12128,12 +12132,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Póngalo a flotar en agua sola y escriba qué tan caliente está.</translation>
     </message>
     <message>
-        <source>A drop of plain water should read 0. Weekly, and whenever it was dropped.</source>
-        <translation>Una gota de agua sola debe marcar 0. Cada semana, y siempre que se haya caído.</translation>
+        <source>A drop of plain water should read 0 °Brix. Weekly, and whenever it was dropped.</source>
+        <translation>Una gota de agua sola debe marcar 0 °Brix. Cada semana, y siempre que se haya caído.</translation>
     </message>
     <message>
-        <source>Every three months: table sugar is a standard by weight. More than {off} off: clean it first.</source>
-        <translation>Cada tres meses, pesando azúcar de mesa: se sabe cuánto debe marcar. Si se aparta más de {off}, límpielo primero.</translation>
+        <source>Every three months: table sugar is a standard by weight. More than {off} °Brix off: clean it first.</source>
+        <translation>Cada tres meses, pesando azúcar de mesa: se sabe cuánto debe marcar. Si se aparta más de {off} °Brix, límpielo primero.</translation>
     </message>
     <message>
         <source>Weigh {sugar} of sugar and {water} of water: {brix} °Brix.</source>
