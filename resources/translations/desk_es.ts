@@ -10473,10 +10473,6 @@ Last kept: {mass}</source>
         <translation>Lle&amp;nar hasta la línea</translation>
     </message>
     <message>
-        <source>{told} Once that is done, press “{button}”.</source>
-        <translation>{told} Cuando esté listo, oprima “{button}”.</translation>
-    </message>
-    <message>
         <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you like; put them up at the change-over.</source>
         <translation>Pesada firmada. Por ahora se sigue con el lote {old}; el cambio se hace en la página Hoy. Puede imprimir ya la etiqueta y la tabla de pared; póngalas el día del cambio.</translation>
     </message>
@@ -10493,12 +10489,24 @@ Last kept: {mass}</source>
         <translation>Pesada firmada.</translation>
     </message>
     <message>
+        <source>Signed. This lot is not fed now.</source>
+        <translation>Pesada firmada. Este lote no se está usando.</translation>
+    </message>
+    <message>
         <source>All of it is done. The label of this line was not printed here.</source>
         <translation>Está todo hecho. La etiqueta de esta línea no se imprimió aquí.</translation>
     </message>
     <message>
         <source>All of it is done.</source>
         <translation>Está todo hecho.</translation>
+    </message>
+    <message>
+        <source>Make a plan for the batch tables and the wall chart.</source>
+        <translation>Haga un plan para las tablas de mezcla y la tabla de pared.</translation>
+    </message>
+    <message>
+        <source>Once that is done, press “{button}”.</source>
+        <translation>Cuando esté listo, oprima “{button}”.</translation>
     </message>
     <message>
         <source>The line stays where it is.</source>

@@ -25,7 +25,7 @@ from calibrator.desk.standing import standing
 from calibrator.desk.weigh_in import step_sign_off
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
-from calibrator.model import Farm, Lot, PrintKind, Step, new_id
+from calibrator.model import Farm, Lot, Plan, PrintKind, Step, new_id
 
 LEVEL = {"25-0302A": "11.7", "26-0401B": "12.9"}
 
@@ -67,6 +67,14 @@ def print_label(window: Window, lot: Lot) -> None:
     signed = window.desk.records.sign_offs(lot.farm_id)[-1]
     window.desk.records.record_print(printed(PrintKind.SCOOP_LABEL, signed, scoop_id=signed.scoop_id))
     window.desk.changed.emit()
+
+
+def plan_without_chart(window: Window) -> None:
+    """Calves are fed by a plan, on a farm that wants no wall charts."""
+    farm = window.desk.farm
+    assert farm is not None
+    window.desk.records.keep(Plan(id=new_id(), farm_id=farm.id, name="Milk", groups=()))
+    window.desk.keep(replace(farm, asks_for_charts=False))
 
 
 def today(window: Window) -> TodayPage:
@@ -276,7 +284,7 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
 def test_what_says_that_a_scoop_is_marked_stands_where_it_is_told_not_to_be(window: Window, second: Lot) -> None:
     step = sign(window, second, "From")
     assert step._on_button.isVisible()
-    assert step.hands.text().endswith("Once that is done, press “Line and label are on”.")
+    assert "Once that is done, press “Line and label are on”." in step.hands.text()
     taken = mnemonics(window.current_page)
     assert len(taken) == len(set(taken))
     window.show_page("weigh_in")
@@ -306,7 +314,13 @@ def test_once_all_is_done_the_sign_off_asks_for_nothing_and_lights_nothing(windo
     assert "Print the label." not in step.hands.text()
     assert lit(step) == ["Line and label are on"]
     step._on_button.click()
+    assert step.hands.text() == "Signed. Make a plan for the batch tables and the wall chart."
+    assert lit(step) == ["Batch tables and wall chart"]
+    plan_without_chart(window)
     assert step.hands.text() == "All of it is done."
+    assert lit(step) == []
+    window.desk.keep(replace(window.desk.records.find(Lot, second.id), finished_on=window.desk.clock().date()))
+    assert step.hands.text() == "Signed. This lot is not fed now."
     assert lit(step) == []
 
 
@@ -318,6 +332,7 @@ def test_a_label_that_was_never_printed_here_is_not_called_done(window: Window, 
     assert card.what.text().startswith("Struck level only, until ")
     window.show_page("weigh_in")
     step._on_button.click()
+    plan_without_chart(window)
     assert step.hands.text() == "All of it is done. The label of this line was not printed here."
     card = today(window).spot_card
     assert card.to_mark.isVisibleTo(card)
@@ -334,6 +349,7 @@ def test_a_label_printed_ahead_of_the_change_over_is_lit_no_more(window: Window,
 def test_a_chart_that_does_not_hold_for_the_lot_is_what_comes_next(
     window: Window, second: Lot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    plan_without_chart(window)
     monkeypatch.setattr(step_sign_off, "chart_faults", lambda now: ["one"])
     step = sign(window, second, "From")
     assert "Print the wall chart." in step.hands.text()

@@ -85,7 +85,7 @@ class StepSignOff(StepView):
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         signed = guide.signed_off
-        self.hands.setText(self._what_to_do(guide, signed))
+        self.hands.setText(self._what_is_next(guide, signed))
         clear(self._grid)
         for number, (name, value) in enumerate(self._rows(guide, signed)):
             self._grid.addWidget(label(name, "quiet", wrap=False), number, 0, Qt.AlignmentFlag.AlignTop)
@@ -125,7 +125,8 @@ class StepSignOff(StepView):
             if not _label_is_printed(guide):
                 return self._label_button
             return None if _is_waiting(guide) else self._on_button
-        return self._tables_button if _wants_chart(guide) else None
+        fed = _signed_lot(guide, LotState.IN_USE) is not None
+        return self._tables_button if fed and self._left_on_paper(guide) else None
 
     def first_field(self) -> QWidget:
         """What is to be answered first."""
@@ -133,14 +134,6 @@ class StepSignOff(StepView):
             return self._comes_next(self.guide) or self._tables_button
         asked = self.fed_from.isVisibleTo(self) and not self.fed_from.answered
         return self.fed_from.ways if asked else self._initials
-
-    def _what_to_do(self, guide: Guide, signed: SignOff | None) -> str:
-        told = self._what_is_next(guide, signed)
-        if signed is None or _to_mark(guide) is None:
-            return told
-        return self.tr("{told} Once that is done, press “{button}”.").format(
-            told=told, button=without_letter(on_the_scoop(level=guide.struck_level))
-        )
 
     def _what_is_next(self, guide: Guide, signed: SignOff | None) -> str:
         fed = guide.standing.in_use
@@ -155,17 +148,30 @@ class StepSignOff(StepView):
                 "like; put them up at the change-over."
             )
             return text.format(old=fed.lot.lot_number)
-        left = [*self._left_on_scoop(guide), self.tr("Print the wall chart.") if _wants_chart(guide) else ""]
+        if _signed_lot(guide, LotState.IN_USE) is None:
+            return self.tr("Signed. This lot is not fed now.")
+        left = [*self._left_on_scoop(guide), self._left_on_paper(guide)]
         if any(left):
             return " ".join([self.tr("Signed."), *filter(None, left)])
         if not _label_is_printed(guide):
             return self.tr("All of it is done. The label of this line was not printed here.")
         return self.tr("All of it is done.")
 
+    def _left_on_paper(self, guide: Guide) -> str:
+        """What is still to come before calves are fed by tables and charts."""
+        if not guide.standing.plans:
+            return self.tr("Make a plan for the batch tables and the wall chart.")
+        return self.tr("Print the wall chart.") if _wants_chart(guide) else ""
+
     def _left_on_scoop(self, guide: Guide) -> tuple[str, ...]:
-        """What is still to be done about the scoop and its label."""
+        """What is still to be done about the scoop and its label, and what to press then."""
         if _to_mark(guide) is None:
             return ()
+        text = self.tr("Once that is done, press “{button}”.")
+        press = text.format(button=without_letter(on_the_scoop(level=guide.struck_level)))
+        return *self._scoop_and_label(guide), press
+
+    def _scoop_and_label(self, guide: Guide) -> tuple[str, ...]:
         printed = _label_is_printed(guide)
         if guide.line_stays and not guide.struck_level:
             stays = self.tr("The line stays where it is.")
