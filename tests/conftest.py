@@ -8,20 +8,34 @@ from __future__ import annotations
 
 import gc
 import os
+import shutil
 import tempfile
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import Any
 from uuid import uuid4
 
 import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+# A folder that lies in memory, where there is room in one: every weight is synced to the disk, and waiting for it
+# was a third of a test at the screen. What is killed and damaged is so there as well.
+_MEMORY = Path("/dev/shm")
+_ROOM_BYTES = 2_000_000_000
+if os.access(_MEMORY, os.W_OK) and shutil.disk_usage(_MEMORY).free > _ROOM_BYTES:
+    os.environ.setdefault("TMPDIR", str(_MEMORY))
+    tempfile.tempdir = None  # asked for before, and kept
+
 # Set before anything of ours is imported, and inherited by the programs that tests start.
 _FOLDER = tempfile.mkdtemp(prefix="calibrator-")
 for name in ("XDG_DATA_HOME", "APPDATA", "LOCALAPPDATA"):
     os.environ[name] = _FOLDER
 
 POSTGRES = os.environ.get("CALIBRATOR_TEST_POSTGRES", "")
+
+
+def pytest_unconfigure() -> None:
+    shutil.rmtree(_FOLDER, ignore_errors=True)
 
 
 def pytest_collection_finish() -> None:
