@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from functools import cache
 from itertools import groupby
 from operator import attrgetter
 
@@ -81,36 +82,38 @@ def columns_of(rows: Sequence[RowCells]) -> list[Column]:
     return chosen + ([Column.SCOOPFULS] if any(cells.parts for cells in rows) else [])
 
 
+def column_widths(rows: Sequence[RowCells], style: Style, least: Mapping[Column, float]) -> dict[Column, float]:
+    """What each column takes, and what the temperature would that stands there where there is room for it."""
+    return {column: _width(column, rows, style, least) for column in {*columns_of(rows), Column.TEMPERATURE}}
+
+
+def _width(column: Column, rows: Sequence[RowCells], style: Style, least: Mapping[Column, float]) -> float:
+    return max(column_width(column, rows, style), least.get(column, 0.0))
+
+
 def place_columns(
-    rows: Sequence[RowCells], style: Style, least: Mapping[Column, float], room_mm: float
+    chosen: Sequence[Column], widths: Mapping[Column, float], room_mm: float
 ) -> dict[Column, tuple[float, float]] | None:
-    """Left edge and width of every column, or None where they do not fit the room."""
-    chosen = columns_of(rows)
-    placed = _placed(chosen, rows, style, least, room_mm)
+    """Left edge and width of every column, or None where those that are chosen do not fit the room."""
+    placed = _placed(chosen, widths, room_mm)
     if placed is None or Column.TEMPERATURE in chosen:
         return placed
-    chosen.insert(chosen.index(Column.POWDER), Column.TEMPERATURE)
-    return _placed(chosen, rows, style, least, room_mm) or placed
+    powder = chosen.index(Column.POWDER)
+    return _placed([*chosen[:powder], Column.TEMPERATURE, *chosen[powder:]], widths, room_mm) or placed
 
 
 def _placed(
-    chosen: Sequence[Column],
-    rows: Sequence[RowCells],
-    style: Style,
-    least: Mapping[Column, float],
-    room_mm: float,
-    least_gutter: float = _GUTTER,
+    chosen: Sequence[Column], widths: Mapping[Column, float], room_mm: float, least_gutter: float = _GUTTER
 ) -> dict[Column, tuple[float, float]] | None:
-    widths = [max(column_width(column, rows, style), least.get(column, 0.0)) for column in chosen]
-    gutters = len(widths) + 1
-    spare = room_mm - sum(widths) - gutters * least_gutter
+    gutters = len(chosen) + 1
+    spare = room_mm - sum(widths[column] for column in chosen) - gutters * least_gutter
     if spare < 0:
         return None
     gutter = min(_WIDEST_GUTTER, least_gutter + spare / gutters)
     edges, x = {}, gutter / 2
-    for column, width in zip(chosen, widths, strict=True):
-        edges[column] = (x, width)
-        x += width + gutter
+    for column in chosen:
+        edges[column] = (x, widths[column])
+        x += widths[column] + gutter
     return edges
 
 
@@ -190,14 +193,20 @@ def layouts(
     """Every layout worth comparing; `rooms` tells width and height of the table, upright and
     landscape, `least` what the columns' headings take."""
     rows = [cells for group in groups for cells in group]
+    chosen = columns_of(rows)
+
+    @cache  # they are the same whichever way the paper lies, and most of the work
+    def measured(style: Style) -> tuple[dict[Column, float], RowShape]:
+        return column_widths(rows, style, least), row_shape(rows, style)
+
     for landscape, (width, height) in rooms.items():
         for series in styles(rows, small_mm):
             found = False
             for style in series:
                 if found and style.size_mm < LEAST_TYPE_MM:
                     break
-                columns = place_columns(rows, style, least, width - FLAG_MM)
-                shape = row_shape(rows, style)
+                widths, shape = measured(style)
+                columns = place_columns(chosen, widths, width - FLAG_MM)
                 if columns is None or shape.height_mm + max(headings) > height:
                     continue
                 found = True
@@ -238,7 +247,8 @@ def _with_today_large(
             continue
         style = replace(layout.shape.style, today_mm=size)
         # One wide row may come nearer to its neighbours than all of them.
-        columns = _placed([*layout.columns], rows, style, least, room[0] - FLAG_MM, _GUTTER_OF_TODAY)
+        widths = column_widths(rows, style, least)
+        columns = _placed([*layout.columns], widths, room[0] - FLAG_MM, _GUTTER_OF_TODAY)
         shape = row_shape(rows, style)
         if columns is None or shape.of(max(rows, key=lambda cells: cells.today)).height_mm + max(headings) > room[1]:
             continue

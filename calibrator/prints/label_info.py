@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date
-from functools import cached_property
+from functools import cache, cached_property
 
 from calibrator.model import UnitSystem
 from calibrator.prints import fonts, words
@@ -119,11 +119,16 @@ def lay_info(
     A lot number loses its beginning only where it fits whole in no way. None where not even lot, warning and number
     fit.
     """
+
+    @cache  # neither the lot number's type nor how many parts are kept changes them
+    def others(rest_mm: float, scale: float) -> tuple[_Part, ...]:
+        return tuple(_others(label, facts, said, rest_mm, scale, piece))
+
     for lot, whole in ((_USUAL, True), (_SMALLER, True), (_USUAL, False), (replace(_USUAL, lines=1), False)):
         for kept in range(_MOST_PARTS, _FEWEST_PARTS + bool(label.counts) + label.medicated - 1, -1):
             for scale in _SCALES:
                 for widths in _arrangements(width_mm, scale):
-                    info = _arranged(label, facts, said, widths, scale, kept, lot, piece)
+                    info = _arranged(label, said, widths, scale, lot, others(widths[-1], scale)[: kept - 1])
                     if info.height_mm <= height_mm and (info.bears_lot or not whole):
                         return info
     return None
@@ -139,20 +144,17 @@ def _arrangements(width_mm: float, scale: float) -> list[tuple[float, ...]]:
 
 def _arranged(
     label: ScoopLabel,
-    facts: LabelSheet,
     said: Words,
     widths: tuple[float, ...],
     scale: float,
-    kept: int,
     lot: _LotType,
-    piece: tuple[int, int],
+    others: tuple[_Part, ...],
 ) -> Info:
     first, rest = widths[0], widths[-1]
     head = _part(_head(label, said), first, _SMALL * scale, Weight.BOLD, 0.0)
     least = max(lot.least_mm * scale, _LOT_LEAST)
     mark = lay_lot(label.lot_number, first, lot.alone_mm * scale, lot.several_mm * scale, least, lot.lines)
     only = _only(said, first, scale)
-    others = tuple(_others(label, facts, said, rest, scale, piece))[: kept - 1]
     if len(widths) == 1:
         return Info((_Column(first, head, mark, (only, *others)),))
     return Info((_Column(first, head, mark, (only,)), _Column(rest, None, None, others)))

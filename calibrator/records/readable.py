@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
 from contextlib import suppress
 
 Row = dict[str, object]
@@ -24,12 +23,14 @@ class Readable:
 
     def rows(self, table: str, columns: list[str], known: int = 0) -> dict[int, Row]:
         """The rows that can be read, by their numbers; `known` is a number that the table must reach."""
-        found = dict(self._scanned(table, columns, "ASC"))
+        found, whole = self._scanned(table, columns, "ASC")
+        if whole:
+            return found  # whatever could be asked for by its number was come by on the way
         low = max(found, default=0)
-        found |= dict(self._scanned(table, columns, "DESC"))
+        found |= self._scanned(table, columns, "DESC")[0]
         above = [number for number in found if number > low]
-        for number in range(low + 1, min(above) if above else max(low, known) + _BEYOND):
-            found |= self._one(table, columns, number)
+        end = min(above) if above else max(low, known) + _BEYOND
+        found |= self._each(table, columns, range(low + 1, end))
         return dict(sorted(found.items()))
 
     def referred(self, table: str, column: str) -> dict[int, str]:
@@ -42,25 +43,35 @@ class Readable:
                 found[number] = owner
         return found
 
-    def _scanned(self, table: str, columns: list[str], direction: str) -> Iterator[tuple[int, Row]]:
-        named = ", ".join(map(_named, columns))
+    def _scanned(self, table: str, columns: list[str], direction: str) -> tuple[dict[int, Row], bool]:
+        """The rows that are come by from one end, and whether the other end was reached."""
+        found: dict[int, Row] = {}
+        query = f"SELECT rowid, {_listed(columns)} FROM {_named(table)} ORDER BY rowid {direction}"
         last: int | None = None
-        with suppress(sqlite3.Error):
-            for number, *values in self._raw.execute(
-                f"SELECT rowid, {named} FROM {_named(table)} ORDER BY rowid {direction}"
-            ):
-                if last is not None and (number <= last) == (direction == "ASC"):
-                    return  # pages that point in circles
-                last = number
-                yield number, dict(zip(columns, values, strict=True))
-
-    def _one(self, table: str, columns: list[str], number: int) -> dict[int, Row]:
-        named = ", ".join(map(_named, columns))
         try:
-            row = self._raw.execute(f"SELECT {named} FROM {_named(table)} WHERE rowid = ?", (number,)).fetchone()
+            for number, *values in self._raw.execute(query):
+                if last is not None and (number <= last) == (direction == "ASC"):
+                    return found, False  # pages that point in circles
+                last = number
+                found[number] = dict(zip(columns, values, strict=True))
         except sqlite3.Error:
-            return {}
-        return {number: dict(zip(columns, row, strict=True))} if row else {}
+            return found, False
+        return found, True
+
+    def _each(self, table: str, columns: list[str], numbers: range) -> dict[int, Row]:
+        """The rows of these numbers, each asked for by itself."""
+        found: dict[int, Row] = {}
+        query = f"SELECT {_listed(columns)} FROM {_named(table)} WHERE rowid = ?"
+        for number in numbers:
+            with suppress(sqlite3.Error):
+                row = self._raw.execute(query, (number,)).fetchone()
+                if row:
+                    found[number] = dict(zip(columns, row, strict=True))
+        return found
+
+
+def _listed(names: list[str]) -> str:
+    return ", ".join(map(_named, names))
 
 
 def _named(name: str) -> str:

@@ -208,50 +208,33 @@ def metric(window: Window) -> None:
 
 
 @everywhere
-@pytest.mark.parametrize("slowly", [False, True], ids=["fast", "slow"])
-def test_every_key_arrives_at_any_pace(window: Window, name: str, slowly: bool) -> None:
+def test_every_key_arrives_at_any_pace_and_in_any_order(window: Window, name: str) -> None:
+    """Fast, from below upwards, with a slip in each field that is mended afterwards, slowly."""
     place = come_to(window, name)
+    meant = [text for _, text in place.fields]
     for into, text in place.fields:
-        put(into, text, slowly=slowly)
-    assert told(window, place) == [text for _, text in place.fields]
-
-
-@everywhere
-def test_from_below_upwards_comes_to_the_same(window: Window, name: str) -> None:
-    place = come_to(window, name)
+        put(into, text)
+    assert told(window, place) == meant
+    for into, _ in place.fields:
+        put(into, "")
     for into, text in reversed(place.fields):
         put(into, text)
-    assert told(window, place) == [text for _, text in place.fields]
-
-
-@everywhere
-def test_mending_a_slip_on_the_way_leaves_the_rest(window: Window, name: str) -> None:
-    place = come_to(window, name)
+    assert told(window, place) == meant
     for into, text in place.fields:
         put(into, text + "7")
     for into, _ in place.fields:
         QTest.keyClick(tab_to(into), Qt.Key.Key_End)
         QTest.keyClick(focus(), Qt.Key.Key_Backspace)
-    assert told(window, place) == [text for _, text in place.fields]
+    assert told(window, place) == meant
+    for into, _ in place.fields:
+        put(into, "")
+    for into, text in place.fields:
+        put(into, text, slowly=True)
+    assert told(window, place) == meant
 
 
 @everywhere
-def test_tab_goes_all_around_and_back_to_where_it_began(window: Window, name: str) -> None:
-    come_to(window, name)
-    begun = focus()
-    met = [begun]
-    for _ in range(MOST_TABS):
-        QTest.keyClick(focus(), Qt.Key.Key_Tab)
-        if focus() is begun:
-            break
-        met.append(focus())
-    assert focus() is begun
-    assert len({id(one) for one in met}) == len(met)
-    assert {into for into, _ in PLACES[name].fields} <= {known_as(one, name) for one in met}
-
-
-@everywhere
-def test_shift_and_tab_go_the_same_way_back(window: Window, name: str) -> None:
+def test_tab_goes_all_around_and_shift_and_tab_the_same_way_back(window: Window, name: str) -> None:
     """Empty, and with something typed, when the buttons to keep it come in between."""
     place = come_to(window, name)
     for typed in (False, True):
@@ -264,6 +247,8 @@ def test_shift_and_tab_go_the_same_way_back(window: Window, name: str) -> None:
             forth.append(focus())
             QTest.keyClick(focus(), Qt.Key.Key_Tab)
             assert len(forth) < MOST_TABS
+        assert len({id(one) for one in forth}) == len(forth)
+        assert {into for into, _ in place.fields} <= {known_as(one, name) for one in forth}
         back = [focus()]
         for _ in forth[1:]:
             QTest.keyClick(focus(), Qt.Key.Key_Backtab)
@@ -330,26 +315,6 @@ def test_what_is_typed_by_keys_alone_is_kept_as_meant(window: Window, name: str)
 
 
 @everywhere
-def test_away_to_another_page_and_back_it_is_still_there(window: Window, name: str) -> None:
-    place = come_to(window, name)
-    for into, text in place.fields:
-        put(into, text)
-    go(window, 6)
-    go(window, place.number)
-    assert told(window, place) == [text for _, text in place.fields]
-
-
-@everywhere
-def test_what_others_keep_meanwhile_takes_nothing_away(window: Window, name: str) -> None:
-    place = come_to(window, name)
-    for into, text in place.fields:
-        put(into, text)
-    scale = window.desk.records.every(Scale)[0]
-    window.desk.attempt(lambda: window.desk.records.keep(replace(scale, name="Barn scale")))
-    assert told(window, place) == [text for _, text in place.fields]
-
-
-@everywhere
 def test_units_changed_in_the_middle_change_no_meaning(window: Window, name: str) -> None:
     place = come_to(window, name)
     into, text, kind = place.bare
@@ -360,16 +325,26 @@ def test_units_changed_in_the_middle_change_no_meaning(window: Window, name: str
 
 
 @everywhere
-def test_closing_in_the_middle_asks_and_no_keeps_everything(window: Window, answers: Answers, name: str) -> None:
+def test_what_is_typed_stays_whatever_happens_until_the_window_closes(
+    window: Window, answers: Answers, name: str
+) -> None:
+    """Away to another page and back, something kept by others meanwhile, a window closed and then not."""
     place = come_to(window, name)
+    meant = [text for _, text in place.fields]
     for into, text in place.fields:
         put(into, text)
+    go(window, 6)
+    go(window, place.number)
+    assert told(window, place) == meant
+    scale = window.desk.records.every(Scale)[0]
+    window.desk.attempt(lambda: window.desk.records.keep(replace(scale, name="Barn scale")))
+    assert told(window, place) == meant
     before = window.desk.records.version()
     answers.yes = False
     window.close()
     assert window.isVisible()
     assert "typed but not entered" in answers.asked[-1]
-    assert told(window, place) == [text for _, text in place.fields]
+    assert told(window, place) == meant
     answers.yes = True
     window.close()
     assert not window.isVisible()

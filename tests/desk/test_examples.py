@@ -12,6 +12,7 @@ import pytest
 from answers import Answers
 from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtWidgets import QApplication
+from shiboken6 import isValid
 from speaking import speaking
 
 import calibrator.desk
@@ -42,17 +43,17 @@ def records(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Records]:
 
 
 @pytest.fixture
-def made_at(monkeypatch: pytest.MonkeyPatch) -> dict[int, Place]:
-    """Where in the code each field was made, by its id; the fields are kept, so that no id is given twice."""
-    found: dict[int, Place] = {}
+def made(monkeypatch: pytest.MonkeyPatch) -> dict[QuantityField, Place]:
+    """Every field that is made from here on, and where in the code it was."""
+    found: dict[QuantityField, Place] = {}
     usual = QuantityField.__init__
 
     def noted(self: QuantityField, *told: object, **more: object) -> None:
         frame = sys._getframe(1)
         while frame.f_code.co_filename in INSIDE and frame.f_back is not None:
             frame = frame.f_back
-        found[id(self)] = (frame.f_code.co_filename, frame.f_lineno)
         usual(self, *told, **more)  # type: ignore[arg-type]
+        found[self] = (frame.f_code.co_filename, frame.f_lineno)
 
     monkeypatch.setattr(QuantityField, "__init__", noted)
     return found
@@ -99,9 +100,10 @@ def wrong(field: QuantityField) -> Iterator[str]:
 
 
 @contextmanager
-def one_more_row_each(window: Window) -> Iterator[None]:
-    """Lists that begin empty, such as a plan's additives, with a row in them for as long as it is looked at."""
-    lists = [one for one in window.findChildren(RowsEditor) if not one.add.isHidden()]
+def one_more_row_each(window: Window, met: set[RowsEditor]) -> Iterator[None]:
+    """Lists that begin empty, such as a plan's additives, with a row in them when they are met for the first time."""
+    lists = [one for one in window.findChildren(RowsEditor) if one not in met and not one.add.isHidden()]
+    met.update(lists)
     rows = [one.place() for one in lists]
     yield
     for row in rows:
@@ -110,7 +112,7 @@ def one_more_row_each(window: Window) -> Iterator[None]:
 
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_a_bare_number_has_the_unit_of_the_example_in_every_field(
-    qapp: QApplication, records: Records, made_at: dict[int, Place], language: str
+    qapp: QApplication, records: Records, made: dict[QuantityField, Place], language: str
 ) -> None:
     if qapp.property("tokens") is None:
         Theme(qapp)
@@ -120,15 +122,15 @@ def test_a_bare_number_has_the_unit_of_the_example_in_every_field(
         window = Window(desk)
         window.resize(1024, 700)
         window.show()
-        seen: dict[int, QuantityField] = {}
+        seen: set[QuantityField] = set()
+        lists: set[RowsEditor] = set()
         found: set[str] = set()
         for screen in tour(window):
-            with one_more_row_each(window):
-                fields = [one for top in QApplication.topLevelWidgets() for one in top.findChildren(QuantityField)]
-                for field in (one for one in fields if id(one) in made_at and id(one) not in seen):
-                    seen[id(field)] = field
+            with one_more_row_each(window, lists):
+                for field in [one for one in made if one not in seen and isValid(one)]:
+                    seen.add(field)
                     found |= {f"{screen}, {field.accessibleName()}: {told}" for told in wrong(field)}
-        lines = [made_at[one] for one in seen]
+        lines = [made[one] for one in seen]
         missed = [
             f"{Path(file).name}:{line}"
             for (file, line), of in written_down().items()

@@ -31,7 +31,7 @@ def test_fills_come_back_in_order_as_they_were_kept(records: Records, world: Wor
     assert records.fills("x") == []
 
 
-@settings(suppress_health_check=list(HealthCheck), max_examples=40, deadline=None)
+@settings(suppress_health_check=list(HealthCheck), max_examples=15, deadline=None)
 @given(data=st.data())
 def test_whatever_fill_can_be_kept_comes_back_unchanged(records: Records, world: World, data: st.DataObject) -> None:
     told = data.draw(invented.any_of(Fill))
@@ -289,7 +289,7 @@ def test_of_a_sheet_that_was_never_printed_nothing_is_kept(records: Records, wor
     assert records.sheet_endings(world.farm.id) == []
 
 
-@settings(suppress_health_check=list(HealthCheck), max_examples=40, deadline=None)
+@settings(suppress_health_check=list(HealthCheck), max_examples=15, deadline=None)
 @given(data=st.data())
 def test_whatever_fill_of_a_trial_can_be_kept_comes_back(records: Records, world: World, data: st.DataObject) -> None:
     of = records.keep(invented.trial(world.lot, world.scoop, world.scale))

@@ -17,7 +17,7 @@ from calibrator.records import EditedMeanwhile, NotAllowed, Records
 from calibrator.records.columns import Moment
 
 invented.register()
-_SAME_STORE = settings(suppress_health_check=list(HealthCheck), max_examples=40, deadline=None)
+_SAME_STORE = settings(suppress_health_check=list(HealthCheck), max_examples=15, deadline=None)
 
 
 def test_a_kept_noun_is_found_as_it_was_given_back(records: Records) -> None:

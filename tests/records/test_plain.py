@@ -26,7 +26,7 @@ from calibrator.records.plain import (
 )
 
 invented.register()
-lawful = settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+lawful = settings(max_examples=30, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 KINDS = (*invented.NOUNS, *invented.FACTS)
 _JSON = st.recursive(
     st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=8),
