@@ -4623,10 +4623,6 @@ entre {low} y {high}
         <translation>Para volver a usarlo, oprima De nuevo en uso.</translation>
     </message>
     <message>
-        <source>To feed it again press Finished, then Back into use.</source>
-        <translation>Para volver a usarlo, oprima Ya se acabó y luego De nuevo en uso.</translation>
-    </message>
-    <message>
         <source>Weighed on {day}, brought in from {file}; not signed off.</source>
         <translation>Pesado el {day}, traído de {file}; sin firmar.</translation>
     </message>
@@ -5282,6 +5278,18 @@ entre {low} y {high}
     <message>
         <source>Finished</source>
         <translation>Ya se acabó</translation>
+    </message>
+    <message>
+        <source>Lot {number} is finished.</source>
+        <translation>El lote {number} se acabó.</translation>
+    </message>
+    <message>
+        <source>Lot {number} is in use.</source>
+        <translation>El lote {number} está en uso.</translation>
+    </message>
+    <message>
+        <source>Lot {number} is no longer finished.</source>
+        <translation>El lote {number} ya no está terminado.</translation>
     </message>
     <message>
         <source>Lot {number} is entered already.</source>

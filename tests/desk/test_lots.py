@@ -473,7 +473,7 @@ def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPag
     first, second = weighed_lot(yard, "A1"), weighed_lot(yard, "B2")
     page.reload()
     page.open(first.id)
-    assert "To feed it again press Finished, then Back into use." in page.detail.standing_words.text()
+    assert "To feed it again press Back into use." in page.detail.standing_words.text()
 
     def states() -> list[str]:
         return [known.state for known in standing(yard.records, yard.farm).lots]
@@ -487,6 +487,14 @@ def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPag
     assert "To feed it again press Back into use." in page.detail.standing_words.text()
     page.finished_button.click()
     assert states() == ["left_over", "in_use"]
+    page.reload()
+    page.open(first.id)
+    assert page.weigh_button.text() == "Back into &use"
+    page.weigh_button.click()  # what is left of it is fed without calling it finished first
+    assert states() == ["in_use", "left_over"]
+    page.reload()
+    page.open(first.id)
+    assert page.weigh_button.text() == "We&igh in again …"
 
 
 @pytest.mark.parametrize("language", ["en", "es"])

@@ -179,10 +179,8 @@ class LotDetail(QFrame):
 
     def _fed_again(self, state: LotState) -> list[str]:
         """How a lot that others were fed after is fed again."""
-        if state is LotState.FINISHED:
+        if state in (LotState.FINISHED, LotState.LEFT_OVER):
             return [self.tr("To feed it again press Back into use.")]
-        if state is LotState.LEFT_OVER:
-            return [self.tr("To feed it again press Finished, then Back into use.")]
         return []
 
     def _out_of_files(self, lot: Lot) -> list[str]:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING
@@ -11,7 +10,8 @@ from PySide6.QtCore import QCoreApplication, QModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QSplitter, QStackedWidget, QTableView, QWidget
 
-from calibrator.desk.change_over import FedFrom, change_over, finished, keep_lots
+from calibrator.desk.change_over import FedFrom, finished
+from calibrator.desk.changing_over import ask_change_over, begin_lot, keep_told
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.enter import on_enter
 from calibrator.desk.forms.lot_form import LotForm
@@ -286,6 +286,8 @@ class LotsPage(Page):
         self.finished_button.setText(self.tr("Back into &use") if finished else self.tr("&Finished"))
         under_way = known is not None and known.open_weigh_in is not None
         again = self.tr("We&igh in again …") if signed else self.tr("We&igh in")
+        if self._is_left_over(known):
+            again = self.tr("Back into &use")
         self.weigh_button.setText(self.tr("Go on we&ighing") if under_way else again)
         due = under_way or not signed  # what is weighed in already asks for nothing
         set_style_property(self.weigh_button, "kind", "main" if due else "")
@@ -295,8 +297,15 @@ class LotsPage(Page):
         if self.weigh_button.isEnabled() and self.weigh_button.property("kind") == "main":
             self._weigh_in()
 
+    def _is_left_over(self, known: LotStanding | None) -> bool:
+        """Whether what is left of a lot can be fed again: that is asked for before it is weighed in anew."""
+        return known is not None and known.state is LotState.LEFT_OVER and known.open_weigh_in is None
+
     def _weigh_in(self) -> None:
         known = self.chosen
+        if self._is_left_over(known):
+            self._take_back()
+            return
         if known is None or known.sign_off is None or known.open_weigh_in is not None:
             self._begin_weighing()
             return
@@ -335,20 +344,26 @@ class LotsPage(Page):
     def _finish_now(self) -> None:
         known = self.chosen
         if known is not None and self._now is not None:
-            self._keep(finished(self._now, known, self._now.today))
+            said = self.tr("Lot {number} is finished.").format(number=known.lot.lot_number)
+            keep_told(self.desk, self._now, finished(self._now, known, self._now.today), said)
 
     def _take_back(self) -> None:
         """Back into use is fed again: in the place of a lot that was begun meanwhile too."""
         known = self.chosen
         if known is None or self._now is None:
             return
-        if known.sign_off is not None and self._now.in_use is not None:
-            self._keep(change_over(self._now, known, FedFrom(self._now.today)))
-        else:
-            self._keep((replace(known.lot, finished_on=None),))
+        text = self.tr("Lot {number} is in use.")
+        if known.sign_off is None:
+            text = self.tr("Lot {number} is no longer finished.")
+        said = text.format(number=known.lot.lot_number)
+        if known.sign_off is None or self._now.in_use is None:
+            keep_told(self.desk, self._now, (replace(known.lot, finished_on=None),), said)
+            return
+        ask_change_over(self.desk, self._now, "", partial(self._begin_again, known, said))
 
-    def _keep(self, lots: Sequence[Lot]) -> None:
-        self.desk.attempt(partial(keep_lots, self.desk.records, lots, self.desk.initials))
+    def _begin_again(self, known: LotStanding, said: str, old_is_finished: bool) -> None:
+        if self._now is not None:
+            begin_lot(self.desk, self._now, known, FedFrom(self._now.today), said, old_is_finished=old_is_finished)
 
     def _is_double(self, made: Lot) -> bool:
         others = self.desk.records.every(Lot, made.farm_id)

@@ -262,8 +262,7 @@ class StepMark(StepView):
 
 def _old_line(guide: Guide) -> OldLine | None:
     """What is known of the old line, as long as no other was drawn."""
-    w = guide.weigh_in
-    return guide.findings.old if w.drawn_line_mm in (None, w.old_line_mm) else None
+    return guide.findings.old if guide.weigh_in.drawn_line_mm is None or guide.line_stays else None
 
 
 def _keeps_old(guide: Guide) -> bool:
