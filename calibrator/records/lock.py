@@ -6,9 +6,9 @@ The system frees the lock when the program ends, however it ends, so that a cras
 from __future__ import annotations
 
 import errno
-import os
 import sys
 from pathlib import Path
+from typing import BinaryIO
 
 from calibrator.records.errors import RecordsLocked, RecordsReadOnly
 
@@ -16,19 +16,16 @@ _HELD_ELSEWHERE = {errno.EACCES, errno.EAGAIN, errno.EDEADLK}
 
 
 class Held:
-    """The lock of a records file, until it is released or nobody has it any more."""
+    """The lock of a records file, until it is released."""
 
-    def __init__(self, descriptor: int) -> None:
-        self._descriptor: int | None = descriptor
+    def __init__(self, beside: BinaryIO) -> None:
+        self._beside = beside
 
     def release(self) -> None:
         """Let another instance have it. Doing so again changes nothing."""
-        descriptor, self._descriptor = self._descriptor, None
-        if descriptor is not None:
-            _unlock(descriptor)
-            os.close(descriptor)
-
-    __del__ = release
+        if not self._beside.closed:
+            _unlock(self._beside.fileno())
+            self._beside.close()
 
 
 def take(file: Path) -> Held:
@@ -37,15 +34,15 @@ def take(file: Path) -> Held:
     Raises `RecordsLocked` when another instance has it, `RecordsReadOnly` where no lock can be written.
     """
     try:
-        descriptor = os.open(file.with_name(file.name + ".lock"), os.O_RDWR | os.O_CREAT, 0o666)
+        beside = file.with_name(file.name + ".lock").open("ab")
     except OSError:
         raise RecordsReadOnly("read_only", place=str(file)) from None
     try:
-        _lock(descriptor)
+        _lock(beside.fileno())
     except OSError as error:
-        os.close(descriptor)
+        beside.close()
         raise RecordsLocked("locked" if error.errno in _HELD_ELSEWHERE else "no_locks", place=str(file)) from None
-    return Held(descriptor)
+    return Held(beside)
 
 
 if sys.platform == "win32":
