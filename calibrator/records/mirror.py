@@ -10,6 +10,7 @@ from contextlib import suppress
 from pathlib import Path
 from threading import Lock
 
+from filelock import FileLock
 from sqlalchemy import Connection, Engine, text
 
 from calibrator.model.underway import Underway, unwatched
@@ -36,7 +37,7 @@ class Mirror:
         self.place: Place = place_of(str(file))
         self.file = file
         self._following = Lock()
-        self._held: lock.Held = lock.take(file)
+        self._held: FileLock = lock.take(file)
         self.engine: Engine = make_engine(self.place, read_only=False)
         try:
             self._make_ready()

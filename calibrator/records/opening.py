@@ -6,6 +6,7 @@ import os
 from contextlib import ExitStack
 from pathlib import Path
 
+from filelock import FileLock
 from sqlalchemy import Connection, Engine, inspect
 
 from calibrator.records import backup, lock
@@ -30,7 +31,7 @@ class Opened:
 
     place: Place
     engine: Engine
-    held: lock.Held | None
+    held: FileLock | None
     identity: tuple[int, int] | None
     backup_fault: RecordsError | None = None
 
@@ -99,7 +100,7 @@ def _not_ours(connection: Connection) -> RecordsDamaged:
     return RecordsDamaged(code, place=str(connection.engine.url.database))
 
 
-def _hold(file: Path, read_only: bool) -> lock.Held | None:
+def _hold(file: Path, read_only: bool) -> FileLock | None:
     if read_only:
         if not file.is_file():
             raise RecordsUnreachable("missing", place=str(file))

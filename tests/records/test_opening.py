@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import errno
 import os
 import shutil
 import sqlite3
@@ -15,6 +14,7 @@ from typing import Any, cast
 
 import invented
 import pytest
+from filelock import FileLock
 from invented import World
 from sqlalchemy import Engine, create_engine
 from sqlalchemy.exc import OperationalError
@@ -31,7 +31,6 @@ from calibrator.records import (
     RecordsUnreachable,
     default_url,
     facts,
-    lock,
     repository,
 )
 from calibrator.records import engine as engines
@@ -114,21 +113,17 @@ def test_the_lock_ends_with_the_process_that_had_it(file: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    ("fault", "told"),
-    [(errno.EAGAIN, "open in another window"), (errno.ENOSYS, "cannot tell"), (errno.ENOLCK, "cannot tell")],
+    ("raised", "expected"),
+    [(NotImplementedError(), RecordsLocked), (PermissionError(13, "denied"), RecordsReadOnly)],
 )
-def test_a_drive_without_locks_is_told(file: Path, monkeypatch: pytest.MonkeyPatch, fault: int, told: str) -> None:
-    def refuse(_descriptor: int) -> None:
-        raise OSError(fault, "refused")
+def test_a_drive_without_locks_is_told(
+    file: Path, monkeypatch: pytest.MonkeyPatch, raised: Exception, expected: type[RecordsError]
+) -> None:
+    def acquire(*_: Any, **__: Any) -> None:
+        raise raised
 
-    monkeypatch.setattr(lock, "_lock", refuse)
-    with pytest.raises(RecordsLocked, match=told):
-        Records.open(str(file))
-
-
-def test_a_lock_that_cannot_be_written_is_told(file: Path) -> None:
-    Path(f"{file}.lock").mkdir()
-    with pytest.raises(RecordsReadOnly, match="write-protected"):
+    monkeypatch.setattr(FileLock, "acquire", acquire)
+    with pytest.raises(expected):
         Records.open(str(file))
 
 
