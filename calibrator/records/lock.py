@@ -5,11 +5,14 @@ The system frees the lock when the program ends, however it ends, so that a cras
 
 from __future__ import annotations
 
+import errno
 from pathlib import Path
 
 from filelock import FileLock, Timeout
 
 from calibrator.records.errors import RecordsLocked, RecordsReadOnly
+
+_NO_LOCKS = {errno.ENOSYS, errno.ENOLCK, errno.EOPNOTSUPP}
 
 
 def take(file: Path) -> FileLock:
@@ -17,13 +20,14 @@ def take(file: Path) -> FileLock:
 
     Raises `RecordsLocked` when another instance has it, `RecordsReadOnly` where no lock can be written.
     """
-    lock = FileLock(file.with_name(file.name + ".lock"), timeout=0, thread_local=False)
+    # Where a drive knows no locks the library would leave a mark instead, which outlives a crash.
+    lock = FileLock(file.with_name(file.name + ".lock"), timeout=0, thread_local=False, fallback_to_soft=False)
     try:
         lock.acquire()
     except Timeout:
         raise RecordsLocked("locked", place=str(file)) from None
-    except NotImplementedError:
-        raise RecordsLocked("no_locks", place=str(file)) from None
-    except OSError:
+    except OSError as error:
+        if error.errno in _NO_LOCKS:
+            raise RecordsLocked("no_locks", place=str(file)) from None
         raise RecordsReadOnly("read_only", place=str(file)) from None
     return lock

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import os
 import shutil
 import sqlite3
@@ -14,7 +15,6 @@ from typing import Any, cast
 
 import invented
 import pytest
-from filelock import FileLock
 from invented import World
 from sqlalchemy import Engine, create_engine
 from sqlalchemy.exc import OperationalError
@@ -112,18 +112,26 @@ def test_the_lock_ends_with_the_process_that_had_it(file: Path) -> None:
     Records.open(str(file)).close()
 
 
-@pytest.mark.parametrize(
-    ("raised", "expected"),
-    [(NotImplementedError(), RecordsLocked), (PermissionError(13, "denied"), RecordsReadOnly)],
-)
-def test_a_drive_without_locks_is_told(
-    file: Path, monkeypatch: pytest.MonkeyPatch, raised: Exception, expected: type[RecordsError]
-) -> None:
-    def acquire(*_: Any, **__: Any) -> None:
-        raise raised
+@pytest.mark.skipif(sys.platform == "win32", reason="another call of the system")
+@pytest.mark.parametrize("fault", [errno.ENOSYS, errno.ENOLCK, errno.EOPNOTSUPP])
+def test_a_drive_without_locks_is_told_each_time(file: Path, monkeypatch: pytest.MonkeyPatch, fault: int) -> None:
+    """And no mark is left in place of a lock: it would shut everyone out after a crash."""
+    import fcntl
 
-    monkeypatch.setattr(FileLock, "acquire", acquire)
-    with pytest.raises(expected):
+    def refuse(*_: Any) -> None:
+        raise OSError(fault, os.strerror(fault))
+
+    with monkeypatch.context() as changed:
+        changed.setattr(fcntl, "flock", refuse)
+        for _ in range(2):
+            with pytest.raises(RecordsLocked, match="cannot tell"):
+                Records.open(str(file))
+    Records.open(str(file)).close()
+
+
+def test_a_lock_that_cannot_be_written_is_told(file: Path) -> None:
+    Path(f"{file}.lock").mkdir()
+    with pytest.raises(RecordsReadOnly, match="write-protected"):
         Records.open(str(file))
 
 
