@@ -9,7 +9,7 @@ from calibrator.prints.chart_columns import Column
 from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.chart_foot import Foot, draw_foot, lay_foot
 from calibrator.prints.chart_head import HEAD_MM, draw_head
-from calibrator.prints.chart_layout import FLAG_MM, TYPE_STEP_MM, Layout, best_layout
+from calibrator.prints.chart_layout import FLAG_MM, TYPE_STEP_MM, Layout, best_layout, measure
 from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm, least_widths
 from calibrator.prints.chart_two_lots import draw_two_lots, two_lots_mm
 from calibrator.prints.chart_weeks import weeks_page, weeks_width
@@ -68,13 +68,13 @@ def _laid_out(
     Each group's name stands large enough to be found from afar, and a single one's rate to be read from there, where
     the rows lose no more by it than a step of type, and that only down to a size that is large still.
     """
-    least = least_widths(said)
+    measured = measure(groups, least_widths(said))
     several = len(groups) > 1
 
     def laid(name_mm: float, rate_mm: float) -> Layout | None:
         rooms = {lies: _room(facts, said, lies, foot, rate_mm) for lies, foot in feet.items()}
         headings = [group_mm(said, name_mm) if name_mm else 0.0] * len(groups)
-        return best_layout(groups, headings, rooms, least)
+        return best_layout(groups, headings, rooms, measured)
 
     small = _rate_mm(said)
     sizes = [(name, small) for name in GROUP_NAMES_MM] if several else [(0.0, small + more) for more in _MORE_MM]
@@ -88,11 +88,11 @@ def _laid_out(
 
 
 def _no_worse(layout: Layout, tight: Layout, several: bool) -> bool:
-    if layout.shape.style.small_mm < tight.shape.style.small_mm:
+    if layout.style.small_mm < tight.style.small_mm:
         return False
     if layout.rank <= tight.rank:
         return several or layout.largest_mm >= tight.largest_mm
-    size, least = layout.shape.size_mm, tight.shape.size_mm
+    size, least = layout.style.size_mm, tight.style.size_mm
     same = layout.legibility == tight.legibility and not several
     return same and size >= _LARGE_STILL_MM and least - size <= TYPE_STEP_MM
 

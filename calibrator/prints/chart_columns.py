@@ -48,7 +48,7 @@ class Column(StrEnum):
 
 @dataclass(frozen=True)
 class RowShape:
-    """The one shape of all rows, so that the eye can run down the columns."""
+    """The shape of a group's rows, all alike, so that the eye can run down the columns."""
 
     style: Style
     slots: tuple[float, ...]
@@ -57,7 +57,7 @@ class RowShape:
 
     def of(self, cells: RowCells) -> RowShape:
         """That of one row: the day's own is larger where the type is small."""
-        return replace(self, style=self.style.of(cells))
+        return replace(self, style=self.style.of(cells)) if cells.today else self
 
     @property
     def size_mm(self) -> float:
@@ -97,12 +97,20 @@ def column_width(column: Column, rows: Sequence[RowCells], style: Style) -> floa
     return max(figure, min(_WIDEST_NOTE, widest + sign))
 
 
-def row_shape(rows: Sequence[RowCells], style: Style) -> RowShape:
+def row_shapes(groups: Sequence[Sequence[RowCells]], style: Style) -> tuple[RowShape, ...]:
+    """That of each group's rows: the scoopfuls in columns throughout, the height only what the group's own words
+    need."""
+    alike = slots([cells for rows in groups for cells in rows], style)
+    return tuple(RowShape(style, alike, *_lines(rows, style)) for rows in groups)
+
+
+def _lines(rows: Sequence[RowCells], style: Style) -> tuple[int, int]:
+    """How many lines of figures a row takes, and how many of small words."""
     parts = [cells.parts for cells in rows]
     lines = max(1, max(map(len, parts), default=0)) if style.stacked else 1
     told = max((len(words_below(part, style)) for row in parts for part in row), default=0)
     notes = max((len(_notes(cells, column, style)) for cells in rows for column in Column), default=0)
-    return RowShape(style, slots(rows, style), lines, max(told * lines, notes))
+    return lines, max(told * lines, notes)
 
 
 def draw_row(
@@ -113,7 +121,6 @@ def draw_row(
     top_mm: float,
 ) -> None:
     """One row; `columns` tells the left edge and width of each."""
-    shape = shape.of(cells)
     size, weight = shape.size_mm, Weight.BOLD if cells.today else Weight.SEMIBOLD
     top = top_mm + _ROW_PAD
     for column, (x, _) in columns.items():

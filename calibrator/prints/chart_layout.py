@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import cache
-from itertools import groupby
-from operator import attrgetter
+from itertools import pairwise
 
 from calibrator.prints.chart_columns import (
     LARGEST_TYPE_MM,
@@ -14,7 +14,7 @@ from calibrator.prints.chart_columns import (
     Column,
     RowShape,
     column_width,
-    row_shape,
+    row_shapes,
 )
 from calibrator.prints.chart_scoopfuls import LEAST_SUB_MM, TIGHT_SUBS_MM, Style
 from calibrator.prints.chart_words import RowCells
@@ -28,13 +28,21 @@ TYPE_STEP_MM = 0.5
 _MOST_AIR = 3.0
 _FLOOR = 4.0  # for charts that no paper holds at a legible size: never overlap, whatever comes
 
+_Cost = tuple[int, int, int, float]
+"""Rows alone, pages, groups torn, squares of the pages' heights: these are least where all are filled alike."""
+
+Measured = Callable[[Style], tuple[dict[Column, float], tuple[RowShape, ...]]]
+"""The widths of the columns in a style, and the shapes of the groups' rows."""
+
 
 @dataclass(frozen=True)
 class Band:
-    """Something that takes the chart's whole width: a row, or a group's heading kept with the next row."""
+    """Something that takes the chart's whole width: a row with its `shape`, or a group's heading kept with the next
+    row."""
 
     height_mm: float
     row: RowCells | None = None
+    shape: RowShape | None = None
     group: int = 0
 
 
@@ -43,26 +51,35 @@ class Layout:
     """A way to lay the table out. `columns` tells left edge and width of each, from the flag on."""
 
     landscape: bool
-    shape: RowShape
+    style: Style
     columns: dict[Column, tuple[float, float]]
     pages: tuple[tuple[Band, ...], ...]
 
     @property
-    def rank(self) -> tuple[bool, int, bool, bool, float, bool, bool]:
-        """Smaller is better: legible, few pages, words in every row, large type, upright, one line a row."""
-        style = self.shape.style
-        return *self.legibility, -style.size_mm, self.landscape, style.stacked
+    def rank(self) -> tuple[bool, int, int, bool, bool, float, bool, bool]:
+        """Smaller is better: legible, few pages, groups whole, words in every row, large type, upright, one line a
+        row."""
+        return *self.legibility, -self.style.size_mm, self.landscape, self.style.stacked
 
     @property
     def largest_mm(self) -> float:
         """The type of the day's own row."""
-        return max(self.shape.style.size_mm, self.shape.style.today_mm)
+        return max(self.style.size_mm, self.style.today_mm)
 
     @property
-    def legibility(self) -> tuple[bool, int, bool, bool]:
+    def legibility(self) -> tuple[bool, int, int, bool, bool]:
         """What goes before the largest type."""
-        style = self.shape.style
-        return style.size_mm < LEAST_TYPE_MM, len(self.pages), not style.told, not style.extra
+        return *self.sheets, not self.style.told, not self.style.extra
+
+    @property
+    def sheets(self) -> tuple[bool, int, int]:
+        """What small words give way to: type that is too small, pages, groups that are torn."""
+        return self.style.size_mm < LEAST_TYPE_MM, len(self.pages), self.torn
+
+    @property
+    def torn(self) -> int:
+        """How often a group goes on over the page."""
+        return sum(page[-1].group == after[0].group for page, after in pairwise(self.pages))
 
 
 def type_sizes(least_mm: float = LEAST_TYPE_MM) -> Iterator[float]:
@@ -82,13 +99,21 @@ def columns_of(rows: Sequence[RowCells]) -> list[Column]:
     return chosen + ([Column.SCOOPFULS] if any(cells.parts for cells in rows) else [])
 
 
-def column_widths(rows: Sequence[RowCells], style: Style, least: Mapping[Column, float]) -> dict[Column, float]:
-    """What each column takes, and what the temperature would that stands there where there is room for it."""
-    return {column: _width(column, rows, style, least) for column in {*columns_of(rows), Column.TEMPERATURE}}
+def measure(groups: Sequence[Sequence[RowCells]], least: Mapping[Column, float]) -> Measured:
+    """What each column takes in a style, no less than its heading (`least`), and the shape of each group's rows. The
+    temperature is measured too, which stands there where there is room for it.
 
+    They are the same whichever way the paper lies and whatever stands above them, and most of the work.
+    """
+    rows = [cells for group in groups for cells in group]
+    columns = {*columns_of(rows), Column.TEMPERATURE}
 
-def _width(column: Column, rows: Sequence[RowCells], style: Style, least: Mapping[Column, float]) -> float:
-    return max(column_width(column, rows, style), least.get(column, 0.0))
+    @cache
+    def measured(style: Style) -> tuple[dict[Column, float], tuple[RowShape, ...]]:
+        widths = {column: max(column_width(column, rows, style), least.get(column, 0.0)) for column in columns}
+        return widths, row_shapes(groups, style)
+
+    return measured
 
 
 def place_columns(
@@ -117,67 +142,66 @@ def _placed(
     return edges
 
 
-def bands(groups: Sequence[Sequence[RowCells]], headings: Sequence[float], shape: RowShape) -> list[Band]:
+def bands(groups: Sequence[Sequence[RowCells]], headings: Sequence[float], shapes: Sequence[RowShape]) -> list[Band]:
     """Headings and rows in their order; a heading of no height is left out."""
     made: list[Band] = []
-    for number, (rows, heading_mm) in enumerate(zip(groups, headings, strict=True)):
+    for number, (rows, heading_mm, shape) in enumerate(zip(groups, headings, shapes, strict=True)):
         made += [Band(heading_mm, group=number)] if heading_mm else []
-        made += [Band(shape.of(cells).height_mm, cells, number) for cells in rows]
+        made += [Band((own := shape.of(cells)).height_mm, cells, own, number) for cells in rows]
     return made
 
 
-def _greedy(made: Sequence[Band], room_mm: float) -> list[list[Band]]:
-    """Pages filled from the top; a group that goes on has its heading there again, for each page may hang alone."""
-    headings = {band.group: band for band in made if band.row is None}
-    pages: list[list[Band]] = [[]]
-    used = 0.0
-    for i, band in enumerate(made):
-        kept_with = made[i + 1].height_mm if band.row is None and i + 1 < len(made) else 0.0
-        if pages[-1] and used + band.height_mm + kept_with > room_mm + 1e-6:
-            again = [headings[band.group]] if band.row is not None and band.group in headings else []
-            pages.append(again)
-            used = sum(heading.height_mm for heading in again)
-        pages[-1].append(band)
-        used += band.height_mm
-    return pages
-
-
 def split(made: Sequence[Band], room_mm: float) -> tuple[tuple[Band, ...], ...]:
-    """As few pages as hold the bands; a group that would be torn begins a page of its own where that takes no more."""
-    through = _filled_alike(made, room_mm)
-    apart = [page for bunch in _bunches(made, room_mm) for page in _filled_alike(bunch, room_mm)]
-    return tuple(apart if len(apart) <= len(through) else through)
+    """The bands on pages: no row of a group alone on one, few pages, groups whole where that takes no more, and all
+    filled alike, in this order. A group that goes on has its heading there again, for each page may hang alone. A
+    heading is followed by a row."""
+    headings = {band.group: band for band in made if band.row is None}
+    again = [() if band.row is None or band.group not in headings else (headings[band.group],) for band in made]
+    counts = Counter(band.group for band in made if band.row is not None)
+    best: list[tuple[_Cost, int]] = [((0, 0, 0, 0.0), 0)] * (len(made) + 1)  # of the pages from each band on
+    for first in reversed(range(len(made))):
+        ways = []
+        for end, alone, high_mm in _pages_from(first, made, again[first], counts, room_mm):
+            rest, _ = best[end]
+            torn = end < len(made) and made[end].group == made[end - 1].group
+            ways.append(((rest[0] + alone, rest[1] + 1, rest[2] + torn, rest[3] + high_mm**2), end))
+        best[first] = min(ways)
+    pages, first = [], 0
+    while first < len(made):
+        end = best[first][1]
+        pages.append((*again[first], *made[first:end]))
+        first = end
+    return tuple(pages)
 
 
-def _bunches(made: Sequence[Band], room_mm: float) -> list[list[Band]]:
-    """Whole groups: as many as one page holds of them, or one that takes several."""
-    bunches: list[list[Band]] = []
-    for _, its in groupby(made, key=attrgetter("group")):
-        group = list(its)
-        if bunches and sum(band.height_mm for band in (*bunches[-1], *group)) <= room_mm + 1e-6:
-            bunches[-1] += group
-        else:
-            bunches.append(group)
-    return bunches
-
-
-def _filled_alike(made: Sequence[Band], room_mm: float) -> list[tuple[Band, ...]]:
-    """Pages filled alike rather than with a near-empty last one."""
-    best = _greedy(made, room_mm)
-    low, high = max(band.height_mm for band in made), room_mm
-    while high - low > 0.5:
-        middle = (low + high) / 2
-        pages = _greedy(made, middle)
-        best, low, high = (pages, low, middle) if len(pages) == len(best) else (best, middle, high)
-    return [tuple(page) for page in best]
+def _pages_from(
+    first: int, made: Sequence[Band], again: Sequence[Band], counts: Mapping[int, int], room_mm: float
+) -> Iterator[tuple[int, int, float]]:
+    """Each way to fill a page: where it ends, how many rows of larger groups stand alone on it, and how high it gets.
+    It ends after a row, and holds one however high that is."""
+    used, alone, its, started = sum(band.height_mm for band in again), 0, 0, False
+    for at in range(first, len(made)):
+        band = made[at]
+        used += band.height_mm
+        if started and used > room_mm + 1e-6:
+            return
+        if at > first and band.group != made[at - 1].group:
+            alone, its = alone + (its == 1 < counts[made[at - 1].group]), 0
+        if band.row is not None:
+            its, started = its + 1, True
+            yield at + 1, alone + (its == 1 < counts[band.group]), used
 
 
 def styles(rows: Sequence[RowCells], small_mm: float = LEAST_SUB_MM) -> Iterator[tuple[Style, ...]]:
-    """Series of styles, each from the largest type down. Names of several scoops must stand in the rows."""
-    named = any(part.name for cells in rows for part in cells.parts)
+    """Series of styles, each from the largest type down. Rows say how a scoop is filled, and which, where the pictures
+    do not tell it: several scoops, or several lines of one."""
+    parts = {
+        (part.way, part.ways, part.line, part.name) for cells in rows for part in cells.parts if not part.otherwise
+    }
+    alike = any(name for *_, name in parts) or len({way for way, *_ in parts}) < len(parts)
     stackable = any(len(cells.parts) > 1 for cells in rows)
     extra = any(cells.extra for cells in rows)
-    ways = [(True, True)] * extra + [(True, False)] + [(False, False)] * (not named)
+    ways = [(True, True)] * extra + [(True, False)] + [(False, False)] * (not alike)
     for stacked in (False, True) if stackable else (False,):
         for told, more in ways:
             yield tuple(Style(size, stacked, told, more, small_mm=small_mm) for size in type_sizes(_FLOOR))
@@ -187,50 +211,49 @@ def layouts(
     groups: Sequence[Sequence[RowCells]],
     headings: Sequence[float],
     rooms: Mapping[bool, tuple[float, float]],
-    least: Mapping[Column, float],
+    measured: Measured,
     small_mm: float = LEAST_SUB_MM,
 ) -> Iterator[Layout]:
-    """Every layout worth comparing; `rooms` tells width and height of the table, upright and
-    landscape, `least` what the columns' headings take."""
+    """Every layout worth comparing; `rooms` tells width and height of the table, upright and landscape."""
     rows = [cells for group in groups for cells in group]
     chosen = columns_of(rows)
-
-    @cache  # they are the same whichever way the paper lies, and most of the work
-    def measured(style: Style) -> tuple[dict[Column, float], RowShape]:
-        return column_widths(rows, style, least), row_shape(rows, style)
-
     for landscape, (width, height) in rooms.items():
         for series in styles(rows, small_mm):
             found = False
             for style in series:
                 if found and style.size_mm < LEAST_TYPE_MM:
                     break
-                widths, shape = measured(style)
+                widths, shapes = measured(style)
                 columns = place_columns(chosen, widths, width - FLAG_MM)
-                if columns is None or shape.height_mm + max(headings) > height:
+                if columns is None or not _holds(height, made := bands(groups, headings, shapes)):
                     continue
                 found = True
-                yield Layout(landscape, shape, columns, split(bands(groups, headings, shape), height))
+                yield Layout(landscape, style, columns, split(made, height))
+
+
+def _holds(room_mm: float, made: Sequence[Band]) -> bool:
+    """Whether a page holds the highest row below a heading."""
+    heading_mm = max((band.height_mm for band in made if band.row is None), default=0.0)
+    return heading_mm + max(band.height_mm for band in made if band.row is not None) <= room_mm
 
 
 def best_layout(
     groups: Sequence[Sequence[RowCells]],
     headings: Sequence[float],
     rooms: Mapping[bool, tuple[float, float]],
-    least: Mapping[Column, float],
+    measured: Measured,
 ) -> Layout | None:
     """The best one; None where a single row does not fit any paper."""
-    best = min(layouts(groups, headings, rooms, least), key=lambda layout: layout.rank, default=None)
+    best = min(layouts(groups, headings, rooms, measured), key=lambda layout: layout.rank, default=None)
     if best is None:
         return None
-    legible = best.shape.size_mm >= LEAST_TYPE_MM
-    for small_mm in TIGHT_SUBS_MM if legible and len(best.pages) == 2 else ():  # three never go into one
-        tight = min(layouts(groups, headings, rooms, least, small_mm), key=lambda layout: layout.rank)
-        if len(tight.pages) == 1 and tight.rank < best.rank:
-            best = tight
-            break
+    legible = best.style.size_mm >= LEAST_TYPE_MM
+    for small_mm in TIGHT_SUBS_MM if legible else ():
+        if len(best.pages) == 2 or 1 < len(groups) < len(best.pages):  # three of one group never go into one
+            tight = min(layouts(groups, headings, rooms, measured, small_mm), key=lambda layout: layout.rank)
+            best = tight if tight.sheets < best.sheets else best
     room = rooms[best.landscape]
-    return _aired(_with_today_large(best, groups, headings, room, least), room[1])
+    return _aired(_with_today_large(best, groups, headings, room, measured), room[1])
 
 
 def _with_today_large(
@@ -238,23 +261,23 @@ def _with_today_large(
     groups: Sequence[Sequence[RowCells]],
     headings: Sequence[float],
     room: tuple[float, float],
-    least: Mapping[Column, float],
+    measured: Measured,
 ) -> Layout:
-    """The same with the day's own row as large as takes no page more, from so large a type down."""
-    rows = [cells for group in groups for cells in group]
-    for size in type_sizes(layout.shape.size_mm + TYPE_STEP_MM):
+    """The same with the day's own row as large as neither takes a page more nor tears a group, from so large a type
+    down."""
+    for size in type_sizes(layout.style.size_mm + TYPE_STEP_MM):
         if size > TODAY_TYPE_MM:
             continue
-        style = replace(layout.shape.style, today_mm=size)
+        style = replace(layout.style, today_mm=size)
         # One wide row may come nearer to its neighbours than all of them.
-        widths = column_widths(rows, style, least)
+        widths, shapes = measured(style)
         columns = _placed([*layout.columns], widths, room[0] - FLAG_MM, _GUTTER_OF_TODAY)
-        shape = row_shape(rows, style)
-        if columns is None or shape.of(max(rows, key=lambda cells: cells.today)).height_mm + max(headings) > room[1]:
+        made = bands(groups, headings, shapes)
+        if columns is None or not _holds(room[1], made):
             continue
-        pages = split(bands(groups, headings, shape), room[1])
-        if len(pages) == len(layout.pages):
-            return replace(layout, shape=shape, columns=columns, pages=pages)
+        larger = replace(layout, style=style, columns=columns, pages=split(made, room[1]))
+        if larger.legibility == layout.legibility:
+            return larger
     return layout
 
 

@@ -23,7 +23,8 @@ _MOST_LINES = 2
 LEAST_SUB_MM = 4.4
 """Letters of 2.9 mm, 5 minutes of arc at 2 m, which normal sight just tells (Snellen): the small words of a row."""
 TIGHT_SUBS_MM = (3.7, 3.3)
-"""What they give way to, in this order: a second page is seen less than they are. Common practice, no source."""
+"""What they give way to, in this order, where that saves a page or keeps a group on one: a second page is seen less
+than they are. Common practice, no source."""
 
 
 @dataclass(frozen=True)
@@ -37,7 +38,7 @@ class Style:
     told: bool = True
     extra: bool = True
     today_mm: float = 0.0
-    small_mm: float = LEAST_SUB_MM  # the small words are no smaller; less where that saves a page
+    small_mm: float = LEAST_SUB_MM  # the small words are no smaller; less where that saves a page or a group's tearing
 
     def of(self, cells: RowCells) -> Style:
         """That of one row."""

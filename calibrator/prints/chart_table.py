@@ -22,6 +22,7 @@ _LEGENDS = (4.4, 3.7)  # in one language as large as the small words of the rows
 _LEAST = 2.4
 _EACH = 7.0  # what each calf of a group drinks
 _COUNTED_BORDER = 1.3
+_NAME_GAP = 1.5  # from the scoop's name to the picture that it goes before
 _INDENTS = {Column.WATER: 4.0, Column.TEMPERATURE: 3.4}  # room for the picture before the words
 
 
@@ -82,38 +83,39 @@ def draw_headings(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, t
     phrases = _phrases(Column.BATCHES in layout.columns)
     for number, column in enumerate(layout.columns):
         box = Box(edges[number], top_mm, edges[number + 1] - edges[number] - 2.0, bottom - top_mm)
-        told_mm = _heading(sheet, _told(column, phrases[column], said), box, column)
+        _heading(sheet, _told(column, phrases[column], said), box, column)
         if column is Column.SCOOPFULS:
-            _legend(sheet, layout, facts, said, box, told_mm)
+            _legend(sheet, layout, facts, said, box)
     sheet.rule(body.x_mm, bottom, body.right_mm, bottom, 0.8)
 
 
-def _heading(sheet: Sheet, told: Sequence[str], box: Box, column: Column) -> float:
-    """One line to a language, and a picture for those who read none; returns the first line's end."""
+def _heading(sheet: Sheet, told: Sequence[str], box: Box, column: Column) -> None:
+    """One line to a language, and a picture for those who read none."""
     indent = _INDENTS.get(column, 0.0)
     if column is Column.WATER:
         sheet.put(drop(Box(box.x_mm, box.y_mm + 0.6, 2.9, 4.2)))
     if column is Column.TEMPERATURE:
         sheet.put(*thermometer(Box(box.x_mm, box.y_mm + 0.3, 1.9, 4.9)))
-    y, end = box.y_mm, 0.0
+    y = box.y_mm
     for number, text in enumerate(told):
         size = _SECOND if number else _FIRST
         shift = indent if number == 0 else 0.0
         fitted = fit_line(text, box.width_mm - shift, size, _LEAST, Weight.BOLD)
         sheet.text(fitted.text, box.x_mm + shift, y + 0.9 * size, fitted.size_mm, Weight.BOLD)
-        end = end or shift + width_mm(fitted.text, fitted.size_mm, Weight.BOLD)
         y += 1.2 * size
-    return end
 
 
-def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Box, told_mm: float) -> None:
+def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Box) -> None:
     """The one scoop's name, and what the pictures mean where the rows do not say it."""
     names, baseline, size = scoop_names(facts), box.bottom_mm - 1.9, _legend_type(said)
-    told = layout.shape.style.told
+    told = layout.style.told
     if len(names) == 1:
-        start = 0.0 if told else told_mm + 3.0
-        name = fit_line(names[0], box.width_mm - start, size, size * 0.8)
-        sheet.text(name.text, box.x_mm + start, baseline if told else box.y_mm + 4.7, name.size_mm)
+        # The headings of water and powder leave a line to a name that is longer, or that stands before the pictures.
+        left = sheet.body.x_mm + FLAG_MM + layout.columns[Column.WATER][0]
+        end = box.right_mm if told else box.x_mm - _NAME_GAP
+        name = fit_line(names[0], end - left, size, size * 0.8)
+        x = min(box.x_mm, end - width_mm(name.text, name.size_mm))
+        sheet.text(name.text, x, baseline, name.size_mm)
     if told:
         return
     parts = _kinds(layout)
@@ -146,11 +148,11 @@ def draw_bands(
     columns = {c: (body.x_mm + FLAG_MM + x, width) for c, (x, width) in layout.columns.items()}
     for band in page:
         box = Box(body.x_mm, top, body.width_mm, band.height_mm)
-        if band.row is None:
+        if band.row is None or band.shape is None:
             _group(sheet, facts, said, band.group, box)
         else:
-            spare = band.height_mm - layout.shape.of(band.row).height_mm
-            draw_row(sheet, band.row, layout.shape, columns, top + spare / 2)
+            spare = band.height_mm - band.shape.height_mm
+            draw_row(sheet, band.row, band.shape, columns, top + spare / 2)
             if band.row.today:
                 _counted(sheet, said, box, facts.printed_on)
             else:

@@ -146,10 +146,13 @@ def _mix(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words) -> tupl
     if row.mix_ml is None:
         return ()
     volume = _held(show_volume(row.mix_ml, facts.units, step=facts.water_step))
-    phrase = words.FILL_UP_TO if basis is RateBasis.MADE_UP else words.MAKES
-    # In two languages the figure stands once, after both: a line more in every row can cost a page.
-    ways = said.each(lambda t: t(phrase).format(volume="").strip())
-    return (f"{' / '.join(ways)} {volume}",)
+    return (_figure_last(words.FILL_UP_TO if basis is RateBasis.MADE_UP else words.MAKES, said, volume=volume),)
+
+
+def _figure_last(phrase: str, said: Words, **figure: str) -> str:
+    """A phrase with its figure, in two languages once and after both: a line more in every row can cost a page."""
+    ways = said.each(lambda t: t(phrase).format(**dict.fromkeys(figure, "")).strip())
+    return " ".join((" / ".join(ways), *figure.values()))
 
 
 def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
@@ -171,7 +174,7 @@ def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ..
     if row.portions > 1:
         phrase = words.BETTER_PORTIONS if row.scoopfuls and row.many else words.WEIGH_PORTIONS
         times = f"{row.portions} × {_mass(row.portion_g, facts)}"
-        return (*said.each(lambda t: t(phrase).format(times=_held(times))), *with_it)
+        return (_figure_last(phrase, said, times=_held(times)), *with_it)
     if weighed(row, facts):
         return (*said.each(words.WEIGH_POWDER), *with_it)
     return (*said.each(words.BETTER_WEIGH), *with_it) if row.scoopfuls and row.many else with_it

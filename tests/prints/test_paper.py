@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import datetime
@@ -33,13 +34,15 @@ from calibrator.prints import fonts
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_columns import LEAST_TYPE_MM
 from calibrator.prints.chart_facts import ScoopPart
-from calibrator.prints.chart_layout import Band, split
-from calibrator.prints.chart_words import count_text
+from calibrator.prints.chart_layout import Band, split, styles
+from calibrator.prints.chart_scoopfuls import TIGHT_SUBS_MM
+from calibrator.prints.chart_words import count_text, row_cells
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import cut_end, cut_start, fit_block, plain, wrap
 from calibrator.prints.fonts import CAP_HEIGHT, width_mm
 from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse, label_lines
 from calibrator.prints.labels import scoop_labels
+from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import lay_lot
 from calibrator.prints.output import CannotPrint, pdf_bytes, write_pdf
 from calibrator.prints.page import WHITE, Document, Shape, Text, Weight
@@ -306,20 +309,69 @@ def test_every_page_of_a_chart_tells_its_lot_and_its_headings() -> None:
 
 
 def test_pages_are_filled_alike() -> None:
-    bands = [Band(10.0) for _ in range(21)]
-    assert [len(page) for page in split(bands, 105.0)] in ([10, 10, 1], [7, 7, 7])
-    pages = split([replace(b, row=object()) for b in bands], 105.0)  # type: ignore[arg-type]
-    assert [len(page) for page in pages] == [7, 7, 7]
+    assert [len(page) for page in split(_bands(21), 105.0)] == [7, 7, 7]
 
 
 def test_a_group_begins_on_a_page_of_its_own_where_that_takes_no_page_more() -> None:
     def parted(room_mm: float, *rows: int) -> list[list[int]]:
-        bands = [Band(10.0, row=object(), group=at) for at, count in enumerate(rows) for _ in range(count)]  # type: ignore[arg-type]
-        return [[band.group for band in page] for page in split(bands, room_mm)]
+        return [[band.group for band in page] for page in split(_bands(*rows), room_mm)]
 
     assert parted(55.0, 3, 4) == [[0, 0, 0], [1, 1, 1, 1]]
     assert parted(60.0, 2, 3, 6) == [[0, 0, 1, 1, 1], [2] * 6]
     assert [len(page) for page in parted(60.0, 4, 4, 4)] == [6, 6]  # three pages else
+
+
+@pytest.mark.parametrize("rows", [(5, 7), (7, 5), (5, 3, 4), (13,), (6, 1), (9, 9)])
+@pytest.mark.parametrize("heading_mm", [0.0, 5.0])
+def test_no_row_of_a_group_is_left_alone_on_a_page(rows: tuple[int, ...], heading_mm: float) -> None:
+    pages = split(_bands(*rows, heading_mm=heading_mm), 60.0)
+    assert max(sum(band.height_mm for band in page) for page in pages) <= 60.0
+    for page in pages:
+        assert page[-1].row is not None
+        assert (page[0].row is None) == (heading_mm > 0)  # each may hang alone
+        shown = Counter(band.group for band in page if band.row is not None)
+        assert [group for group, count in shown.items() if count == 1 < rows[group]] == []
+
+
+def _bands(*rows: int, heading_mm: float = 0.0) -> list[Band]:
+    """Groups of so many rows of 10 mm."""
+    made = []
+    for group, count in enumerate(rows):
+        made += [Band(heading_mm, group=group)] if heading_mm else []
+        made += [Band(10.0, row=object(), group=group)] * count  # type: ignore[arg-type]
+    return made
+
+
+@pytest.mark.parametrize(("languages", "sheets"), [(("en",), 2), (("en", "es"), 3)])
+def test_two_groups_take_few_sheets_and_each_says_which_scoop_and_line(languages: tuple[str, ...], sheets: int) -> None:
+    """Nine rows each took four sheets, six in two languages: all were as high as those with the most small words."""
+    pages = wall_chart(two_groups(languages=languages)).pages
+    assert len(pages) == sheets
+    for page in pages:
+        shown = [item for item in page.items if isinstance(item, Text)]
+        said = [item.text for item in shown]
+        assert ("Younger" in said) != ("Older" in said)
+        assert "Red scoop" in said
+        assert any(text.startswith("to the line") for text in said)
+        assert min(item.size_mm for item in shown if item.text.startswith(SMALL_WORDS)) >= min(TIGHT_SUBS_MM) - 0.01
+    assert any("3 × 9 lb 6.0 oz" in text.replace("\u00a0", " ") for text in said)
+
+
+def test_words_stand_in_the_rows_where_their_pictures_do_not_tell_two_lines_apart() -> None:
+    one = chart(counts=(20, 21))
+
+    def may_stand_in_the_heading(*lines_g: float) -> bool:
+        cells = [
+            row_cells(
+                replace(each, scoopfuls=(replace(to_line(each.calves), line_g=line_g),)),
+                RateBasis.ON_WATER, one, Words.of(("en",)), several_scoops=False,
+            )
+            for each, line_g in zip(one.groups[0].rows, lines_g, strict=True)
+        ]  # fmt: skip
+        return any(not style.told for series in styles(cells) for style in series)
+
+    assert may_stand_in_the_heading(150.0, 150.0)
+    assert not may_stand_in_the_heading(150.0, 300.0)
 
 
 def test_each_group_tells_what_one_of_its_calves_gets_and_the_mix_is_told_once() -> None:
