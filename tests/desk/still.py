@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication, QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QAbstractSpinBox, QApplication, QComboBox, QLineEdit, QWidget
 
-TYPED = ("7", "1,5 xq", "2")
+TYPED = ("7", "1 xq", "2")
 """Something that may be right, something that never is, and something else that may be."""
 TARGETS = (QAbstractButton, QAbstractSpinBox, QComboBox, QLineEdit)
 Places = dict[str, tuple[int, int, int, int]]

@@ -22,6 +22,12 @@ from tests.prints.samples import LONG_LOT, NASTY
 TINY = Cylinder(diameter_mm=48, height_mm=28)  # 50 mL
 HUGE = Box(length_mm=150, width_mm=140, height_mm=192)  # 4 L
 DENSITY = 0.43
+SETTINGS = [
+    (cut, languages, list(Paper)[(row + column) % 2])
+    for row, cut in enumerate((Cut.STRIP, Cut.WRAP))
+    for column, languages in enumerate(PAPER_LANGUAGES)
+]
+"""Cut, languages and paper: any two of them meet."""
 
 
 @pytest.fixture
@@ -58,9 +64,7 @@ def turn(panel: PaperPanel, cut: Cut, languages: tuple[str, ...], paper: Paper) 
         box.activated.emit(row)
 
 
-@pytest.mark.parametrize("paper", list(Paper))
-@pytest.mark.parametrize("languages", PAPER_LANGUAGES)
-@pytest.mark.parametrize("cut", [Cut.STRIP, Cut.WRAP])
+@pytest.mark.parametrize(("cut", "languages", "paper"), SETTINGS)
 def test_labels_of_every_size_bear_the_end_of_the_lot_number(
     panel: PaperPanel, cut: Cut, languages: tuple[str, ...], paper: Paper
 ) -> None:

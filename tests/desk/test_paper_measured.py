@@ -27,6 +27,12 @@ from tests.prints.rendered import MM_PER_INCH, render, runs_mm, text_of
 ALLOWED_MM = 0.2
 MARGIN_MM = 10.0
 FLAP_MM = 12.0  # by which a wrap's end overlaps the next
+SETTINGS = [
+    (units, list(Paper)[(row + column) % 2], languages)
+    for row, units in enumerate(UnitSystem)
+    for column, languages in enumerate(PAPER_LANGUAGES)
+]
+"""Units, paper and languages: any two of them meet."""
 
 
 @pytest.fixture(scope="module")
@@ -89,9 +95,7 @@ def below_rim(content: bytes, dpi: float, x_mm: float, top_mm: float) -> list[fl
     return [(a + b) / 2 - runs[0][0] for a, b in runs[1:]]
 
 
-@pytest.mark.parametrize("units", list(UnitSystem))
-@pytest.mark.parametrize("paper", list(Paper))
-@pytest.mark.parametrize("languages", PAPER_LANGUAGES)
+@pytest.mark.parametrize(("units", "paper", "languages"), SETTINGS)
 def test_a_label_s_lines_lie_where_they_were_signed_off_and_its_words_can_be_searched(
     panel: PaperPanel, tmp_path: Path, languages: tuple[str, ...], paper: Paper, units: UnitSystem
 ) -> None:
@@ -118,9 +122,7 @@ def test_a_label_s_lines_lie_where_they_were_signed_off_and_its_words_can_be_sea
     assert troubles(panel.document) == []
 
 
-@pytest.mark.parametrize("units", list(UnitSystem))
-@pytest.mark.parametrize("paper", list(Paper))
-@pytest.mark.parametrize("languages", PAPER_LANGUAGES)
+@pytest.mark.parametrize(("units", "paper", "languages"), SETTINGS)
 def test_chart_and_lot_sheet_keep_to_the_page_and_can_be_searched(
     panel: PaperPanel, tmp_path: Path, languages: tuple[str, ...], paper: Paper, units: UnitSystem
 ) -> None:
