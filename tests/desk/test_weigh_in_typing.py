@@ -619,7 +619,7 @@ def test_scoopfuls_weighed_together_are_told_as_the_list_shows_them(window: Wind
     assert view._table.rowCount() == 2
     assert view._panel._interval.text().startswith("mean of 2 bags, 2 weighings, 3 scoopfuls\n")
     assert view._panel._named.text().startswith("Mean of 2 weighings, 3 scoopfuls, ±")
-    assert view._panel._figure.text() == "11.7 oz"  # 331 g; as fine as its limits, not as the scale's 0.05 oz
+    assert view._panel._figure.text() == "11.7 oz"  # 331 g; its interval bears no hundredths as the scale shows
 
 
 def test_fills_to_the_first_try_are_told_apart_from_those_in_the_list(window: Window) -> None:
