@@ -15,6 +15,7 @@ from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.label_news import label_news
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.paper_scoops import ScoopPick
+from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.what_to_do import WhatToDo
 from calibrator.desk.paper_making import lot_paper
 from calibrator.desk.standing import Standing, standing
@@ -90,8 +91,9 @@ def test_today_asks_for_the_label_until_it_is_printed_or_said_to_stay(
     plan = feed_too(herd, plan, 8)
     page = QWidget()
     qtbot.addWidget(page)
-    to_do = WhatToDo(desk, page)
-    (told,) = (told for told in to_do.every(now_on(herd), None) if "older than the plan" in told.words)
+    to_do, spots = WhatToDo(desk, page), SpotCard(desk)
+    qtbot.addWidget(spots)
+    (told,) = (told for told in to_do.every(now_on(herd), None, spots) if "older than the plan" in told.words)
     assert "8.0 oz (Milk, Young): print the label anew" in told.words.replace("\u00a0", " ")
     with qtbot.waitSignal(desk.go_to) as went:
         told.does[0].act()
