@@ -35,10 +35,13 @@ _LABEL_CUP = re.compile(r"\blabel cups? \(?240 ?ml\)?", re.IGNORECASE)
 
 @dataclass(frozen=True)
 class Speech:
-    """How the person speaks: the decimal sign of the locale, and an example to answer with."""
+    """How the person speaks: the decimal sign of the locale, an example to answer with, and whether gr is said for
+    grams, as on every metric farm; elsewhere it may be a grain (0.065 g) as well.
+    """
 
     decimal_comma: bool
     example: str
+    gr_is_gram: bool = False
 
     def problem(self, code: str, **params: str) -> NotUnderstood:
         """The refusal with this code, an example among its params."""

@@ -1,4 +1,4 @@
-"""Exact numbers as people write them: 10.2, 10,2, .5, 1/4, 10 1/4, 10-1/4."""
+"""Exact numbers as people write them: 10.2, 10,2, 1,250.00, .5, 1/4, 10 1/4, 10-1/4."""
 
 from __future__ import annotations
 
@@ -9,6 +9,10 @@ from calibrator.units.lexing import Speech, Token
 
 _COMMA_IN_DOUBT = re.compile(r"[0-9]*[1-9][0-9]*,[0-9]{3}")
 _THOUSANDS = re.compile(r"[1-9][0-9]{0,2}[.,][0-9]{3}")
+# Groups of three, parted all by one sign: with the other sign behind them, or two groups of them, no sign is in doubt.
+_GROUPED = re.compile(
+    r"(?P<groups>[1-9][0-9]{0,2}(?:(?P<sign>[.,])[0-9]{3})(?:(?P=sign)[0-9]{3})*)(?:(?!(?P=sign))[.,](?P<parts>[0-9]+))?"
+)
 
 
 def amount_at(tokens: list[Token], at: int, speech: Speech) -> tuple[Fraction, str, int]:
@@ -58,13 +62,16 @@ def _decimal(text: str, speech: Speech) -> Fraction:
 
     The other decimal sign than the locale's is taken for one as well (people and scales from elsewhere write it),
     unless it could part thousands. A comma before three digits counts only after nothing or a nought: 1234,567 may be
-    1,234,567 with a comma forgotten.
+    1,234,567 with a comma forgotten. Where there is more than one sign, all but a last one of the other kind have to
+    part thousands (1,250.00, 1.250,00), which can be read one way only.
     """
-    separators = re.findall(r"[.,]", text)
-    if len(separators) > 1:
-        raise speech.problem("separators", part=text)
     if text[-1] in ".,":
         raise speech.problem("unfinished", part=text)
+    if len(re.findall(r"[.,]", text)) > 1:
+        grouped = _GROUPED.fullmatch(text)
+        if grouped is None:
+            raise speech.problem("separators", part=text)
+        return Fraction(f"{re.sub('[.,]', '', grouped['groups'])}.{grouped['parts'] or 0}")
     if "," in text and not speech.decimal_comma and _COMMA_IN_DOUBT.fullmatch(text):
         whole, point = text.replace(",", ""), _brief(text).replace(",", ".")
         raise speech.problem("comma_thousands", part=text, whole=whole, point=point)

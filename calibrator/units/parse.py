@@ -17,6 +17,7 @@ _TWO_UNITS = {Kind.MASS: "1 lb 3 oz", Kind.VOLUME: "2 gal 1 qt", Kind.LENGTH: "1
 # As a scale set to pounds and ounces shows a weight: 0:10.2, with or without its lb:oz. In a weight no other is meant.
 _POUNDS_OUNCES = re.compile(r"([-+]? ?[0-9]+) ?: ?([0-9][0-9.,/ ]*?)(?: ?lb ?[: ] ?oz)?", re.IGNORECASE)
 _CUPS = ("cup", "cups", "c", "taza", "tazas")
+_GR = ("gr", "grs")
 
 
 @dataclass(frozen=True)
@@ -82,7 +83,8 @@ def _unit(text: str, kind: Kind, speech: Speech) -> str | None:
         return None
     if kind is Kind.VOLUME and text.lower().rstrip(".") in _CUPS:
         raise speech.problem("which_cup")
-    symbol = symbol_of(text)
+    gram = speech.gr_is_gram and text.lower().rstrip(".") in _GR
+    symbol = "g" if gram else symbol_of(text)
     if symbol is None:
         raise _unknown(text, kind, speech)
     found = kind_of(symbol)
@@ -102,7 +104,7 @@ def _unknown(text: str, kind: Kind, speech: Speech) -> NotUnderstood:
         return speech.problem("is_volume", unit=text)
     if kind is Kind.MASS and plain in ("t", "ton", "tons", "tonne", "tonnes", "tonelada", "toneladas"):
         return speech.problem("which_ton")
-    if kind is Kind.MASS and plain in ("gr", "grs", "grain", "grains"):
+    if kind is Kind.MASS and plain in (*_GR, "grain", "grains"):
         return speech.problem("grain")
     if kind is Kind.LENGTH and set(plain) <= set("'\""):
         return speech.problem("foot_mark")

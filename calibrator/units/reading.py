@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 from types import MappingProxyType
 
@@ -30,6 +31,7 @@ _EXAMPLES = MappingProxyType(
         Kind.COUNT: ("24", "24"),
     }
 )
+_GR = re.compile(r"(?<![^\W\d_])grs?(?![^\W\d_])", re.IGNORECASE)
 # Scales of farms show these too.
 _FURTHER = ("0.64 lb", "0.28 kg")
 
@@ -77,14 +79,18 @@ def with_unit(
 ) -> str:
     """The same text, its unit written out where it was left out: "10.2" becomes "10.2 oz".
 
-    So it keeps its meaning when the unit system changes. A text that is not understood stays as it is.
+    So it keeps its meaning when the unit system changes; gr becomes g, which means a gram everywhere. A text that is
+    not understood stays as it is.
     """
     left_out = _left_out(kind, system, default_unit)
+    speech = _speech(kind, system, decimal_comma)
     try:
-        parsed: Parsed = parse(text, kind, left_out, _speech(kind, system, decimal_comma))
+        parsed: Parsed = parse(text, kind, left_out, speech)
     except NotUnderstood:
         return text
-    return f"{stripped_text(text).rstrip('°')} {left_out}".rstrip() if parsed.bare else text
+    if parsed.bare:
+        return f"{stripped_text(text).rstrip('°')} {left_out}".rstrip()
+    return _GR.sub("g", text) if speech.gr_is_gram else text
 
 
 def example(kind: Kind, system: UnitSystem, *, unit: str | None = None, decimal_comma: bool = False) -> str:
@@ -103,7 +109,7 @@ def example(kind: Kind, system: UnitSystem, *, unit: str | None = None, decimal_
 def _speech(kind: Kind, system: UnitSystem, decimal_comma: bool) -> Speech:
     if kind is Kind.DENSITY:
         raise ValueError("A density is shown, never typed.")
-    return Speech(decimal_comma, example(kind, system, decimal_comma=decimal_comma))
+    return Speech(decimal_comma, example(kind, system, decimal_comma=decimal_comma), system is UnitSystem.METRIC)
 
 
 def _left_out(kind: Kind, system: UnitSystem, given: str | None) -> str:

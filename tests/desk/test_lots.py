@@ -21,6 +21,7 @@ from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.lots_table import ARRIVED, LotsModel
 from calibrator.desk.standing import standing
 from calibrator.desk.widgets.figure_block import FigureBlock
+from calibrator.desk.widgets.saying import Saying
 from calibrator.model import Fill, FillWay, Lot, SpotFill, UnitSystem, new_id
 from calibrator.records import Records
 
@@ -536,6 +537,21 @@ def test_the_example_of_a_price_has_the_farms_currency(page: LotsPage) -> None:
     page.desk.keep(replace(farm, currency="£"))
     page.start_new()
     assert page.form.price.line.placeholderText() == "£68.50"
+
+
+def test_a_price_in_doubt_is_asked_about_in_the_room_there_is(qtbot: QtBot, page: LotsPage) -> None:
+    page.resize(1024, 700)
+    page.show()
+    page.start_new()
+    field = page.form.price
+    qtbot.keyClicks(field.line, "1,250")
+    assert not field.understood()
+    assert field.message == "“1,250” can be 1250 or 1.25. Write the one that is meant."
+    (said,) = field.findChildren(Saying)
+    assert said.fits  # no bubble over the next field
+    field.set_text("$1,250.00")
+    assert field.understood()
+    assert field.message == "$1,250.00"
 
 
 def test_a_lot_no_longer_fed_says_what_finished_is_for(page: LotsPage, yard: Yard) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from calibrator.desk.money import NotUnderstood, price_text, read_price
+from calibrator.desk.money import NotUnderstood, price_text, read_price, usual_price
 
 
 @pytest.mark.parametrize(
@@ -14,6 +14,10 @@ from calibrator.desk.money import NotUnderstood, price_text, read_price
         ("$ 1500", "$", False, 1500.0),
         ("68,50 €", "€", True, 68.5),
         ("MXN 1450", "MXN", False, 1450.0),
+        ("$1,250.00", "$", False, 1250.0),
+        ("1.250,00 €", "€", True, 1250.0),
+        ("$1,250.00", "$", True, 1250.0),
+        ("$ 12,50.00", "$", False, None),
         ("70 1/2", "$", False, None),  # two numbers to this field: a price has one
         ("1,500", "$", False, None),  # thousands or a decimal comma: nobody guesses at money
     ],
@@ -33,3 +37,17 @@ def test_a_price_is_read_with_or_without_its_sign(typed: str, currency: str, com
 def test_a_price_is_told_to_the_cent(currency: str, comma: bool, told: str) -> None:
     assert price_text(68.5, currency, decimal_comma=comma) == told
     assert read_price(told, currency, decimal_comma=comma) == 68.5
+
+
+@pytest.mark.parametrize(("comma", "told"), [(False, "$1,250.00"), (True, "1.250,00 $")])
+def test_a_price_in_the_thousands_is_told_in_groups_and_read_back(comma: bool, told: str) -> None:
+    assert price_text(1250.0, "$", decimal_comma=comma) == told
+    assert read_price(told, "$", decimal_comma=comma) == 1250.0
+
+
+@pytest.mark.parametrize(
+    ("currency", "in_pesos", "example"),
+    [("$", True, "1200.00"), ("$", False, "68.50"), ("MXN", False, "1200.00"), ("€", True, "68.50")],
+)
+def test_the_example_is_a_price_that_bags_have_in_that_currency(currency: str, in_pesos: bool, example: str) -> None:
+    assert usual_price(currency, in_pesos=in_pesos).example == example

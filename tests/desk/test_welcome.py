@@ -81,6 +81,20 @@ def test_from_nothing_to_the_weigh_in(qtbot: QtBot, page: WelcomePage, empty_des
     assert scoop.volume_ml == pytest.approx(3.141592653589793 / 4 * 3.75**2 * 3.625 * 16.387064)
 
 
+def test_the_scale_in_the_drawing_shows_the_units_that_are_chosen(page: WelcomePage) -> None:
+    step = page.farm_step
+    for choice, reading in ((step.metric_units, "329 g"), (step.farm_units, "11.6 oz")):
+        choice.click()
+        assert step.drawings["weigh"].reading == reading
+
+
+def test_what_the_computer_thinks_in_is_drawn_from_the_beginning(
+    monkeypatch: pytest.MonkeyPatch, empty_desk: Desk, qtbot: QtBot
+) -> None:
+    monkeypatch.setattr("calibrator.desk.pages.welcome.thinks_metric", lambda: True)
+    assert opened(qtbot, empty_desk).farm_step.drawings["weigh"].reading == "329 g"
+
+
 def test_a_step_is_not_left_without_what_it_needs(page: WelcomePage, empty_desk: Desk) -> None:
     page.keep()
     assert page.step is FirstStep.FARM

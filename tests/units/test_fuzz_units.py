@@ -5,6 +5,7 @@ with factors written down again as fractions (NIST Handbook 44, Appendix C).
 """
 
 import re
+from decimal import Decimal
 from fractions import Fraction
 from unicodedata import category, normalize
 
@@ -53,6 +54,8 @@ NUMBER = re.compile(
     r"(?:(?P<whole>[0-9]+)(?: +|-))?(?P<top>[0-9]+) ?/ ?(?P<bottom>[0-9]+)"
     r"|(?P<decimal>[0-9]*\.?[0-9]+)|(?P<before>[0-9]*),(?P<after>[0-9]+)"
 )
+GROUPED = re.compile(r"[1-9][0-9]{0,2}(,[0-9]{3})+(\.[0-9]+)?")
+OTHER_SIGNS = str.maketrans(".,", ",.")
 LOOKALIKES = str.maketrans("−‐‑–⁄∕º˚″“”", '----//°°"""') | {ord("℃"): "°C", ord("℉"): "°F"}
 
 
@@ -74,7 +77,11 @@ def second_reading(text: str, kind: Kind) -> Fraction | None:
 
 
 def amount_of(number: str) -> Fraction | None:
-    match = NUMBER.fullmatch(number.strip())
+    number = number.strip()
+    if len(re.findall("[.,]", number)) > 1:
+        told = next((one for one in (number, number.translate(OTHER_SIGNS)) if GROUPED.fullmatch(one)), None)
+        return None if told is None else Fraction(told.replace(",", ""))
+    match = NUMBER.fullmatch(number)
     if match is None:
         return None
     if match["decimal"]:
@@ -98,7 +105,7 @@ def answer(text: str, kind: Kind, system: UnitSystem = FARM, *, decimal_comma: b
     return None
 
 
-WORDS = "0 1 2 5 10 16 64 400 . , / - + e x _ ( # ' ¼ ½ − ٣ ² 1/4 3.4 0,5 12,05 1,234 cup"
+WORDS = "0 1 2 5 10 16 64 400 . , / - + e x _ ( # ' ¼ ½ − ٣ ² 1/4 3.4 0,5 12,05 1,234 1,250.00 12.500,5 cup"
 UNITS = "oz lb g kg qt gal mL L pt in ft mm F ° °C %"
 pieces = st.sampled_from([*WORDS.split(), *UNITS.split(), '"', "fl oz", *" " * 6, "\u00a0", "\u200b"])
 typed_texts = st.lists(pieces, max_size=8).map("".join) | st.text(max_size=12)
@@ -124,9 +131,37 @@ def test_what_is_accepted_is_what_a_second_reader_reads(text: str, kind: Kind) -
 def test_a_decimal_comma_changes_no_text_without_one(text: str, kind: Kind) -> None:
     quantity = answer(text, kind, decimal_comma=True)
     if quantity is not None:
-        twin = answer(text.replace(",", "."), kind)
+        # A number with both signs has groups of three, and is the same number with both turned.
+        twin = answer(re.sub(r"[0-9.,]+", lambda told: with_point(told.group()), text), kind)
         assert twin is not None
         assert quantity.value == twin.value
+
+
+def with_point(number: str) -> str:
+    return number.translate(OTHER_SIGNS) if {".", ","} <= set(number) else number.replace(",", ".")
+
+
+@given(value=st.decimals(1000, 999_999_999, places=2), sign=st.sampled_from(".,"), decimal_comma=st.booleans())
+def test_groups_of_three_with_a_decimal_sign_are_read_in_every_locale(
+    value: Decimal, sign: str, decimal_comma: bool
+) -> None:
+    text = f"{value:,}" if sign == "." else f"{value:,}".translate(OTHER_SIGNS)
+    assert read(f"{text} g", Kind.MASS, FARM, decimal_comma=decimal_comma).value == float(value)
+    lacks_one = text.replace("," if sign == "." else ".", "", 1)
+    if value >= 1_000_000:  # 1234,567.00
+        with pytest.raises(NotUnderstood):
+            read(f"{lacks_one} g", Kind.MASS, FARM, decimal_comma=decimal_comma)
+
+
+@given(
+    text=typed_texts.filter(lambda text: "gr" not in text.lower()), grams=st.sampled_from(["gr", "GR", "grs.", "Gr."])
+)
+@example(text="1 lb 3", grams="gr")
+@settings(max_examples=300, deadline=None)
+def test_gr_is_a_gram_on_a_metric_farm_and_asked_about_on_another(text: str, grams: str) -> None:
+    meant, said = answer(f"{text} g", Kind.MASS, METRIC), answer(f"{text} {grams}", Kind.MASS, METRIC)
+    assert (meant and meant.value) == (said and said.value)
+    assert answer(f"{text} {grams}", Kind.MASS, FARM) is None
 
 
 @given(whole=st.integers(0, 99_999), decimals=st.text("0123456789", min_size=1, max_size=6))

@@ -81,7 +81,7 @@ class Amount(Captioned):
         """Whether the person is at it, or has something in it to mend."""
         return self.line.isModified() and (self.line.hasFocus() or bool(self.box.problem()))
 
-    def say(self, text: str, *, wrong: bool = False, care: bool = False) -> None:
+    def say(self, text: str, *, wrong: bool = False, care: bool = False, short: str = "") -> None:
         """Say what is wrong for a reason of the page's own; anything else stands where the field says nothing."""
         if wrong:
             self.box.set_problem(text)

@@ -43,9 +43,11 @@ class Captioned(QWidget):
     def message(self) -> str:
         return self._message.text()
 
-    def say(self, text: str, *, wrong: bool = False, care: bool = False) -> None:
-        """Put a sentence beneath the field, wrong or to be heeded; a blank one brings the note back."""
-        self._message.say(text, state="wrong" if wrong else "care" if care and text else "ok")
+    def say(self, text: str, *, wrong: bool = False, care: bool = False, short: str = "") -> None:
+        """Put a sentence beneath the field, wrong or to be heeded; a blank one brings the note back. `short` is what it
+        can be told in where the field is narrow.
+        """
+        self._message.say(text, state="wrong" if wrong else "care" if care and text else "ok", short=short)
         self._message.point_out()
         set_style_property(self.field, "state", "wrong" if wrong else "")
         self.field.setAccessibleDescription(text or self._note)

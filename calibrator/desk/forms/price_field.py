@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QLocale
+
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import TextField
-from calibrator.desk.money import PRICE, NotUnderstood, price_text, read_price
+from calibrator.desk.money import NotUnderstood, price_text, read_price, usual_price
 from calibrator.desk.speech import decimal_comma
-from calibrator.desk.widgets.unit_sentences import sentence
-from calibrator.model import Farm
+from calibrator.desk.widgets.unit_sentences import sentence, the_ways
+from calibrator.model import Farm, UnitSystem
+from calibrator.units.bare import Bare
 
 
 class PriceField(TextField):
@@ -20,7 +23,7 @@ class PriceField(TextField):
 
     def show_example(self) -> None:
         """In the currency of the farm, which may have changed."""
-        self.line.setPlaceholderText(price_text(float(PRICE.example), self.currency, decimal_comma=decimal_comma()))
+        self.line.setPlaceholderText(self._told(float(self._usual.example)))
 
     @property
     def currency(self) -> str:
@@ -29,7 +32,7 @@ class PriceField(TextField):
     def value(self) -> float | None:
         """The price; None where the field is empty or not understood."""
         try:
-            return read_price(self.text(), self.currency, decimal_comma=decimal_comma()) if self.text() else None
+            return self._read() if self.text() else None
         except NotUnderstood:
             return None
 
@@ -39,9 +42,20 @@ class PriceField(TextField):
             self.say("")
             return True
         try:
-            price = read_price(self.text(), self.currency, decimal_comma=decimal_comma())
+            price = self._read()
         except NotUnderstood as error:
-            self.say(sentence(error), wrong=True)
+            self.say(sentence(error), wrong=True, short=the_ways(error))
             return False
-        self.say(price_text(price, self.currency, decimal_comma=decimal_comma()))
+        self.say(self._told(price))
         return True
+
+    @property
+    def _usual(self) -> Bare:
+        spanish = QLocale().language() == QLocale.Language.Spanish
+        return usual_price(self.currency, in_pesos=spanish and self.desk.system is UnitSystem.METRIC)
+
+    def _read(self) -> float:
+        return read_price(self.text(), self.currency, self._usual, decimal_comma=decimal_comma())
+
+    def _told(self, price: float) -> str:
+        return price_text(price, self.currency, decimal_comma=decimal_comma())

@@ -31,7 +31,7 @@ class ScaleForm(Form[Scale]):
         super().__init__(desk)
         self._suggested_name = suggested_name
         self.name = TextField(self.tr("Name of the scale"))
-        step_note = self.tr("The smallest change on its display: 0.1 oz, 1 g.")
+        step_note = self.tr("The smallest change on its display.")
         self.step = Amount(
             desk,
             self.tr("Step of the display"),

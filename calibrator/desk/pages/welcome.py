@@ -58,6 +58,7 @@ class FarmStep(QWidget):
         who = SideBySide(self.name, self.language, gap=2 * SPACE)
         units = (shown, self.farm_units, self.metric_units, label(told, "quiet"))
         layout = column(who, *units, None, self._the_way(), None)
+        self.metric_units.toggled.connect(self._show_units)
         layout.setContentsMargins(0, 0, 0, 0)
         self.setLayout(layout)
 
@@ -83,19 +84,29 @@ class FarmStep(QWidget):
             "ruler": self.tr("Draw its line"),
             "pail": self.tr("Mix by its chart"),
         }
+        # No farm is kept yet: the scale in the drawing shows the units that are chosen here.
+        self.drawings = {name: Drawing(name, words, self._chosen) for name, words in way.items()}
         drawn = []
         for name, words in way.items():
             told = label(words, "quiet")
             told.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-            drawn.append(column(drawing(self.desk, name, words), told))
+            drawn.append(column(self.drawings[name], told))
         return row(None, *drawn, None)
+
+    @property
+    def _chosen(self) -> UnitSystem:
+        return UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM
+
+    def _show_units(self) -> None:
+        for drawn in self.drawings.values():
+            drawn.set_system(self._chosen)
 
     def _carry_over(self) -> None:
         """Another language means another window: what is typed here goes along."""
         self.desk.carried = self._typed()
 
     def _typed(self) -> Farm:
-        units = UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM
+        units = self._chosen
         farm = self.desk.farm or Farm(id=new_id(), name="", paper=usual_paper(units), currency=usual_currency())
         return replace(farm, name=self.name.text(), units=units)
 

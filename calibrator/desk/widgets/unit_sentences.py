@@ -16,6 +16,14 @@ def sentence(problem: NotUnderstood) -> str:
     return sentences()[problem.code].format(**problem.params)
 
 
+def the_ways(problem: NotUnderstood) -> str:
+    """The question in short, for a narrow field, where a number can be read in two ways; else blank."""
+    ways = [problem.params[name] for name in ("whole", "point", "comma") if name in problem.params]
+    if len(ways) != 2:
+        return ""
+    return QCoreApplication.translate("Units", "{one} or {other}?").format(one=ways[0], other=ways[1])
+
+
 def sentences() -> dict[str, str]:
     """Every sentence by its code, with its braces, in the language of the program."""
     return {
