@@ -7493,8 +7493,8 @@ entre {low} y {high}
         <translation>Nombre de la báscula</translation>
     </message>
     <message>
-        <source>The smallest change on its display: 0.1 oz, 1 g.</source>
-        <translation>El menor cambio que muestra: 0.1 oz, 1 g.</translation>
+        <source>The smallest change on its display.</source>
+        <translation>El menor cambio que muestra.</translation>
     </message>
     <message>
         <source>Step of the display</source>
@@ -12609,6 +12609,10 @@ Sign off all the same? The record will say so.</source>
 </context>
 <context>
     <name>Units</name>
+    <message>
+        <source>{one} or {other}?</source>
+        <translation>¿{one} o {other}?</translation>
+    </message>
     <message>
         <source>Type a value, like {example}.</source>
         <translation>Escriba un valor, como {example}.</translation>
