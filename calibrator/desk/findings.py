@@ -292,6 +292,13 @@ def _scale_check(known: Known) -> ScaleCheck | None:
     return check_scale(w.check_nominal_g, w.check_reading_g, scale.resolution_g)
 
 
+def corrected_g(known: Known, mass_g: float) -> float:
+    """A weight on the scale of the weigh-in, g, less what its check weight showed it to read too much."""
+    if known.scale is None:
+        return mass_g
+    return mass_g - scale_facts(known.scale.resolution_g, _scale_check(known), mass_g).error_g
+
+
 def _level(known: Known, check: ScaleCheck | None) -> LevelResult | None:
     return _result(known, weighed(fills_of(known, FillWay.LEVEL), FillWay.LEVEL), check)
 

@@ -191,9 +191,11 @@ def _judged(
 
 
 def _of_its_bag(known: Known, fill: Fill, level: LevelResult, signed: SignOff, mark: Mark) -> OneBag:
-    """A fill to the line stands for itself, a level one for what the line makes of it."""
+    """A fill to the line stands for itself, a level one for what the line makes of it; corrected for the scale as the
+    fills of the weigh-in are."""
     assert known.scoop is not None
     shape = known.scoop.shape
+    fill = replace(fill, mass_g=findings.corrected_g(known, fill.mass_g))
     if fill.way is FillWay.TO_MARK:
         (weighed,) = weighed_to_line(
             [replace(fill, line_mm=fill.line_mm or mark.down_wall_mm)], shape, mark.down_wall_mm

@@ -14,6 +14,7 @@ MOST_TOGETHER = 20
 SLIP_SHARE = 0.1
 """An error beyond this share of the check weight is rather a slip of the hand, or a scale that is broken, than one to
 correct weights for: a guess."""
+_ROUNDING = 1e-9  # a step in ounces, told in g, is not exact
 MOST_STEPS = 10_000
 """Verification steps of a scale of medium accuracy, class III: OIML R 76-1:2006, table 3."""
 
@@ -58,12 +59,19 @@ class ScaleVerdict(StrEnum):
 
 @dataclass(frozen=True)
 class ScaleCheck:
-    """A check weight: error (display − nominal), its standard uncertainty, g."""
+    """A check weight: error (display − nominal), its standard uncertainty, the display's step, g."""
 
     nominal_g: float
     error_g: float
     u_g: float
+    resolution_g: float
     verdict: ScaleVerdict
+
+    @property
+    def taken_off(self) -> bool:
+        """Whether weights are corrected for the error: one of no more than a display step is not told from none, for
+        the displays of zero and of the check weight may each be half a step off (JCGM 100:2008, F.2.2.1)."""
+        return abs(self.error_g) > self.resolution_g * (1 + _ROUNDING)
 
     @property
     def ok(self) -> bool:
@@ -117,8 +125,8 @@ def check_scale(
     allowed = error_allowed_g(nominal, resolution_g)
     weight_u = weight_tolerance_g(nominal) / math.sqrt(3.0) if weight_u_g is None else weight_u_g
     u = math.hypot(two_roundings_u(resolution_g), not_negative(weight_u, "The doubt in the check weight"))
-    off = abs(error) > allowed * (1 + 1e-9)
-    return ScaleCheck(nominal, error, u, ScaleVerdict.OFF if off else ScaleVerdict.OK)
+    off = abs(error) > allowed * (1 + _ROUNDING)
+    return ScaleCheck(nominal, error, u, resolution_g, ScaleVerdict.OFF if off else ScaleVerdict.OK)
 
 
 def scale_facts(
@@ -133,7 +141,7 @@ def scale_facts(
     if check is None:
         return ScaleFacts(resolution_g, taring=taring)
     scale = positive(mass_g, "The weight") / check.nominal_g
-    if abs(check.error_g) <= resolution_g:
+    if not check.taken_off:
         hidden = math.hypot(check.error_g / math.sqrt(3.0), check.u_g)
         return ScaleFacts(resolution_g, 0.0, hidden * scale, taring=taring)
     return ScaleFacts(resolution_g, check.error_g * scale, check.u_g * scale, taring=taring)

@@ -47,7 +47,9 @@ def page(qtbot: QtBot, yard: Yard, empty_desk: Desk) -> TodayPage:
     return made
 
 
-def weighed_in(yard: Yard, number: str = "A", full_scoops: int = 0) -> tuple[SignOff, Mark]:
+def weighed_in(
+    yard: Yard, number: str = "A", full_scoops: int = 0, check_g: float | None = None
+) -> tuple[SignOff, Mark]:
     """A lot weighed in with the red scoop: two fills from each of four bags, level and to the line."""
     lot = yard.lot(number)
     weigh_in = yard.records.keep(
@@ -60,6 +62,8 @@ def weighed_in(yard: Yard, number: str = "A", full_scoops: int = 0) -> tuple[Sig
             target_mass_g=283.5 + full_scoops * 340.0,
             target_typed="",
             scale_zeroed=True,
+            check_nominal_g=check_g and 500.0,
+            check_reading_g=check_g,
             drawn_line_mm=LINE_MM,
             drawn_line_typed="16.8 mm",
         )
@@ -391,6 +395,16 @@ def test_level_spot_fills_of_a_denser_powder_call_for_a_new_line(
         with qtbot.waitSignal(empty_desk.go_to) as asked:
             each.click()
         assert asked.args == ["weigh_in", signed.lot_id]
+
+
+def test_a_spot_fill_is_corrected_for_the_scale_as_the_fills_before_it_were(page: TodayPage, yard: Yard) -> None:
+    signed, mark = weighed_in(yard, check_g=510.0)
+    page.reload()
+    page.spot_card.to_mark.setChecked(True)
+    take_spot(page.spot_card, "289.0 g")
+    found = spot_findings(read_spots(yard.records, signed), signed, mark)
+    assert found is not None
+    assert found.bag.feeding_g == pytest.approx(289.0 * (1 - 10 / 500))  # in proportion to the load
 
 
 def test_density_is_that_of_weigh_in_and_spot_fills_as_bags(page: TodayPage, yard: Yard) -> None:

@@ -19,6 +19,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import FillTable
+from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scoop, Step, UnitSystem, WeighIn, new_id
@@ -449,6 +450,32 @@ def test_a_line_that_cannot_be_right_is_not_taken(window: Window, typed: str, an
         assert page.guide.weigh_in.drawn_line_mm == pytest.approx(79.375)
     else:
         assert view._field.message
+
+
+def test_a_line_that_was_asked_about_and_not_answered_is_asked_about_again(window: Window) -> None:
+    page = begin(window)
+    equip(window)
+    for text in LEVEL:
+        enter(text)
+    QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    view, guide = page._views[Step.MARK], page.guide
+    assert isinstance(view, StepMark) and guide is not None
+    view._field.setFocus()
+    enter("3 1/8 in")
+    assert view._question.isVisible()
+    for _ in range(2):
+        page.previous_step()
+        page.next_step()
+        assert guide.step is Step.MARK
+        assert view._field.text() == "3 1/8 in"
+        page.next_step()  # takes along what is typed
+        assert guide.step is Step.MARK and view._question.isVisible()
+        assert guide.weigh_in.drawn_line_mm is None
+    page.previous_step()
+    assert guide.weigh_in.target_mass_g is not None
+    guide.set(target_mass_g=0.8 * guide.weigh_in.target_mass_g, target_typed="")
+    page.next_step()
+    assert view._field.text() == ""  # it was refused for another weight
 
 
 def test_striking_out_and_undoing_need_no_scrolling_on_the_smallest_window(window: Window) -> None:

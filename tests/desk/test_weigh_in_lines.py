@@ -325,7 +325,7 @@ def test_a_line_elsewhere_says_what_a_feeding_would_weigh_while_it_is_typed(
     step._field.line.setText(f"{round(line.down_wall_mm) + off_mm} mm")
     step._field.line.textEdited.emit(step._field.text())
     words = step._would.text()
-    assert (told in words and words.startswith("A feeding to it would weigh")) if told else words == ""
+    assert (told in words and words.startswith("A feeding to a line at ")) if told else words == ""
     assert step._would.property("tone") == tone
     assert guide.weigh_in.drawn_line_mm is None
 

@@ -20,6 +20,16 @@ from calibrator.science.scale import (
 )
 
 
+def test_an_error_of_one_step_in_ounces_is_not_taken_off() -> None:
+    """15.9 oz read of 16 oz: told in g, the error is a little more than the step by rounding alone."""
+    step_g = 0.1 * 28.349523125
+    for sign in (-1, 1):
+        check = check_scale(160 * step_g, (160 + sign) * step_g, step_g)
+        assert not check.taken_off
+        assert scale_facts(step_g, check, 100 * step_g).error_g == 0.0
+    assert check_scale(160 * step_g, 158 * step_g, step_g).taken_off
+
+
 def test_a_scale_that_reads_right_is_ok() -> None:
     found = check_scale(500.0, 500.0, 1.0)
     assert found.ok

@@ -171,13 +171,25 @@ def far_off_words(found: OldLine, system: UnitSystem) -> str:
     ).format(mass=shown.mass(found.delivers_g, system), share=signed_percent(found.share))
 
 
-def would_weigh_words(found: OldLine, band_g: tuple[float, float], system: UnitSystem) -> tuple[str, Tone]:
-    """What a feeding to a line elsewhere than proposed would weigh, and whether that lies in the tolerance's band."""
+def would_weigh_words(
+    found: OldLine, line_mm: float, band_g: tuple[float, float], system: UnitSystem
+) -> tuple[str, Tone]:
+    """What a feeding to a line elsewhere than proposed would weigh, and whether that lies in the tolerance's band. The
+    line is named: another one, which is drawn, may stand above.
+    """
     inside = band_g[0] <= found.delivers_g <= band_g[1]
-    words = translate("WeighInWords", "A feeding to it would weigh {mass} ({share}): outside the tolerance.")
+    words = translate(
+        "WeighInWords", "A feeding to a line at {line} would weigh {mass} ({share}): outside the tolerance."
+    )
     if inside:
-        words = translate("WeighInWords", "A feeding to it would weigh {mass} ({share}): within the tolerance.")
-    told = words.format(mass=unbroken(shown.fine_mass(found.delivers_g, system)), share=signed_percent(found.share))
+        words = translate(
+            "WeighInWords", "A feeding to a line at {line} would weigh {mass} ({share}): within the tolerance."
+        )
+    told = words.format(
+        line=unbroken(shown.length(line_mm, system)),
+        mass=unbroken(shown.fine_mass(found.delivers_g, system)),
+        share=signed_percent(found.share),
+    )
     return told, "" if inside else "warn"
 
 

@@ -106,7 +106,7 @@ class StepFills(StepView):
         self.hands.setText(self._hands(guide))
         self._weight.set_system(system)
         self._show_unit(guide)
-        self._question.hide()
+        self._question.withdraw()
         resolution = guide.scale.resolution_g if guide.scale else None
         self._table.show_fills(fills, odd, system, resolution)
         self._panel.show_findings(guide, system)

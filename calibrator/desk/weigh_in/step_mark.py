@@ -42,6 +42,7 @@ class StepMark(StepView):
         self._drawing = ScoopDrawing(desk.system)
         self._offered = True
         self._drawn_mm: float | None = None
+        self._target_g: float | None = None
         self._where = label("", "heading")
         self._why = label("", "quiet")
         self._problem = label("", tone="bad")
@@ -93,7 +94,7 @@ class StepMark(StepView):
         w, found = guide.weigh_in, guide.findings
         self._drawing.set_system(system)
         self._field.set_system(system)
-        self._question.hide()
+        self._question.withdraw()
         self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         wiped = guide.line_to_wipe_mm
@@ -121,11 +122,13 @@ class StepMark(StepView):
             where = shown.length(drawn, system)
             told = self.tr("Drawn: {where} down the wall from the rim.").format(where=where)
             self._drawn.setText(self.tr("Struck level, without a line.") if guide.struck_level else told)
-        if (fresh and guide.line_should_move) or (drawn is None and self._drawn_mm is not None):
+        other_target = not fresh and w.target_mass_g != self._target_g
+        gone = drawn is None and (self._drawn_mm is not None or other_target)
+        if (fresh and guide.line_should_move) or gone:
             self._field.set_kept(None, "")  # what stood there would be the line that is wrong, and Next would take it
         elif fresh:
             self._field.set_kept(drawn or None, w.drawn_line_typed)
-        self._drawn_mm = drawn
+        self._drawn_mm, self._target_g = drawn, w.target_mass_g
         self._say_what_it_would_weigh()
 
     def first_field(self) -> QWidget:
@@ -243,7 +246,9 @@ class StepMark(StepView):
             found = guide.delivers(line_mm)
         except CannotCompute:
             return "", ""  # said beneath the field once it is entered
-        return line_words.would_weigh_words(found, guide.wanted(line.target_g), system) if found else ("", "")
+        if found is None:
+            return "", ""
+        return line_words.would_weigh_words(found, line_mm, guide.wanted(line.target_g), system)
 
     def _typed_anew(self) -> None:
         self._question.hide()

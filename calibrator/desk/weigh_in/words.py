@@ -261,8 +261,8 @@ def more_fills_advised(guide: Guide, way: FillWay) -> bool:
 def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[str, Tone]:
     """What the check weight says about the scale."""
     error = shown.mass(abs(check.error_g), system)
-    if check.ok:
-        return translate("WeighInWords", "The scale reads the check weight right."), "good"
+    if not check.taken_off:
+        return translate("WeighInWords", "The scale reads the check weight right, as far as its display tells."), "good"
     if check.hardly_meant:
         slip = translate(
             "WeighInWords",
@@ -277,6 +277,9 @@ def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[s
         if check.error_g > 0
         else translate("WeighInWords", "The scale reads {error} too little.")
     )
+    if check.ok:
+        near = translate("WeighInWords", "That is as near as good scales are; the means are corrected for it.")
+        return f"{words.format(error=error)} {near}", "good"
     advice = translate(
         "WeighInWords",
         "Zero it, check that it stands level, fit fresh batteries, and try again. If it stays so, the means are "

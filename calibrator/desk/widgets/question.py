@@ -35,6 +35,11 @@ class Question(QWidget):
         """What was kept before is not asked about again."""
         self._about = about
 
+    def withdraw(self) -> None:
+        """Take the question away unanswered: whoever comes back to it is asked again."""
+        self._about = None
+        self.hide()
+
     def ask(self, doubt: str, yes: str) -> None:
         """Put a question that only its button answers: what led to it may have been pressed once too often."""
         self._yes.setText(yes)
