@@ -13177,8 +13177,16 @@ Sign off all the same? The record will say so.</source>
         <translation>Estos dos costales difieren más de lo usual: por eso el margen es tan amplio.</translation>
     </message>
     <message>
+        <source>The scale reads the check weight right, as far as its display tells.</source>
+        <translation>La báscula marca bien la pesa de control, hasta donde da su pantalla.</translation>
+    </message>
+    <message>
         <source>Look at both figures: {reading} for {nominal} is hardly meant. If the scale does show that, weigh on another one. Without a check weight leave both empty.</source>
         <translation>Vea los dos datos: {reading} por {nominal} no puede ser. Si la báscula de verdad marca eso, pese con otra. Sin pesa de control, deje los dos vacíos.</translation>
+    </message>
+    <message>
+        <source>That is as near as good scales are; the means are corrected for it.</source>
+        <translation>Así de cerca dan las buenas básculas; los promedios se corrigen por eso.</translation>
     </message>
     <message>
         <source>Zero it, check that it stands level, fit fresh batteries, and try again. If it stays so, the means are corrected for it.</source>
@@ -13247,6 +13255,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>By the level fills it has to move: draw the new line.</source>
         <translation>Según las llenadas al ras hay que moverla: trace la línea nueva.</translation>
+    </message>
+    <message>
+        <source>A feeding to a line at {line} would weigh {mass} ({share}): outside the tolerance.</source>
+        <translation>Una toma hasta una línea a {line} pesaría {mass} ({share}): fuera de la tolerancia.</translation>
+    </message>
+    <message>
+        <source>A feeding to a line at {line} would weigh {mass} ({share}): within the tolerance.</source>
+        <translation>Una toma hasta una línea a {line} pesaría {mass} ({share}): dentro de la tolerancia.</translation>
     </message>
     <message>
         <source>Keep the line: a feeding is within the tolerance.</source>
@@ -13381,14 +13397,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Una toma hasta una línea ahí pesaría {mass} ({share} contra lo deseado). Mida desde el borde hacia abajo por la pared, no desde el fondo hacia arriba. ¿De veras está ahí la línea?</translation>
     </message>
     <message>
-        <source>A feeding to it would weigh {mass} ({share}): outside the tolerance.</source>
-        <translation>Una toma hasta ella pesaría {mass} ({share}): fuera de la tolerancia.</translation>
-    </message>
-    <message>
-        <source>A feeding to it would weigh {mass} ({share}): within the tolerance.</source>
-        <translation>Una toma hasta ella pesaría {mass} ({share}): dentro de la tolerancia.</translation>
-    </message>
-    <message>
         <source>The new line is right: a feeding is within the tolerance.</source>
         <translation>La línea nueva es la correcta: una toma queda dentro de la tolerancia.</translation>
     </message>
@@ -13455,10 +13463,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Filled to the line, the powder lies {percent} looser than struck level.</source>
         <translation>Llenado hasta la línea, el polvo queda {percent} más suelto que al ras.</translation>
-    </message>
-    <message>
-        <source>The scale reads the check weight right.</source>
-        <translation>La báscula marca bien la pesa de control.</translation>
     </message>
     <message>
         <source>The scale reads {error} too much.</source>
