@@ -459,7 +459,8 @@ def test_a_line_that_was_asked_about_and_not_answered_is_asked_about_again(windo
         enter(text)
     QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
     view, guide = page._views[Step.MARK], page.guide
-    assert isinstance(view, StepMark) and guide is not None
+    assert isinstance(view, StepMark)
+    assert guide is not None
     view._field.setFocus()
     enter("3 1/8 in")
     assert view._question.isVisible()
@@ -469,7 +470,8 @@ def test_a_line_that_was_asked_about_and_not_answered_is_asked_about_again(windo
         assert guide.step is Step.MARK
         assert view._field.text() == "3 1/8 in"
         page.next_step()  # takes along what is typed
-        assert guide.step is Step.MARK and view._question.isVisible()
+        assert guide.step is Step.MARK
+        assert view._question.isVisible()
         assert guide.weigh_in.drawn_line_mm is None
     page.previous_step()
     assert guide.weigh_in.target_mass_g is not None
