@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
+from functools import cache
 from typing import Any, TypeVar
 
-from sqlalchemy import Connection, Select, TableClause, func, insert, select
+from sqlalchemy import Connection, Select, TableClause, bindparam, func, insert, select
 
 from calibrator.model import (
     Ending,
@@ -185,14 +186,15 @@ def one(connection: Connection, kind: type[F], id: str) -> F | None:
 
 def many(connection: Connection, kind: type[F], where: Mapping[str, Any]) -> list[F]:
     """The facts that agree with `where` (None is not asked for), in the order they were kept."""
-    table = FACTS[kind]
-    query = _asked(kind, table).order_by(table.c.change)
-    if kind is Mark:
-        query = query.order_by(table.c.position)
-    for name, value in where.items():
-        if value is not None:
-            query = query.where(table.c[name] == value)
-    return [as_value(kind, row) for row in connection.execute(query).mappings()]
+    wanted = {name: value for name, value in where.items() if value is not None}
+    asked = connection.execute(_asked_where(FACTS[kind], STRIKES.get(kind), tuple(wanted)), wanted)
+    return [as_value(kind, row) for row in asked.mappings()]
+
+
+@cache  # put together anew each time, a question takes longer than its answer
+def _asked_where(table: TableClause, strikes: TableClause | None, names: tuple[str, ...]) -> Select[Any]:
+    order = [table.c.change, *([table.c.position] if table is marks else [])]
+    return _asked(table, strikes).where(*(table.c[name] == bindparam(name) for name in names)).order_by(*order)
 
 
 def of_any(
@@ -204,15 +206,16 @@ def of_any(
     whole = connection.scalar(select(func.count()).select_from(table).where(own)) or 1
     told: list[F] = []
     for some in (
-        connection.execute(_asked(kind, table).where(own).order_by(table.c.change)).mappings().partitions(_SOME)
+        connection.execute(_asked(table, STRIKES.get(kind)).where(own).order_by(table.c.change))
+        .mappings()
+        .partitions(_SOME)
     ):
         underway(len(told) / whole)
         told += [as_value(kind, row) for row in some]
     return told
 
 
-def _asked(kind: type, table: TableClause) -> Select[Any]:
-    strikes = STRIKES.get(kind)
+def _asked(table: TableClause, strikes: TableClause | None) -> Select[Any]:
     if strikes is None:
         return select(table)
     newest = (

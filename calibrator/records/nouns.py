@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 from datetime import datetime
+from functools import cache
 from typing import Any, Generic, TypeVar
 
-from sqlalchemy import Connection, Select, column, insert, select
+from sqlalchemy import Connection, Select, TableClause, bindparam, column, insert, select
 from sqlalchemy import table as table_clause
 
 from calibrator.model import Farm, Noun, WeighIn, new_id
@@ -22,13 +23,24 @@ N = TypeVar("N", bound=Noun)
 
 def newest_of(kind: type) -> Select[Any]:
     """The newest tellings of all things of a kind, as a question."""
-    table = NOUNS[kind]
+    return _newest_where(NOUNS[kind])
+
+
+@cache  # put together anew each time, a question takes longer than its answer
+def _newest_where(
+    table: TableClause, names: tuple[str, ...] = (), empty: tuple[str, ...] = (), *, ordered: bool = False
+) -> Select[Any]:
+    """Those whose fields `names` have the values that are given with the question, and whose fields `empty` have none.
+
+    `ordered`: the oldest thing first.
+    """
     # An alias of the whole table would copy each of its columns, at every start.
     later = table_clause(table.name, column("revision"), column("replaces")).alias("later")
-    return select(table).where(~select(later.c.revision).where(later.c.replaces == table.c.revision).exists())
-
-
-_NEWEST = {kind: newest_of(kind) for kind in NOUNS}
+    query = select(table).where(~select(later.c.revision).where(later.c.replaces == table.c.revision).exists())
+    if ordered:
+        query = query.join(things, things.c.id == table.c.id).order_by(things.c.change)
+    query = query.where(*(table.c[name] == bindparam(name) for name in names))
+    return query.where(*(table.c[name].is_(None) for name in empty))
 
 
 @dataclass(frozen=True)
@@ -85,8 +97,7 @@ def add_telling(writing: Writing, telling: Telling[N], current: N | None) -> Non
 
 def newest(connection: Connection, kind: type[N], id: str) -> N | None:
     """The newest telling of one thing; None where there is no such thing."""
-    table = NOUNS[kind]
-    row = connection.execute(_NEWEST[kind].where(table.c.id == id)).mappings().first()
+    row = connection.execute(_newest_where(NOUNS[kind], ("id",)), {"id": id}).mappings().first()
     return as_value(kind, row) if row else None
 
 
@@ -100,15 +111,16 @@ def revision(connection: Connection, kind: type[N], name: str) -> N | None:
 def every(connection: Connection, kind: type[N], farm_id: str | None, where: Mapping[str, Any]) -> list[N]:
     """The newest tellings of all things of a kind that agree with `where`, the oldest thing first."""
     table = NOUNS[kind]
-    query = _NEWEST[kind].join(things, things.c.id == table.c.id).order_by(things.c.change)
     wanted = dict(where)
     if farm_id is not None:
         wanted["id" if kind is Farm else "farm_id"] = farm_id
-    for name, value in wanted.items():
+    for name in wanted:
         if name not in table.c or name in ("replaces", "change"):
             raise TypeError(f"{kind.__name__} has no field {name}")
-        query = query.where(table.c[name] == value)
-    return [as_value(kind, row) for row in connection.execute(query).mappings()]
+    given = {name: value for name, value in wanted.items() if value is not None}
+    empty = tuple(name for name in wanted if name not in given)
+    asked = connection.execute(_newest_where(table, tuple(given), empty, ordered=True), given)
+    return [as_value(kind, row) for row in asked.mappings()]
 
 
 def is_there(connection: Connection, kind: type[Noun], farm_id: str) -> bool:
