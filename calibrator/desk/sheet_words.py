@@ -15,13 +15,14 @@ from calibrator.model import Lot, Plan, Printed, PrintKind, Scoop, UnitSystem
 from calibrator.records import Records
 
 if TYPE_CHECKING:
+    from calibrator.desk.label_lines import LineOffer
     from calibrator.desk.label_news import LabelNews
 
 translate = QCoreApplication.translate
 
 
 def outdated_words(records: Records, sheets: Sequence[Printed]) -> str:
-    """ "2 wall charts are out of date: Milk (wall chart, sheet no. 3), …" for sheets of one kind."""
+    """ "2 wall charts are out of date: Milk (wall chart, print no. 3), …" for sheets of one kind."""
     told = ", ".join(sheet_words(records, sheet) for sheet in sheets)
     by_kind = {
         PrintKind.WALL_CHART: counted.charts_out_of_date,
@@ -35,23 +36,23 @@ def chart_words(now: Standing, found: ChartFault, lot: Lot) -> str:
     texts = {
         Fault.NONE: translate("SheetWords", "No wall chart of {plan} is up for lot {lot}."),
         Fault.LOT: translate(
-            "SheetWords", "The wall chart of {plan} (sheet no. {number}) is of lot {old}; lot {lot} is in use."
+            "SheetWords", "The wall chart of {plan} (print no. {number}) is of lot {old}; lot {lot} is in use."
         ),
         Fault.LINE: translate(
-            "SheetWords", "The wall chart of {plan} (sheet no. {number}) is older than the last weigh-in of lot {lot}."
+            "SheetWords", "The wall chart of {plan} (print no. {number}) is older than the last weigh-in of lot {lot}."
         ),
         Fault.CALVES: translate(
-            "SheetWords", "The wall chart of {plan} (sheet no. {number}) has no row for today's calves."
+            "SheetWords", "The wall chart of {plan} (print no. {number}) has no row for today's calves."
         ),
         Fault.PLAN: translate(
-            "SheetWords", "The wall chart of {plan} (sheet no. {number}) was printed before the plan was changed."
+            "SheetWords", "The wall chart of {plan} (print no. {number}) was printed before the plan was changed."
         ),
         Fault.VESSEL: translate(
-            "SheetWords", "The wall chart of {plan} (sheet no. {number}) was printed before its vessel was changed."
+            "SheetWords", "The wall chart of {plan} (print no. {number}) was printed before its vessel was changed."
         ),
         Fault.SETTINGS: translate(
             "SheetWords",
-            "The wall chart of {plan} (sheet no. {number}) was printed before the farm's units, its step for water or "
+            "The wall chart of {plan} (print no. {number}) was printed before the farm's units, its step for water or "
             "its tolerance were changed.",
         ),
     }
@@ -68,21 +69,30 @@ def label_words(news: LabelNews, system: UnitSystem) -> str:
     """What was planned since a label was printed, and what is to be done about it."""
     text = translate(
         "SheetWords",
-        "The label of {scoop} (sheet no. {number}) is older than the plan for {feedings}: print the label anew with a "
-        "line for that, or let it stay.",
+        "The label of {scoop} (print no. {number}) is older than the plan for {feedings}. Printed anew it has also: "
+        "{added}. Or let it stay.",
     )
-    feedings = (
-        f"{shown.mass(offer.target_g, system)} ({plan})" for offer in news.offers for plan in (", ".join(offer.plans),)
-    )
-    return text.format(scoop=news.scoop.name, number=news.sheet.number, feedings=", ".join(feedings))
+    feedings = (f"{shown.mass(offer.target_g, system)} ({', '.join(offer.plans)})" for offer in news.offers)
+    added = "; ".join(_added_words(offer, system) for offer in news.offers)
+    return text.format(scoop=news.scoop.name, number=news.sheet.number, feedings=", ".join(feedings), added=added)
+
+
+def _added_words(offer: LineOffer, system: UnitSystem) -> str:
+    """What a new label has for a feeding: a line of its own, or how it is counted by the lines that are there."""
+    text, count = translate("SheetWords", "a line for {mass}"), 0
+    if offer.counted is not None:
+        text, count = translate("SheetWords", "“{mass} = {count} to the line”"), offer.counted.to_main
+        if offer.counted.to_half:
+            text = translate("SheetWords", "“{mass} = {count} to the line + 1 to ½”")
+    return text.format(mass=shown.mass(offer.target_g, system), count=count)
 
 
 def sheet_words(records: Records, sheet: Printed) -> str:
     """What a sheet is of, with its number."""
     if sheet.kind is PrintKind.WALL_CHART:
         name = records.find(Plan, sheet.plan_id).name if sheet.plan_id else translate("SheetWords", "wall chart")
-        return translate("SheetWords", "{name} (wall chart, sheet no. {number})").format(name=name, number=sheet.number)
+        return translate("SheetWords", "{name} (wall chart, print no. {number})").format(name=name, number=sheet.number)
     name = records.find(Scoop, sheet.scoop_id).name if sheet.scoop_id else translate("SheetWords", "scoop")
     if sheet.kind is PrintKind.LOT_SHEET:
-        return translate("SheetWords", "{name} (lot sheet, sheet no. {number})").format(name=name, number=sheet.number)
-    return translate("SheetWords", "{name} (label, sheet no. {number})").format(name=name, number=sheet.number)
+        return translate("SheetWords", "{name} (lot sheet, print no. {number})").format(name=name, number=sheet.number)
+    return translate("SheetWords", "{name} (label, print no. {number})").format(name=name, number=sheet.number)

@@ -14,7 +14,7 @@ ARRIVED = QT_TRANSLATE_NOOP("Prints", "Arrived {date}")
 BY = QT_TRANSLATE_NOOP("Prints", "by {who}")
 PAGE_OF = QT_TRANSLATE_NOOP("Prints", "Page {page} of {pages}")
 PRINTED = QT_TRANSLATE_NOOP("Prints", "Printed {date}")
-SHEET_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
+SHEET_NUMBER = QT_TRANSLATE_NOOP("Prints", "Print no. {number}")
 
 # Scoop label
 RIM_EDGE = QT_TRANSLATE_NOOP("Prints", "RIM EDGE")
@@ -22,7 +22,7 @@ LINE_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Line {length} below the rim")
 LINES_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Lines below the rim")
 SCOOP_NAME = QT_TRANSLATE_NOOP("Prints", "Scoop: {name}")
 ONE_SHAKE = QT_TRANSLATE_NOOP("Prints", "Level to the line with one shake")
-LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number} · replaces no. {old}")
+LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Print no. {number} · replaces no. {old}")
 FULL_SCOOPS_MORE = QT_TRANSLATE_NOOP("Prints", "{count} level + 1 to here")
 COUNT_TO_LINE = QT_TRANSLATE_NOOP("Prints", "{mass} = {count} to the line")
 COUNT_TO_LINE_AND_HALF = QT_TRANSLATE_NOOP("Prints", "{mass} = {count} to the line + 1 to ½")
@@ -132,7 +132,7 @@ DUST = QT_TRANSLATE_NOOP("Prints", "Do not breathe the dust; no flames near it."
 
 # Lot sheet
 LOT_SHEET = QT_TRANSLATE_NOOP("Prints", "Lot sheet")
-SHEET_REPLACES = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number} (replaces no. {old})")
+SHEET_REPLACES = QT_TRANSLATE_NOOP("Prints", "Print no. {number} (replaces no. {old})")
 THE_LOT = QT_TRANSLATE_NOOP("Prints", "Lot")
 PRODUCT = QT_TRANSLATE_NOOP("Prints", "Product")
 MADE_ON = QT_TRANSLATE_NOOP("Prints", "Made on")

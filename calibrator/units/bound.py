@@ -9,7 +9,7 @@ _UNIT = r"(?:%|°|[gL]\b|kg|lb|fl oz|oz|qt|gal|mL|mm|cm|in\b|pulg|ft\b|Brix|mOsm
 _HELD = re.compile(
     rf"(?<=\d) (?={_UNIT})|(?<=fl) (?=oz)|(?<=\d) (?=\d+/\d)"  # 22.4 fl oz, 3 1/4 qt
     r"|(?<=±) (?=\d)|(?<=\d) (?=× \d)|(?<=[×÷]) (?=[\d√])"  # ± 0.2, 2 × 5, ÷ 40
-    r"|(?<=no\.) (?=\d)|(?<=n\.º) (?=\d)|(?<=reemplaza la) (?=\d)"  # the number of a sheet
+    r"|(?<=no\.) (?=\d)|(?<=n\.º) (?=\d)|(?<=reemplaza el) (?=\d)"  # the number of a print
 )
 
 

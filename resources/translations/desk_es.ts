@@ -1929,6 +1929,10 @@ entre {low} y {high}
         <translation>Hoy es su día {day}.</translation>
     </message>
     <message>
+        <source>The lot was signed off for {target} a feeding; the table says how many scoopfuls that is.</source>
+        <translation>El lote se firmó para {target} por toma; la tabla dice cuántas medidas tocan.</translation>
+    </message>
+    <message>
         <source>Choose one: it decides how much powder each calf gets.</source>
         <translation>Elija uno: de eso depende cuánto polvo recibe cada becerra.</translation>
     </message>
@@ -1947,10 +1951,6 @@ entre {low} y {high}
     <message>
         <source>= {powder} of powder per calf and feeding, {solids} solids</source>
         <translation>= {powder} de polvo por becerra y toma, {solids} de sólidos</translation>
-    </message>
-    <message>
-        <source>The lot was signed off for {target} a feeding; the table counts the scoopfuls.</source>
-        <translation>El lote se firmó para {target} por toma; la tabla cuenta las medidas.</translation>
     </message>
     <message>
         <source>The lot in use was signed off for {target} a feeding. Look at both volumes.</source>
@@ -4423,6 +4423,10 @@ entre {low} y {high}
         <translation>Polvo que queda del lote {lot}, para acabarlo primero</translation>
     </message>
     <message>
+        <source>&amp;Mend that day</source>
+        <translation>Corregir ese &amp;día</translation>
+    </message>
+    <message>
         <source>no line</source>
         <translation>sin línea</translation>
     </message>
@@ -4514,7 +4518,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.</source>
-        <translation>Tabla de pared que ya no sirve: n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
+        <translation>Tabla de pared que ya no sirve: impreso n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
     </message>
 </context>
 <context>
@@ -4958,7 +4962,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>number {number}</source>
-        <translation>la número {number}</translation>
+        <translation>el número {number}</translation>
     </message>
     <message>
         <source>{sheet}: taken down</source>
@@ -4977,16 +4981,20 @@ entre {low} y {high}
         <translation>{sheet}: se queda puesta</translation>
     </message>
     <message>
-        <source>label for {name}, sheet no. {number}</source>
-        <translation>etiqueta para {name}, hoja n.º {number}</translation>
+        <source>label for {name}, print no. {number}</source>
+        <translation>etiqueta para {name}, impreso n.º {number}</translation>
     </message>
     <message>
-        <source>wall chart for {name}, sheet no. {number}</source>
-        <translation>tabla de pared para {name}, hoja n.º {number}</translation>
+        <source>wall chart for {name}, print no. {number}</source>
+        <translation>tabla de pared para {name}, impreso n.º {number}</translation>
     </message>
     <message>
-        <source>lot sheet for {name}, sheet no. {number}</source>
-        <translation>hoja del lote para {name}, hoja n.º {number}</translation>
+        <source>lot sheet for {name}, print no. {number}</source>
+        <translation>hoja del lote para {name}, impreso n.º {number}</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Impreso</translation>
     </message>
     <message>
         <source>Lot</source>
@@ -5015,10 +5023,6 @@ entre {low} y {high}
     <message>
         <source>Spot fill</source>
         <translation>Llenada de control</translation>
-    </message>
-    <message>
-        <source>Sheet</source>
-        <translation>Hoja</translation>
     </message>
     <message>
         <source>Check of the mix</source>
@@ -6243,36 +6247,36 @@ entre {low} y {high}
         <translation>At&amp;rás</translation>
     </message>
     <message>
+        <source>This is print no. {number}, made at {time}. Printed once more it takes a new number.</source>
+        <translation>Este es el impreso n.º {number}, hecho a las {time}. Si se imprime otra vez, lleva otro número.</translation>
+    </message>
+    <message>
+        <source>This will be print no. {number}.</source>
+        <translation>Será el impreso n.º {number}.</translation>
+    </message>
+    <message>
+        <source>This will be print no. {number}. It replaces no. {old} once this lot is fed.</source>
+        <translation>Será el impreso n.º {number}. Reemplaza el n.º {old} cuando se use este lote.</translation>
+    </message>
+    <message>
+        <source>This will be print no. {number}. It replaces no. {old}: take that one off.</source>
+        <translation>Será el impreso n.º {number}. Reemplaza el n.º {old}: quítelo.</translation>
+    </message>
+    <message>
+        <source>This will be print no. {number}. It replaces no. {old} in the folder.</source>
+        <translation>Será el impreso n.º {number}. Reemplaza el n.º {old} en la carpeta.</translation>
+    </message>
+    <message>
+        <source>This will be print no. {number}. It replaces no. {old}: take that one down.</source>
+        <translation>Será el impreso n.º {number}. Reemplaza el n.º {old}: descuélguelo.</translation>
+    </message>
+    <message>
         <source>Saved as {name}.</source>
         <translation>Guardado como {name}.</translation>
     </message>
     <message>
-        <source>This is sheet no. {number}, made at {time}. Printed once more it takes a new number.</source>
-        <translation>Esta es la hoja n.º {number}, hecha a las {time}. Si se imprime otra vez, lleva otro número.</translation>
-    </message>
-    <message>
-        <source>This will be sheet no. {number}.</source>
-        <translation>Será la hoja n.º {number}.</translation>
-    </message>
-    <message>
-        <source>This will be sheet no. {number}. It replaces no. {old}: take that one off.</source>
-        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old}: quítela.</translation>
-    </message>
-    <message>
-        <source>This will be sheet no. {number}. It replaces no. {old} in the folder.</source>
-        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old} en la carpeta.</translation>
-    </message>
-    <message>
-        <source>This will be sheet no. {number}. It replaces no. {old}: take that one down.</source>
-        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old}: descuélguela.</translation>
-    </message>
-    <message>
         <source>Sent to {name}.</source>
         <translation>Enviado a {name}.</translation>
-    </message>
-    <message>
-        <source>sheet no. {number}</source>
-        <translation>hoja n.º {number}</translation>
     </message>
     <message>
         <source>the printer</source>
@@ -6315,10 +6319,6 @@ entre {low} y {high}
         <translation>Todavía no hay plan. La tabla de pared sale de un plan: qué becerras, cuánto y qué tan fuerte.</translation>
     </message>
     <message>
-        <source>This will be sheet no. {number}. It replaces no. {old} once this lot is fed.</source>
-        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old} cuando se use este lote.</translation>
-    </message>
-    <message>
         <source>{scoop}: {told}</source>
         <translation>{scoop}: {told}</translation>
     </message>
@@ -6329,6 +6329,10 @@ entre {low} y {high}
     <message>
         <source>This label is not for the powder in use: that is lot {number}.</source>
         <translation>Esta etiqueta no es para el polvo en uso, que es el lote {number}.</translation>
+    </message>
+    <message>
+        <source>print no. {number}</source>
+        <translation>impreso n.º {number}</translation>
     </message>
     <message>
         <source>Save as PDF</source>
@@ -6478,7 +6482,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Give each group a name. The first one has a field for it too: it is “{name}” until you do.</source>
-        <translation>Ponga nombre a cada grupo. El primero también tiene ya su campo: se llama “{name}” mientras usted no le ponga otro.</translation>
+        <translation>Ponga nombre a cada grupo, también al primero: se llama “{name}” mientras usted no le ponga otro.</translation>
     </message>
 </context>
 <context>
@@ -9634,48 +9638,60 @@ entre {low} y {high}
         <translation>No hay tabla de pared de {plan} para el lote {lot}.</translation>
     </message>
     <message>
-        <source>The wall chart of {plan} (sheet no. {number}) is of lot {old}; lot {lot} is in use.</source>
-        <translation>La tabla de pared de {plan} (hoja n.º {number}) es del lote {old}; está en uso el lote {lot}.</translation>
+        <source>The wall chart of {plan} (print no. {number}) is of lot {old}; lot {lot} is in use.</source>
+        <translation>La tabla de pared de {plan} (impreso n.º {number}) es del lote {old}; está en uso el lote {lot}.</translation>
     </message>
     <message>
-        <source>The wall chart of {plan} (sheet no. {number}) is older than the last weigh-in of lot {lot}.</source>
-        <translation>La tabla de pared de {plan} (hoja n.º {number}) es anterior a la última pesada del lote {lot}.</translation>
+        <source>The wall chart of {plan} (print no. {number}) is older than the last weigh-in of lot {lot}.</source>
+        <translation>La tabla de pared de {plan} (impreso n.º {number}) es anterior a la última pesada del lote {lot}.</translation>
     </message>
     <message>
-        <source>The wall chart of {plan} (sheet no. {number}) has no row for today&apos;s calves.</source>
-        <translation>La tabla de pared de {plan} (hoja n.º {number}) no tiene renglón para las becerras de hoy.</translation>
+        <source>The wall chart of {plan} (print no. {number}) has no row for today&apos;s calves.</source>
+        <translation>La tabla de pared de {plan} (impreso n.º {number}) no tiene renglón para las becerras de hoy.</translation>
     </message>
     <message>
-        <source>The wall chart of {plan} (sheet no. {number}) was printed before the plan was changed.</source>
-        <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar el plan.</translation>
+        <source>The wall chart of {plan} (print no. {number}) was printed before the plan was changed.</source>
+        <translation>La tabla de pared de {plan} (impreso n.º {number}) se imprimió antes de cambiar el plan.</translation>
     </message>
     <message>
-        <source>The wall chart of {plan} (sheet no. {number}) was printed before its vessel was changed.</source>
-        <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar su recipiente.</translation>
+        <source>The wall chart of {plan} (print no. {number}) was printed before its vessel was changed.</source>
+        <translation>La tabla de pared de {plan} (impreso n.º {number}) se imprimió antes de cambiar su recipiente.</translation>
     </message>
     <message>
-        <source>The wall chart of {plan} (sheet no. {number}) was printed before the farm&apos;s units, its step for water or its tolerance were changed.</source>
-        <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar las unidades del establo, de cuánto en cuánto se mide el agua o la tolerancia.</translation>
+        <source>The wall chart of {plan} (print no. {number}) was printed before the farm&apos;s units, its step for water or its tolerance were changed.</source>
+        <translation>La tabla de pared de {plan} (impreso n.º {number}) se imprimió antes de cambiar las unidades del establo, de cuánto en cuánto se mide el agua o la tolerancia.</translation>
     </message>
     <message>
-        <source>The label of {scoop} (sheet no. {number}) is older than the plan for {feedings}: print the label anew with a line for that, or let it stay.</source>
-        <translation>La etiqueta de {scoop} (hoja n.º {number}) es anterior al plan de {feedings}: imprima la etiqueta de nuevo con una línea para eso, o deje la que está.</translation>
+        <source>The label of {scoop} (print no. {number}) is older than the plan for {feedings}. Printed anew it has also: {added}. Or let it stay.</source>
+        <translation>La etiqueta de {scoop} (impreso n.º {number}) es anterior al plan de {feedings}. Impresa de nuevo lleva además: {added}. O deje la que está.</translation>
+    </message>
+    <message>
+        <source>a line for {mass}</source>
+        <translation>una línea para {mass}</translation>
+    </message>
+    <message>
+        <source>“{mass} = {count} to the line”</source>
+        <translation>“{mass} = {count} hasta la línea”</translation>
+    </message>
+    <message>
+        <source>“{mass} = {count} to the line + 1 to ½”</source>
+        <translation>“{mass} = {count} hasta la línea + 1 hasta ½”</translation>
+    </message>
+    <message>
+        <source>{name} (wall chart, print no. {number})</source>
+        <translation>{name} (tabla de pared, impreso n.º {number})</translation>
+    </message>
+    <message>
+        <source>{name} (lot sheet, print no. {number})</source>
+        <translation>{name} (hoja del lote, impreso n.º {number})</translation>
+    </message>
+    <message>
+        <source>{name} (label, print no. {number})</source>
+        <translation>{name} (etiqueta, impreso n.º {number})</translation>
     </message>
     <message>
         <source>wall chart</source>
         <translation>tabla de pared</translation>
-    </message>
-    <message>
-        <source>{name} (wall chart, sheet no. {number})</source>
-        <translation>{name} (tabla de pared, hoja n.º {number})</translation>
-    </message>
-    <message>
-        <source>{name} (lot sheet, sheet no. {number})</source>
-        <translation>{name} (hoja del lote n.º {number})</translation>
-    </message>
-    <message>
-        <source>{name} (label, sheet no. {number})</source>
-        <translation>{name} (etiqueta, hoja n.º {number})</translation>
     </message>
     <message>
         <source>scoop</source>
@@ -10507,6 +10523,10 @@ Last kept: {mass}</source>
     <message>
         <source>All of it is done.</source>
         <translation>Está todo hecho.</translation>
+    </message>
+    <message>
+        <source>Make the plan first, under “{button}”: the label then tells its feedings too, and is printed only once.</source>
+        <translation>Haga primero el plan, en “{button}”: la etiqueta lleva entonces también sus tomas y se imprime una sola vez.</translation>
     </message>
     <message>
         <source>Make a plan for the batch tables and the wall chart.</source>

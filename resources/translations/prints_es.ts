@@ -55,10 +55,6 @@
             <translation>Medida: {name}</translation>
         </message>
         <message>
-            <source>Sheet no. {number} · replaces no. {old}</source>
-            <translation>Hoja n.º {number} · reemplaza la {old}</translation>
-        </message>
-        <message>
             <source>{count} level</source>
             <translation>{count} al ras</translation>
         </message>
@@ -112,7 +108,7 @@
         </message>
         <message>
             <source>Take down no. {old}</source>
-            <translation>Quite la hoja n.º {old}</translation>
+            <translation>Quite el impreso n.º {old}</translation>
         </message>
         <message>
             <source>Another lot number on the bag? Stop. Weigh in again.</source>
@@ -245,14 +241,6 @@
         <message>
             <source>Lot sheet</source>
             <translation>Hoja del lote</translation>
-        </message>
-        <message>
-            <source>Sheet no. {number}</source>
-            <translation>Hoja n.º {number}</translation>
-        </message>
-        <message>
-            <source>Sheet no. {number} (replaces no. {old})</source>
-            <translation>Hoja n.º {number} (reemplaza la {old})</translation>
         </message>
         <message>
             <source>Lot</source>
@@ -1133,6 +1121,18 @@
         <message>
             <source>{count} totes</source>
             <translation>{count} supersacos</translation>
+        </message>
+        <message>
+            <source>Print no. {number}</source>
+            <translation>Impreso n.º {number}</translation>
+        </message>
+        <message>
+            <source>Print no. {number} · replaces no. {old}</source>
+            <translation>Impreso n.º {number} · reemplaza el {old}</translation>
+        </message>
+        <message>
+            <source>Print no. {number} (replaces no. {old})</source>
+            <translation>Impreso n.º {number} (reemplaza el {old})</translation>
         </message>
     </context>
 </TS>

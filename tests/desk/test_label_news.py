@@ -18,8 +18,9 @@ from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.what_to_do import WhatToDo
 from calibrator.desk.paper_making import lot_paper
+from calibrator.desk.sheet_words import label_words
 from calibrator.desk.standing import Standing, standing
-from calibrator.model import MixingRate, Plan, PrintKind, RateBasis, SignOff
+from calibrator.model import MixingRate, Plan, PrintKind, RateBasis, SignOff, UnitSystem
 from calibrator.records import Records
 
 DENSITY = 10.6 * OZ_G / 665.9
@@ -94,7 +95,7 @@ def test_today_asks_for_the_label_until_it_is_printed_or_said_to_stay(
     to_do, spots = WhatToDo(desk, page), SpotCard(desk)
     qtbot.addWidget(spots)
     (told,) = (told for told in to_do.every(now_on(herd), None, spots) if "older than the plan" in told.words)
-    assert "8.0 oz (Milk, Young): print the label anew" in told.words.replace("\u00a0", " ")
+    assert "8.0 oz (Milk, Young). Printed anew it has also: a line for 8.0 oz." in told.words.replace("\u00a0", " ")
     with qtbot.waitSignal(desk.go_to) as went:
         told.does[0].act()
     assert went.args == ["tables", f"label:{labelled.lot_id}"]
@@ -120,6 +121,19 @@ def test_keeping_the_plan_tells_of_the_label_and_leads_to_it(
     with qtbot.waitSignal(desk.go_to) as went:
         act()
     assert went.args == ["tables", f"label:{labelled.lot_id}"]
+
+
+@pytest.mark.usefixtures("labelled")
+@pytest.mark.parametrize(
+    ("ounces", "added"), [(15, "“15.0 oz = 1 to the line + 1 to ½”"), (20, "“20.0 oz = 2 to the line”")]
+)
+def test_a_feeding_counted_by_the_lines_there_are_is_promised_no_line(
+    herd: Herd, plan: Plan, ounces: float, added: str
+) -> None:
+    feed_too(herd, plan, ounces)
+    (news,) = label_news(now_on(herd))
+    told = label_words(news, UnitSystem.FARM).replace("\u00a0", " ")
+    assert told.endswith(f"Printed anew it has also: {added}. Or let it stay.")
 
 
 @pytest.mark.usefixtures("labelled")

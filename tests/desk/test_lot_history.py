@@ -89,9 +89,9 @@ def test_each_entry_says_what_was_kept_and_what_it_replaces(dialog: LotHistoryDi
         "295.0 g, struck level, bag 1",
         f"red, struck level: {level}; replaces the sign-off of {signed} by AB",
         "red: line for 10.0 oz at 1/4 in; replaces the line at 3/16 in",
-        "label for red, sheet no. 1",
-        "label for red, sheet no. 2; replaces number 1",
-        "label for red, sheet no. 2: taken down",
+        "label for red, print no. 1",
+        "label for red, print no. 2; replaces number 1",
+        "label for red, print no. 2: taken down",
         "288 g, struck level",
         "struck out: 288 g, struck level, because: wrong bag",
         "mix read: 11.2; solids 13.1\u00a0%, wanted 13.0\u00a0%: As it should be",
@@ -115,12 +115,12 @@ def test_one_kind_can_be_looked_at_and_saved(dialog: LotHistoryDialog, answers: 
     with answers.path.open(encoding="utf-8-sig", newline="") as written:
         rows = list(csv.DictReader(written))
     assert [row["what"] for row in rows] == [
-        "label for red, sheet no. 1",
-        "label for red, sheet no. 2",
-        "label for red, sheet no. 2: taken down",
+        "label for red, print no. 1",
+        "label for red, print no. 2",
+        "label for red, print no. 2: taken down",
     ]
     assert [row["replaces"] for row in rows] == ["", "number 1", ""]
-    assert {row["kind"] for row in rows} == {"Sheet"}
+    assert {row["kind"] for row in rows} == {"Print"}
 
 
 def test_who_and_when_and_the_whole_of_the_chosen_entry(dialog: LotHistoryDialog, desk: Desk, story: Story) -> None:

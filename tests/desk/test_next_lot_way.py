@@ -295,7 +295,7 @@ def test_what_says_that_a_scoop_is_marked_stands_where_it_is_told_not_to_be(wind
 
 def test_the_scoop_is_said_to_be_marked_on_the_page_of_the_sign_off(window: Window, second: Lot) -> None:
     step = sign(window, second, "From")
-    assert step.first_field() is step._label_button
+    assert step.first_field() is step._tables_button  # the plan first
     step._on_button.click()
     assert not step._on_button.isVisible()
     assert "press “" not in step.hands.text()
@@ -307,9 +307,11 @@ def test_the_scoop_is_said_to_be_marked_on_the_page_of_the_sign_off(window: Wind
 
 def test_once_all_is_done_the_sign_off_asks_for_nothing_and_lights_nothing(window: Window, second: Lot) -> None:
     step = sign(window, second, "From")
+    assert "Make the plan first, under “Batch tables and wall chart”: the label then" in step.hands.text()
     assert "Print the label." in step.hands.text()
-    assert lit(step) == ["Print the scoop label"]
+    assert lit(step) == ["Batch tables and wall chart"]
     print_label(window, second)
+    assert "Make the plan first" not in step.hands.text()
     assert "Put the label on." in step.hands.text()
     assert "Print the label." not in step.hands.text()
     assert lit(step) == ["Line and label are on"]
@@ -340,7 +342,9 @@ def test_a_label_that_was_never_printed_here_is_not_called_done(window: Window, 
 
 
 def test_a_label_printed_ahead_of_the_change_over_is_lit_no_more(window: Window, second: Lot) -> None:
+    plan_without_chart(window)
     step = sign(window, second, "Not")
+    assert "Make the plan first" not in step.hands.text()
     assert lit(step) == ["Print the scoop label"]
     print_label(window, second)
     assert lit(step) == []

@@ -117,8 +117,8 @@ def test_a_file_s_name_breaks_between_its_parts_and_no_short_end_stands_alone(
         ("Farm - lot sheet - 2026-03-02.pdf", "Farm\u00a0- lot sheet\u00a0- 2026-03-02.pdf"),
         ("Season.pdf", "Season.pdf"),
     ):
-        desk.say_saved(f"Saved as {name}, sheet no. 3.", tmp_path / name)
-        assert window._notice.text().startswith(f"Saved as {told}, sheet no. 3.")
+        desk.say_saved(f"Saved as {name}, print no. 3.", tmp_path / name)
+        assert window._notice.text().startswith(f"Saved as {told}, print no. 3.")
 
 
 def test_where_nothing_opens_it_the_place_is_told(

@@ -90,7 +90,7 @@ def test_a_saved_chart_bears_the_number_that_is_kept(
     (kept,) = herd.records.prints(herd.farm.id)
     assert (kept.number, kept.kind, kept.plan_id) == (1, PrintKind.WALL_CHART, plan.id)
     assert (kept.sign_off_id, kept.lot_id, kept.by) == (signed.id, signed.lot_id, "AB")
-    assert said.args == ["Saved as chart.pdf, sheet no. 1.", answers.path]
+    assert said.args == ["Saved as chart.pdf, print no. 1.", answers.path]
     text = text_of(answers.path)
     assert "Morning milk" in text
     assert "ONLY FOR THIS LOT" in text
@@ -216,24 +216,24 @@ def test_a_lot_sheet_bears_a_number_and_replaces_the_one_before(
     panel.show_lot(signed.lot_id)
     panel.choice.sheet.click()
     answers.path = tmp_path / "sheet.pdf"
-    assert panel.number.text() == "This will be sheet no. 1."
+    assert panel.number.text() == "This will be print no. 1."
     panel.save_button.click()
-    assert panel.number.text().startswith("This is sheet no. 1, made at ")  # what was just made stays in view
+    assert panel.number.text().startswith("This is print no. 1, made at ")  # what was just made stays in view
     assert panel.document is not None
-    assert any(isinstance(i, Text) and i.text == "Sheet no. 1" for page in panel.document.pages for i in page.items)
+    assert any(isinstance(i, Text) and i.text == "Print no. 1" for page in panel.document.pages for i in page.items)
     panel.choice.labels.click()
-    assert panel.number.text() == "This will be sheet no. 2."
+    assert panel.number.text() == "This will be print no. 2."
     panel.choice.sheet.click()
-    assert panel.number.text().startswith("This is sheet no. 1, made at ")
+    assert panel.number.text().startswith("This is print no. 1, made at ")
     panel.save_button.click()
-    assert panel.number.text().startswith("This is sheet no. 2, made at ")
+    assert panel.number.text().startswith("This is print no. 2, made at ")
     made = herd.records.prints(herd.farm.id)
     assert [(sheet.number, sheet.kind, sheet.scoop_id, sheet.replaces) for sheet in made] == [
         (1, PrintKind.LOT_SHEET, herd.red.id, None),
         (2, PrintKind.LOT_SHEET, herd.red.id, 1),
     ]
     assert "Windy Hollow" in text_of(answers.path)
-    assert "Sheet no. 2 (replaces no. 1)" in text_of(answers.path)
+    assert "Print no. 2 (replaces no. 1)" in text_of(answers.path)
 
 
 def test_without_a_sign_off_it_says_what_to_do(panel: PaperPanel, herd: Herd) -> None:
@@ -411,7 +411,7 @@ def test_what_the_printer_refused_is_kept_as_never_used(
     assert len(answers.told) == 1
     (sheet,) = herd.records.prints(herd.farm.id)
     assert [(e.print_id, e.ending) for e in herd.records.sheet_endings(herd.farm.id)] == [(sheet.id, Ending.SPOILED)]
-    assert panel.number.text() == "This will be sheet no. 2."
+    assert panel.number.text() == "This will be print no. 2."
 
 
 def test_the_kind_of_label_the_sheet_and_half_lines_are_remembered(
@@ -454,7 +454,7 @@ def test_several_copies_bear_one_number(panel: PaperPanel, herd: Herd, signed: S
     panel.choice.copies.setText("3")
     panel.choice.copies.counted.emit(3)
     panel.save_to(tmp_path / "labels.pdf")
-    assert text_of(tmp_path / "labels.pdf").count("Sheet no. 1") == 3
+    assert text_of(tmp_path / "labels.pdf").count("Print no. 1") == 3
     assert len(herd.records.prints(herd.farm.id)) == 1
 
 
@@ -578,7 +578,7 @@ def test_what_is_asked_for_while_the_print_is_made_is_done_once_it_is_there(
     panel.show_lot(signed.lot_id)
     panel.save_to(tmp_path / "label.pdf")
     hold.set()
-    qtbot.waitUntil(lambda: panel.number.text().startswith("This is sheet no. 1"), timeout=60_000)
+    qtbot.waitUntil(lambda: panel.number.text().startswith("This is print no. 1"), timeout=60_000)
     assert (tmp_path / "label.pdf").exists()
 
 
@@ -608,7 +608,7 @@ def test_a_print_that_takes_its_time_is_made_beside_the_window(
     assert panel.document is not None
     assert isinstance(panel._ready, Ready)
     assert isinstance(panel._ready.job, LabelJob)
-    assert panel.number.text() == "This will be sheet no. 1."
+    assert panel.number.text() == "This will be print no. 1."
 
 
 @pytest.mark.parametrize("language", ["en", "es"])

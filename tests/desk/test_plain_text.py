@@ -79,7 +79,7 @@ def test_a_number_keeps_its_unit_on_its_line(qtbot: QtBot) -> None:
     )
     assert with_units_bound("0.498 ± 0.011 g/mL") == "0.498 ±\u00a00.011\u00a0g/mL"
     assert with_units_bound("22.4 fl oz as 2 × 5 lb") == "22.4\u00a0fl\u00a0oz as 2\u00a0×\u00a05\u00a0lb"
-    assert with_units_bound("Sheet no. 30, replaces no. 27") == "Sheet no.\u00a030, replaces no.\u00a027"
+    assert with_units_bound("Print no. 30, replaces no. 27") == "Print no.\u00a030, replaces no.\u00a027"
     shown = label("Draw the line 9 mm down.")
     qtbot.addWidget(shown)
     assert shown.text() == "Draw the line 9 mm down."

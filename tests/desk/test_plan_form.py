@@ -409,7 +409,7 @@ def test_a_group_that_gets_half_as_much_again_beside_the_signed_weight_is_no_ala
     assert old.advice.text() == young.advice.text() == ""
     outcome, relation = old.outcome.text().split("\n")
     assert outcome.startswith("= 15.0 oz of powder per calf and feeding, ")
-    assert relation == "The lot was signed off for 10.0 oz a feeding; the table counts the scoopfuls."
+    assert relation == "The lot was signed off for 10.0 oz a feeding; the table says how many scoopfuls that is."
     assert "\n" not in young.outcome.text()
     put(qtbot, form.groups[0].volume.line, "4 qt")  # now none takes what was signed off for
     assert "signed off for 10.0 oz a feeding. Look" in young.advice.text()

@@ -150,7 +150,7 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     assert words(page) == [
         "Red: its line stays (11/16 in down the wall). Put the label of lot B on.",
         "Blue still bears the line of lot A; lot B is in use.",
-        "1 wall chart is out of date: wall chart (wall chart, sheet no. 2).",  # the plural stands until a language is
+        "1 wall chart is out of date: wall chart (wall chart, print no. 2).",  # the plural stands until a language is
         "To mix today: no plan yet. From one come the batch tables and the wall chart.",
     ]
     with qtbot.waitSignal(empty_desk.go_to) as asked:
@@ -268,7 +268,7 @@ def test_of_several_old_sheets_only_those_chosen_are_taken_out(page: TodayPage, 
     for scoop in (yard.red, yard.blue):
         yard.sign(lot, scoop)
     page.reload()
-    assert row_with(page, "weighed in anew: Red (lot sheet, sheet no. 1), Blue (lot sheet, sheet no. 2).")
+    assert row_with(page, "weighed in anew: Red (lot sheet, print no. 1), Blue (lot sheet, print no. 2).")
     row_with(page, "weighed in anew").buttons[1].click()
     asked = page.what_to_do.down_dialog
     assert asked is not None
@@ -276,7 +276,7 @@ def test_of_several_old_sheets_only_those_chosen_are_taken_out(page: TodayPage, 
     asked.initials.setText("KL")
     asked.boxes[1].click()
     asked.keep.click()
-    assert row_with(page, "weighed in anew: Red (lot sheet, sheet no. 1).")
+    assert row_with(page, "weighed in anew: Red (lot sheet, print no. 1).")
 
 
 def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, page: TodayPage, yard: Yard) -> None:

@@ -297,6 +297,7 @@ def test_a_change_over_may_be_dated_back_and_is_refused_in_words(
     bar.change.click()
     assert herd.lot_of(two[1]).fed_from == date(2026, 2, 20)
     assert bar.day.line.placeholderText() == "20 Feb 2026"
+    assert bar.change.text() == "&Mend that day"
     bar.change.click()
     assert herd.lot_of(two[1]).fed_from == date(2026, 2, 20)
     assert "fed since 20 Feb 2026" in bar.words.text()
@@ -319,8 +320,24 @@ def test_the_day_left_blank_is_the_one_in_grey(
     herd.plan("Milk", group(6))
     bar = page_of(herd, qtbot, answers).view.lot_bar
     assert bar.day.line.placeholderText() == "today"
+    assert bar.left.line.placeholderText() == "like 20 lb"
     bar.change.click()
     assert herd.lot_of(two[1]).fed_from == TODAY
+
+
+def test_the_first_lot_of_all_has_no_change_over_to_keep(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    herd.records.keep(replace(herd.lot_of(two[1]), waits=True))
+    herd.plan("Milk", group(6))
+    bar = page_of(herd, qtbot, answers).view.lot_bar
+    assert bar.lots.currentText() == "25-1103C, in use"
+    assert not bar.change.isVisible()
+    assert not bar.day.isVisible()
+    bar.lots.setCurrentIndex(bar.lots.findText("25-1204A, waiting"))
+    bar.lots.activated.emit(bar.lots.currentIndex())
+    assert bar.change.isVisible()
+    assert bar.day.isVisible()
 
 
 def test_one_of_two_batches_is_told_as_one(

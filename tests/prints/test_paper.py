@@ -305,7 +305,7 @@ def test_every_page_of_a_chart_tells_its_lot_and_its_headings() -> None:
     assert len(document.pages) > 1
     for page in document.pages:
         shown = [item.text for item in page.items if isinstance(item, Text)]
-        assert {"25-0302A", "ONLY FOR THIS LOT", "Calves", "Powder", "Sheet no. 27"} <= set(shown)
+        assert {"25-0302A", "ONLY FOR THIS LOT", "Calves", "Powder", "Print no. 27"} <= set(shown)
 
 
 def test_pages_are_filled_alike() -> None:
@@ -418,7 +418,7 @@ def test_the_days_count_is_framed_and_bold_without_colour() -> None:
 def test_a_chart_says_what_it_replaces_and_what_to_beware_of() -> None:
     shown = told(wall_chart(chart(medicated=True)))
     for words in (
-        "Sheet no. 27",
+        "Print no. 27",
         "Take down no. 24",
         "120 °F",
         "tube",

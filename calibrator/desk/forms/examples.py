@@ -44,6 +44,7 @@ AT_THE_CALF = {UnitSystem.FARM: "102 °F", UnitSystem.METRIC: "39 °C"}
 PLAIN_WATER = {UnitSystem.FARM: "68 °F", UnitSystem.METRIC: "20 °C"}
 LEVEL = {UnitSystem.FARM: "12 in", UnitSystem.METRIC: "300 mm"}
 BAG = {UnitSystem.FARM: "50 lb", UnitSystem.METRIC: "25 kg"}
+POWDER_LEFT = {UnitSystem.FARM: "20 lb", UnitSystem.METRIC: "9 kg"}
 ADDITIVE = {UnitSystem.FARM: "0.5 oz", UnitSystem.METRIC: "15 g"}
 STEP = {UnitSystem.FARM: "0.1 oz", UnitSystem.METRIC: "1 g"}
 CHECK_WEIGHT = {UnitSystem.FARM: "1 lb", UnitSystem.METRIC: "500 g"}

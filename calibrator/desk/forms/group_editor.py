@@ -343,7 +343,7 @@ class GroupEditor(QFrame):
         missed = self._missed(powder_g) if self._beside_signed else None
         if missed is None:
             return outcome
-        words = self.tr("The lot was signed off for {target} a feeding; the table counts the scoopfuls.")
+        words = self.tr("The lot was signed off for {target} a feeding; the table says how many scoopfuls that is.")
         return f"{outcome}\n{words.format(target=self._mass(missed))}"
 
     def _missed(self, powder_g: float) -> float | None:

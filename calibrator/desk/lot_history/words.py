@@ -180,9 +180,9 @@ class Speaker:
 
     def _named(self, sheet: Printed) -> str:
         kinds = {
-            PrintKind.SCOOP_LABEL: translate("LotHistory", "label for {name}, sheet no. {number}"),
-            PrintKind.WALL_CHART: translate("LotHistory", "wall chart for {name}, sheet no. {number}"),
-            PrintKind.LOT_SHEET: translate("LotHistory", "lot sheet for {name}, sheet no. {number}"),
+            PrintKind.SCOOP_LABEL: translate("LotHistory", "label for {name}, print no. {number}"),
+            PrintKind.WALL_CHART: translate("LotHistory", "wall chart for {name}, print no. {number}"),
+            PrintKind.LOT_SHEET: translate("LotHistory", "lot sheet for {name}, print no. {number}"),
         }
         of = sheet.plan_id if sheet.kind is PrintKind.WALL_CHART else sheet.scoop_id
         return kinds[sheet.kind].format(number=sheet.number, name=self._name(of or ""))
@@ -201,7 +201,7 @@ def topic_words(topic: Topic) -> str:
         Topic.SIGN_OFF: translate("LotHistory", "Sign-off"),
         Topic.MARK: translate("LotHistory", "Line"),
         Topic.SPOT_FILL: translate("LotHistory", "Spot fill"),
-        Topic.SHEET: translate("LotHistory", "Sheet"),
+        Topic.SHEET: translate("LotHistory", "Print"),
         Topic.MIX_CHECK: translate("LotHistory", "Check of the mix"),
         Topic.BAG_COUNT: translate("LotHistory", "Count of bags"),
         Topic.TRIAL: translate("LotHistory", "Trial of feeders"),

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout
 
 from calibrator.desk.change_over import Refused, Wrong, refused
 from calibrator.desk.days import DayNotUnderstood
+from calibrator.desk.forms.examples import POWDER_LEFT
 from calibrator.desk.forms.fields import DayField, day_in_words, focus_on
 from calibrator.desk.in_use import LotState, changed_over
 from calibrator.desk.parts import button, column, label, row
@@ -48,7 +49,7 @@ class LotBar(QFrame):
         self.day.edited.connect(self._judge)
         self.change = button("", self._change_over)
         self.words, self.both = label(""), label("")
-        self.left = QuantityField(Kind.MASS, UnitSystem.FARM, required=False)
+        self.left = QuantityField(Kind.MASS, UnitSystem.FARM, required=False, examples=POWDER_LEFT)
         self._left_caption = label("")
         self._lay_out()
         self.both.hide()
@@ -66,7 +67,6 @@ class LotBar(QFrame):
         if not several or shown is None or now.in_use is None:
             self.left.set_value(None)
             return
-        in_use = now.in_use.lot.id
         blocker = QSignalBlocker(self.lots)
         self.lots.clear()
         for known in now.open_lots:
@@ -74,10 +74,9 @@ class LotBar(QFrame):
             self.lots.addItem(on_screen(told), known.lot.id)
         self.lots.setCurrentIndex(self.lots.findData(self._shown_id))
         blocker.unblock()
-        if self._shown_id == in_use:
-            self.change.setText(self.tr("Keep that day as the change-o&ver"))
-        else:
-            self.change.setText(self.tr("Change o&ver to it"))
+        self.change.setText(self._change_text(now, shown))
+        for widget in (self.day, self.change):
+            widget.setVisible(bool(self.change.text()))
         counts = self._blank_day()  # what the grey words say is what a blank field means
         self.day.line.setPlaceholderText(self.tr("today") if counts == self._today() else day_in_words(counts))
         self.left.set_system(system)
@@ -90,6 +89,16 @@ class LotBar(QFrame):
         for widget in (self._left_caption, self.left):
             widget.setVisible(other is not None)
         self.left.set_name(text)
+
+    def _change_text(self, now: Standing, shown: LotStanding) -> str:
+        """What the button does about the day of a lot; blank where there is no day to tell: nothing was fed before the
+        lot in use, so no change led to it."""
+        if shown.state is not LotState.IN_USE:
+            return self.tr("Change o&ver to it")
+        if shown.lot.fed_from is not None:
+            return self.tr("&Mend that day")
+        before = any(known.state is LotState.LEFT_OVER for known in now.open_lots)
+        return self.tr("Keep that day as the change-o&ver") if before else ""
 
     def _lay_out(self) -> None:
         """Two rows of two, so that the table beneath stays in view on a window of 800 pixels."""

@@ -263,18 +263,18 @@ class PaperPanel(QWidget):
 
     def _number_words(self, sheet: Printed, several: bool) -> str:
         if sheet.number and self._made and sheet in self._made[0]:
-            made = self.tr("This is sheet no. {number}, made at {time}. Printed once more it takes a new number.")
+            made = self.tr("This is print no. {number}, made at {time}. Printed once more it takes a new number.")
             text = made.replace("{time}", clock_text(sheet.at.astimezone().time()))
         elif sheet.replaces is None:
-            text = self.tr("This will be sheet no. {number}.")
+            text = self.tr("This will be print no. {number}.")
         elif sheet.kind is not PrintKind.LOT_SHEET and self._waits():
-            text = self.tr("This will be sheet no. {number}. It replaces no. {old} once this lot is fed.")
+            text = self.tr("This will be print no. {number}. It replaces no. {old} once this lot is fed.")
         elif sheet.kind is PrintKind.SCOOP_LABEL:
-            text = self.tr("This will be sheet no. {number}. It replaces no. {old}: take that one off.")
+            text = self.tr("This will be print no. {number}. It replaces no. {old}: take that one off.")
         elif sheet.kind is PrintKind.LOT_SHEET:
-            text = self.tr("This will be sheet no. {number}. It replaces no. {old} in the folder.")
+            text = self.tr("This will be print no. {number}. It replaces no. {old} in the folder.")
         else:
-            text = self.tr("This will be sheet no. {number}. It replaces no. {old}: take that one down.")
+            text = self.tr("This will be print no. {number}. It replaces no. {old}: take that one down.")
         told = text.format(number=sheet.number, old=sheet.replaces)
         if not several or sheet.scoop_id is None:
             return told
@@ -315,7 +315,7 @@ class PaperPanel(QWidget):
     def _told(self, job: Job, name: str, numbered: list[Printed]) -> str:
         self._made = list(numbered), job
         self._show()
-        numbers = [self.tr("sheet no. {number}").format(number=sheet.number) for sheet in numbered]
+        numbers = [self.tr("print no. {number}").format(number=sheet.number) for sheet in numbered]
         return ", ".join([name, *numbers])
 
     def _save(self) -> None:

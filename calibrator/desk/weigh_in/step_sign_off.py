@@ -121,6 +121,8 @@ class StepSignOff(StepView):
 
     def _comes_next(self, guide: Guide) -> QPushButton | None:
         """The button of what is to be done next about a signed lot; None once nothing is."""
+        if _plan_comes_first(guide):
+            return self._tables_button
         if _is_waiting(guide) or _to_mark(guide) is not None:
             if not _label_is_printed(guide):
                 return self._label_button
@@ -147,15 +149,25 @@ class StepSignOff(StepView):
                 "Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you "
                 "like; put them up at the change-over."
             )
-            return text.format(old=fed.lot.lot_number)
+            return " ".join(filter(None, [text.format(old=fed.lot.lot_number), self._plan_first(guide)]))
         if _signed_lot(guide, LotState.IN_USE) is None:
             return self.tr("Signed. This lot is not fed now.")
-        left = [*self._left_on_scoop(guide), self._left_on_paper(guide)]
+        first = self._plan_first(guide)
+        left = [first, *self._left_on_scoop(guide), "" if first else self._left_on_paper(guide)]
         if any(left):
             return " ".join([self.tr("Signed."), *filter(None, left)])
         if not _label_is_printed(guide):
             return self.tr("All of it is done. The label of this line was not printed here.")
         return self.tr("All of it is done.")
+
+    def _plan_first(self, guide: Guide) -> str:
+        """A label printed before the plan knows nothing of its feedings and is printed twice."""
+        if not _plan_comes_first(guide):
+            return ""
+        text = self.tr(
+            "Make the plan first, under “{button}”: the label then tells its feedings too, and is printed only once."
+        )
+        return text.format(button=without_letter(self._tables_button.text()))
 
     def _left_on_paper(self, guide: Guide) -> str:
         """What is still to come before calves are fed by tables and charts."""
@@ -357,7 +369,8 @@ class StepSignOff(StepView):
                 text = self.tr("Signed off. The change-over to lot {number} is kept.")
             said = text.format(number=known.lot.lot_number)
             begin_lot(self.desk, now, known, fed_from, said, old_is_finished=old_is_finished, by=by)
-        self._label_button.setFocus()
+        if self.guide is not None:
+            (self._comes_next(self.guide) or self._label_button).setFocus()
 
     def _to_fills(self) -> None:
         self.wanted.emit(Step.FILLS_TO_MARK)
@@ -397,6 +410,12 @@ def _label_is_printed(guide: Guide) -> bool:
     known = now.lot(guide.lot.id)
     own = line_of(known, scoop.id) if known and scoop else None
     return own is not None and label_is_printed(now, own)
+
+
+def _plan_comes_first(guide: Guide) -> bool:
+    """Whether the label has still to be printed, and there is no plan whose feedings it could tell."""
+    to_label = _is_waiting(guide) or _to_mark(guide) is not None
+    return to_label and not guide.standing.plans and not _label_is_printed(guide)
 
 
 def _wants_chart(guide: Guide) -> bool:
