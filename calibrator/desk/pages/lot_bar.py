@@ -75,8 +75,8 @@ class LotBar(QFrame):
         self.lots.setCurrentIndex(self.lots.findData(self._shown_id))
         blocker.unblock()
         self.change.setText(self._change_text(now, shown))
-        for widget in (self.day, self.change):
-            widget.setVisible(bool(self.change.text()))
+        self.day.setVisible(bool(self.change.text()))
+        self.change.setVisible(bool(self.change.text()))
         counts = self._blank_day()  # what the grey words say is what a blank field means
         self.day.line.setPlaceholderText(self.tr("today") if counts == self._today() else day_in_words(counts))
         self.left.set_system(system)
