@@ -32,8 +32,10 @@ def ask_change_over(desk: Desk, now: Standing, question: str, act: Callable[[boo
     else:
         asked = translate("ChangeOver", "Is any of lot {old} left?")
         stay = translate("ChangeOver", "Change over, some is left")
+    fed_later = translate("ChangeOver", "What stays is fed again under Lots: Back into use.")
     gone = translate("ChangeOver", "Change over, none is left"), partial(act, True)
-    desk.ask.confirm(f"{question} {asked.format(old=old)}".strip(), stay, partial(act, False), gone)
+    told = f"{question} {asked.format(old=old)} {fed_later}".strip()
+    desk.ask.confirm(told, stay, partial(act, False), gone)
 
 
 def begin_lot(

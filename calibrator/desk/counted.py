@@ -107,10 +107,12 @@ class _Counted(QObject):
         return self.tr("The next {days} days take %n totes more than there are.", "", count)
 
     def old_bags(self, count: int) -> str:
-        return self.tr("By count and plans about %n bags of lot {old} are left: do they stay at hand?", "", count)
+        return self.tr(
+            "By count and plans about %n bags of lot {old} are left. Do they stay, to be fed later?", "", count
+        )
 
     def more_bags_at_hand(self, count: int) -> str:
-        return self.tr("Besides, about %n bags of lot {lot}, no longer fed.", "", count)
+        return self.tr("Besides, about %n bags of lot {lot} are left. To feed them: Lots, Back into use.", "", count)
 
     def powder_for(self, count: int) -> str:
         return self.tr("Powder of lot {lot} for %n days.", "", count)

@@ -16,8 +16,10 @@ from calibrator.model import Lot, Scoop
 translate = QCoreApplication.translate
 
 
-def on_the_scoop(*, level: bool) -> str:
-    """What the button says; a scoop that is used level has no line."""
+def on_the_scoop(*, level: bool, wiped: bool = False) -> str:
+    """What the button says; a scoop that is used level has no line, and an old one may have been `wiped` out."""
+    if wiped:
+        return translate("Marking", "&Old line off, label on")
     return translate("Marking", "The label &is on") if level else translate("Marking", "&Line and label are on")
 
 

@@ -72,6 +72,16 @@ def lines_to_come(now: Standing, scoop_id: str) -> tuple[LineToCome, ...]:
     return tuple(line for line in drawn if own is None or not same_line(line.down_wall_mm, own.down_wall_mm))
 
 
+def line_to_wipe_out(now: Standing, known: LotStanding, scoop_id: str) -> Mark | None:
+    """The line that a scoop still bears of a lot that is fed no more, beside that of the lot in use, of which nobody
+    said yet that it is on; None where it bears none, or its line stays for this lot."""
+    line, own = line_on(now, scoop_id), line_of(known, scoop_id)
+    if line is None or own is None or line.struck_level or same_line(line.down_wall_mm, own.down_wall_mm):
+        return None
+    other = now.lot(line.lot_id)
+    return line if other is None or other.state not in (LotState.WAITING, LotState.UNDER_WAY) else None
+
+
 def _drawn_mm(known: LotStanding, scoop_id: str) -> float | None:
     """Where the line of a lot is drawn on a scoop; None or 0 where there is none."""
     begun, own = known.open_weigh_in, line_of(known, scoop_id)

@@ -179,17 +179,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>By count and plans about %n bags of lot {old} are left: do they stay at hand?</source>
+        <source>By count and plans about %n bags of lot {old} are left. Do they stay, to be fed later?</source>
         <translation>
-            <numerusform>By count and plans about %n bag of lot {old} is left: does it stay at hand?</numerusform>
-            <numerusform>By count and plans about %n bags of lot {old} are left: do they stay at hand?</numerusform>
+            <numerusform>By count and plans about %n bag of lot {old} is left. Does it stay, to be fed later?</numerusform>
+            <numerusform>By count and plans about %n bags of lot {old} are left. Do they stay, to be fed later?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Besides, about %n bags of lot {lot}, no longer fed.</source>
+        <source>Besides, about %n bags of lot {lot} are left. To feed them: Lots, Back into use.</source>
         <translation>
-            <numerusform>Besides, about %n bag of lot {lot}, no longer fed.</numerusform>
-            <numerusform>Besides, about %n bags of lot {lot}, no longer fed.</numerusform>
+            <numerusform>Besides, about %n bag of lot {lot} is left. To feed it: Lots, Back into use.</numerusform>
+            <numerusform>Besides, about %n bags of lot {lot} are left. To feed them: Lots, Back into use.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -262,9 +262,11 @@ def changed_over(herd: Herd, qtbot: QtBot, answers: Answers) -> tuple[TodayPage,
 
 def test_bags_left_of_the_old_lot_are_asked_about_and_stay_at_hand(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
     page, first, second = changed_over(herd, qtbot, answers)
-    assert "about 20 bags of lot 25-1103C are left: do they stay at hand?" in answers.asked[-1]
+    asked = "about 20 bags of lot 25-1103C are left. Do they stay, to be fed later? What stays is fed again under Lots"
+    assert asked in answers.asked[-1]
     assert herd.lot_of(first).finished_on is None
-    assert page.powder_card.over.text() == "Besides, about 20 bags of lot 25-1103C, no longer fed."
+    told = "Besides, about 20 bags of lot 25-1103C are left. To feed them: Lots, Back into use."
+    assert page.powder_card.over.text() == told
     known = found(herd)
     assert known is not None
     assert known.lot.id == second.lot_id

@@ -119,6 +119,11 @@ def states(window: Window, on: date | None = None) -> dict[str, str]:
     return {known.lot.lot_number: known.state for known in now.lots}
 
 
+def lot_told(window: Window) -> str:
+    QApplication.processEvents()
+    return " ".join(visible_words(today(window).lot_card))
+
+
 def heading(window: Window) -> str:
     return today(window).lot_card.heading.text()
 
@@ -138,9 +143,14 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     press(row(window, "26-0401B"), "Change over")
     assert heading(window).startswith("26-0401B")
     assert "Mark Red scoop for lot 26-0401B" in needs(window)[0]
-    assert "wipe out the old one" in needs(window)[0]  # there are two on it now
-    press(row(window, "Red scoop"), "Line and label are on")
+    assert "wipe out the old one (1/2 in)" in needs(window)[0]  # there are two on it now
+    drawing = today(window).lot_card.drawing
+    assert "Wipe out 1/2 in" in drawing.words()
+    assert "still bears an old line, 1/2 in down the wall" in lot_told(window)
+    press(row(window, "Red scoop"), "Old line off, label on")
     assert needs(window) == []
+    assert "Wipe out" not in drawing.words()
+    assert "still bears" not in lot_told(window)
 
 
 def test_today_called_by_its_key_begins_with_what_is_needed(
@@ -181,7 +191,7 @@ def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, sec
     before = needs(window)
     assert "wipe out the old one" in before[0]
     words = [window.desk.records.find(Lot, lot_of(window.desk).id).scoops_marked]
-    press(row(window, "Red scoop"), "Line and label are on")
+    press(row(window, "Red scoop"), "Old line off, label on")
     assert needs(window) == before[1:]
     assert window._notice.way.isVisible()
     window.desk.keep(replace(window.desk.records.find(Lot, second.id), note="Two bags are torn."))
@@ -200,7 +210,7 @@ def test_a_sign_off_that_changes_over_asks_what_is_left_and_can_be_undone(
 ) -> None:
     answers.other = none_left
     sign(window, second, "From")
-    assert answers.asked[-1] == "Is any of lot 25-0302A left?"
+    assert answers.asked[-1].startswith("Is any of lot 25-0302A left?")
     assert window._notice.text() == "Signed off. Lot 26-0401B is in use."
     assert states(window) == {"25-0302A": state, "26-0401B": "in_use"}
     window._notice.way.click()
@@ -220,7 +230,7 @@ def test_who_does_not_answer_what_is_left_has_not_signed(window: Window, second:
 
 def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, second: Lot, qtbot: QtBot) -> None:
     sign(window, second, "From")
-    press(row(window, "Red scoop"), "Line and label are on")
+    press(row(window, "Red scoop"), "Old line off, label on")
     assert not any("Red scoop" in words for words in needs(window))
     window.show_page("tables", f"label:{second.id}")
     made = window.current_page.findChildren(ScoopPick)[0]
@@ -237,9 +247,12 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
     signed = window.desk.records.sign_offs(second.farm_id)[-1]
     print_label(window, second)
     asked = row(window, "Red scoop")
-    assert asked.words.endswith("and the label on it?")
-    assert [each.text() for each in asked.buttons] == ["&Line and label are on", "Print the label"]
-    press(asked, "Line and label are on")
+    assert asked.words == (
+        "Red scoop: wipe out the old line, 1/2 in down the wall. Is the line of lot 26-0401B drawn (13/16 in down the "
+        "wall) and the label on?"
+    )
+    assert [each.text() for each in asked.buttons] == ["&Old line off, label on", "Print the label"]
+    press(asked, "Old line off, label on")
     assert needs(window) == []
     (told,) = window.desk.records.find(Lot, second.id).scoops_marked or ()
     assert (told.sign_off_id, told.on) == (signed.id, window.desk.clock().date())

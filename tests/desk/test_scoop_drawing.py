@@ -141,3 +141,11 @@ def test_a_tapered_scoop_has_its_floor_measured_beneath(drawing: ScoopDrawing) -
 
 def _columns(image: QImage, y: int) -> list[int]:
     return [x for x in range(image.width()) if is_near(image.pixelColor(x, y), tokens().quiet)]
+
+
+def test_a_line_to_be_wiped_out_is_crossed_out(drawing: ScoopDrawing) -> None:
+    drawing.set_shape(SHAPES[0])
+    drawing.set_lines(30, 20, moves=False)
+    before = drawing.grab().toImage()
+    drawing.set_lines(30, 20, moves=False, wiped=True)
+    assert drawing.grab().toImage() != before

@@ -6,12 +6,19 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
 
 from calibrator.desk.context import Desk
 from calibrator.desk.parts import clear, column, label, row, set_tone
-from calibrator.desk.scoop_lines import LineToCome, ScoopState, line_of, lines_to_come, scoop_state
+from calibrator.desk.scoop_lines import (
+    LineToCome,
+    ScoopState,
+    line_of,
+    line_to_wipe_out,
+    lines_to_come,
+    scoop_state,
+)
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.desk.words import line_words, mark_words, medicated_caution, scoop_tone, scoop_words, target_words
-from calibrator.model import Scoop
+from calibrator.model import Mark, Scoop
 
 DRAWN_PX = 224  # all of the card is in view beside what is waiting
 
@@ -47,6 +54,8 @@ class LotCard(QFrame):
             self.heading.setText(f"{known.lot.lot_number}  {known.lot.product}".strip())
             for scoop in now.scoops:
                 self._lines.addLayout(self._line(now, known, scoop))
+                if old := line_to_wipe_out(now, known, scoop.id):
+                    self._lines.addWidget(label(self._to_wipe_out(scoop, old), tone="warn"))
                 for line in lines_to_come(now, scoop.id):
                     self._lines.addWidget(label(self._to_come(now, known, scoop, line), tone="warn"))
         self._draw(now)
@@ -75,6 +84,10 @@ class LotCard(QFrame):
         line.setStretch(0, 1)
         return line
 
+    def _to_wipe_out(self, scoop: Scoop, old: Mark) -> str:
+        text = self.tr("{scoop} still bears an old line, {line} down the wall: wipe it out, never fill to it.")
+        return text.format(scoop=scoop.name, line=mark_words(old, self.desk.system))
+
     def _to_come(self, now: Standing, known: LotStanding, scoop: Scoop, line: LineToCome) -> str:
         """Of a scoop that bears a line for a lot to come: which one is filled to today."""
         mark = line_of(known, scoop.id)
@@ -95,16 +108,22 @@ class LotCard(QFrame):
         )
 
     def _draw(self, now: Standing) -> None:
-        marks = now.in_use.marks if now.in_use else ()
+        known = now.in_use
         scoops = {scoop.id: scoop for scoop in now.scoops}
-        shown = [mark for mark in marks if mark.scoop_id in scoops]
+        shown = [mark for mark in known.marks if mark.scoop_id in scoops] if known else []
         self.drawing.setVisible(bool(shown))
-        if shown:
-            mark = shown[-1]
-            follows = next(iter(lines_to_come(now, mark.scoop_id)), None)
-            self.drawing.set_system(self.desk.system)
-            self.drawing.set_shape(scoops[mark.scoop_id].shape)
+        if known is None or not shown:
+            return
+        mark = shown[-1]
+        old = line_to_wipe_out(now, known, mark.scoop_id)
+        follows = next(iter(lines_to_come(now, mark.scoop_id)), None)
+        self.drawing.set_system(self.desk.system)
+        self.drawing.set_shape(scoops[mark.scoop_id].shape)
+        own_mm = None if mark.struck_level else mark.down_wall_mm
+        if old is not None:
+            self.drawing.set_names(self.tr("The line"), self.tr("Wipe out"))
+            self.drawing.set_lines(own_mm, old.down_wall_mm, moves=False, wiped=True)
+        else:
             today = self.tr("Today's line") if follows else self.tr("The line")
             self.drawing.set_names(today, self.tr("The next lot's"))
-            own_mm = None if mark.struck_level else mark.down_wall_mm
             self.drawing.set_lines(own_mm, follows.down_wall_mm if follows else None, moves=False)

@@ -18,7 +18,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
-from calibrator.desk.scoop_lines import line_on
+from calibrator.desk.scoop_lines import line_to_wipe_out
 from calibrator.desk.sheet_words import chart_words, label_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.spots import SpotNeed
@@ -158,32 +158,47 @@ class WhatToDo:
         printing = self._go(translate("TodayPage", "Print the label"), "tables", f"label:{found.lot.id}")
         known = now.lot(found.lot.id)
         assert known is not None
-        done = Do(on_the_scoop(level=found.line.struck_level), partial(mark_scoop, self.desk, now, known, found.scoop))
-        if found.line.struck_level:
+        old = line_to_wipe_out(now, known, found.scoop.id)
+        told = on_the_scoop(level=found.line.struck_level, wiped=old is not None)
+        done = Do(told, partial(mark_scoop, self.desk, now, known, found.scoop))
+        if found.line.struck_level and old is not None:
             text = translate(
                 "TodayPage",
                 "{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.",
             )
+        elif found.line.struck_level:
+            text = translate("TodayPage", "{scoop} is to be struck level for lot {number}. Put the label on.")
         elif _bears_it(now, found.line):
             text = translate(
                 "TodayPage", "{scoop}: its line stays ({line} down the wall). Put the label of lot {number} on."
+            )
+        elif found.labelled and old is not None:
+            text = translate(
+                "TodayPage",
+                "{scoop}: wipe out the old line, {old} down the wall. Is the line of lot {number} drawn ({line} down "
+                "the wall) and the label on?",
             )
         elif found.labelled:
             text = translate(
                 "TodayPage", "{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?"
             )
-        elif line_on(now, found.scoop.id) is not None:
+        elif old is not None:
             text = translate(
                 "TodayPage",
-                "Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one, put the "
-                "label on.",
+                "Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one ({old}), put "
+                "the label on.",
             )
         else:
             text = translate(
                 "TodayPage", "Mark {scoop} for lot {number}: draw the line {line} down the wall, put the label on."
             )
-        line = mark_words(found.line, self.desk.system)
-        words = text.format(scoop=found.scoop.name, number=found.lot.lot_number, line=line)
+        system = self.desk.system
+        words = text.format(
+            scoop=found.scoop.name,
+            number=found.lot.lot_number,
+            line=mark_words(found.line, system),
+            old=mark_words(old, system) if old else "",
+        )
         return Told(words, (done, printing) if found.labelled else (printing, done))
 
     def _label(self, found: Waiting, lot_id: str) -> Told:

@@ -20,7 +20,8 @@ WALL = 4.0
 ABOVE_SIZES = 2.9 * GAP  # for the size across the rim and its arrow
 BELOW_SIZES = 2.4 * GAP  # a box has its length beneath: behind the rim it goes back
 SLANT = 0.35  # of a box's width, each way
-HEAD = 5.0  # an arrow's head
+HEAD = 5.0  # an arrow's head, and a cross's arms
+CROSSES = (0.2, 0.4, 0.6, 0.8)  # of the way along a line that is crossed out
 FIGURE = 1.35  # the line's distance, beside the base size of what is written
 
 Told = list[tuple[str, QFont]]
@@ -78,7 +79,7 @@ class ScoopDrawing(QWidget):
         self._before = ""
         self._new_mm: float | None = None
         self._old_mm: float | None = None
-        self._moves = True
+        self._moves, self._wiped = True, False
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self._name_it()
 
@@ -87,10 +88,18 @@ class ScoopDrawing(QWidget):
         self._shape = shape if shape is not None and _can_be_drawn(shape) else None
         self._name_it()
 
-    def set_lines(self, new_down_wall_mm: float | None, old_down_wall_mm: float | None, *, moves: bool = True) -> None:
+    def set_lines(
+        self,
+        new_down_wall_mm: float | None,
+        old_down_wall_mm: float | None,
+        *,
+        moves: bool = True,
+        wiped: bool = False,
+    ) -> None:
         """Where the lines are, mm from the rim down the wall; a line that is not on the wall is left out. `moves` tells
-        how far it is from the old one to the new one."""
-        self._new_mm, self._old_mm, self._moves = new_down_wall_mm, old_down_wall_mm, moves
+        how far it is from the old one to the new one; an old one to be `wiped` out is crossed out."""
+        self._new_mm, self._old_mm = new_down_wall_mm, old_down_wall_mm
+        self._moves, self._wiped = moves, wiped
         self._name_it()
 
     def set_names(self, new: str, old: str) -> None:
@@ -168,6 +177,11 @@ class ScoopDrawing(QWidget):
         pen = QPen(QColor(t.quiet), 2.5, Qt.PenStyle.DashLine)
         painter.setPen(pen)
         painter.drawLine(view.left(level) - QPointF(GAP, 0), view.right(level))
+        if self._wiped:
+            painter.setPen(_pen(t.quiet, 2.0))
+            across = view.right(level) - view.left(level)
+            for share in CROSSES:
+                _cross(painter, view.left(level) + across * share)
         right = view.left(view.outline[-1][0]).x() - 2 * GAP
         self._paint_words(painter, self._old_label(), QPointF(right, view.left(level).y()), t.quiet, True)
 
@@ -394,6 +408,12 @@ def _widest(words: list[str]) -> float:
 
 def _pen(colour: str, width: float) -> QPen:
     return QPen(QColor(colour), width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
+
+
+def _cross(painter: QPainter, at: QPointF) -> None:
+    for slant in (HEAD, -HEAD):
+        arm = QPointF(HEAD, slant)
+        painter.drawLine(at - arm, at + arm)
 
 
 def _arrow(painter: QPainter, start: QPointF, end: QPointF, *, both: bool = False) -> None:
