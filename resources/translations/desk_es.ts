@@ -772,6 +772,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Cambiar; todavía queda algo</translation>
     </message>
     <message>
+        <source>What stays is fed again under Lots: Back into use.</source>
+        <translation>Lo que se queda se vuelve a usar en Lotes: De nuevo en uso.</translation>
+    </message>
+    <message>
         <source>Change over, none is left</source>
         <translation>Cambiar; ya no queda nada</translation>
     </message>
@@ -4482,12 +4486,20 @@ entre {low} y {high}
         <translation>{scoop}: todavía sin línea</translation>
     </message>
     <message>
+        <source>{scoop} still bears an old line, {line} down the wall: wipe it out, never fill to it.</source>
+        <translation>{scoop} todavía lleva una línea anterior, a {line} del borde: bórrela; nunca llene hasta ella.</translation>
+    </message>
+    <message>
         <source>{scoop} bears the line of lot {next}, {line} down the wall. Do not fill to it yet.</source>
         <translation>{scoop} lleva la línea del lote {next}, a {line} del borde. Todavía no llene hasta esa línea.</translation>
     </message>
     <message>
         <source>{scoop} bears two lines. Today fill to that of lot {lot}, {own} down the wall; that of lot {next}, {line} down the wall, holds from its change-over on.</source>
         <translation>{scoop} lleva dos líneas. Hoy llene hasta la del lote {lot}, a {own} del borde; la del lote {next}, a {line} del borde, sirve desde el cambio de lote.</translation>
+    </message>
+    <message>
+        <source>Wipe out</source>
+        <translation>Borrar</translation>
     </message>
     <message>
         <source>Today&apos;s line</source>
@@ -5392,6 +5404,10 @@ entre {low} y {high}
 </context>
 <context>
     <name>Marking</name>
+    <message>
+        <source>&amp;Old line off, label on</source>
+        <translation>&amp;Anterior borrada, etiqueta puesta</translation>
+    </message>
     <message>
         <source>The label &amp;is on</source>
         <translation>Etiqueta &amp;puesta</translation>
@@ -11806,10 +11822,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Registrar una entrega</translation>
     </message>
     <message>
-        <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one, put the label on.</source>
-        <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, borre la anterior y ponga la etiqueta.</translation>
-    </message>
-    <message>
         <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, put the label on.</source>
         <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, y ponga la etiqueta.</translation>
     </message>
@@ -11886,12 +11898,24 @@ Sign off all the same? The record will say so.</source>
         <translation>Con el lote {number}, {scoop} se usa al ras. Borre la línea anterior y pegue la etiqueta.</translation>
     </message>
     <message>
+        <source>{scoop} is to be struck level for lot {number}. Put the label on.</source>
+        <translation>Con el lote {number}, {scoop} se usa al ras. Pegue la etiqueta.</translation>
+    </message>
+    <message>
         <source>{scoop}: its line stays ({line} down the wall). Put the label of lot {number} on.</source>
         <translation>{scoop}: su línea se queda (a {line} del borde). Ponga la etiqueta del lote {number}.</translation>
     </message>
     <message>
+        <source>{scoop}: wipe out the old line, {old} down the wall. Is the line of lot {number} drawn ({line} down the wall) and the label on?</source>
+        <translation>{scoop}: borre la línea anterior, a {old} del borde. ¿Está trazada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
+    </message>
+    <message>
         <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
         <translation>{scoop}: ¿ya está trazada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
+    </message>
+    <message>
+        <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one ({old}), put the label on.</source>
+        <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, borre la anterior ({old}) y ponga la etiqueta.</translation>
     </message>
     <message>
         <source>It stays</source>
@@ -14249,17 +14273,17 @@ Sign off all the same? The record will say so.</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>By count and plans about %n bags of lot {old} are left: do they stay at hand?</source>
+        <source>By count and plans about %n bags of lot {old} are left. Do they stay, to be fed later?</source>
         <translation>
-            <numerusform>Según la cuenta y los planes queda cerca de %n costal del lote {old}: ¿se queda en existencia?</numerusform>
-            <numerusform>Según la cuenta y los planes quedan unos %n costales del lote {old}: ¿se quedan en existencia?</numerusform>
+            <numerusform>Según la cuenta y los planes queda cerca de %n costal del lote {old}. ¿Se queda, para usarlo después?</numerusform>
+            <numerusform>Según la cuenta y los planes quedan unos %n costales del lote {old}. ¿Se quedan, para usarlos después?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Besides, about %n bags of lot {lot}, no longer fed.</source>
+        <source>Besides, about %n bags of lot {lot} are left. To feed them: Lots, Back into use.</source>
         <translation>
-            <numerusform>Además, cerca de %n costal del lote {lot}, que ya no se usa.</numerusform>
-            <numerusform>Además, unos %n costales del lote {lot}, que ya no se usa.</numerusform>
+            <numerusform>Además, queda cerca de %n costal del lote {lot}. Para usarlo: Lotes, De nuevo en uso.</numerusform>
+            <numerusform>Además, quedan unos %n costales del lote {lot}. Para usarlos: Lotes, De nuevo en uso.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
