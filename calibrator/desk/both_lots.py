@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from PySide6.QtCore import QCoreApplication
 
@@ -21,20 +21,46 @@ translate = QCoreApplication.translate
 
 @dataclass(frozen=True)
 class FromBoth:
-    """The powder of one batch, and its scoopfuls where they can be counted, from each lot.
+    """The powder of one batch of a table, and its scoopfuls where they can be counted, from each lot.
 
     It is one of so many equal `batches`, which together feed the `calves`.
     """
 
+    sheet: GroupSheet
     old_g: float
     new_g: float
     old_scoops: ScoopCount | None
     new_scoops: ScoopCount | None
     calves: int
     batches: int
-    rest_g: float = 0.0  # of the old lot, beyond this batch
-    a_line_is_off: bool = False  # a line of one of them is not on its scoop
+    rest_g: float = 0.0  # of the old lot, for this table's other batches
+    beyond_g: float = 0.0  # of the old lot, beyond all of them
+    off: tuple[str, ...] = ()  # the lots whose line is not on a scoop
     one_line: bool = False  # both are filled to lines that lie at one place
+
+    @property
+    def to_a_line(self) -> bool:
+        """Whether any scoop is filled to a line."""
+        counts = (count for count in (self.old_scoops, self.new_scoops) if count)
+        return any(way.way is FillWay.TO_MARK for count in counts for way, _ in count.parts)
+
+
+def group_by_group(
+    sheets: Sequence[GroupSheet], old: LotInUse, new: LotInUse, left_g: float, now: Standing
+) -> tuple[FromBoth, ...]:
+    """Today's batches of every group that is fed, in the plan's order: what one leaves of another lot goes into the
+    next one. Raises CannotCompute."""
+    return tuple(_each(sheets, old, new, left_g, now))
+
+
+def _each(
+    sheets: Sequence[GroupSheet], old: LotInUse, new: LotInUse, left_g: float, now: Standing
+) -> Iterator[FromBoth]:
+    for sheet in sheets:
+        found = from_both(sheet, old, new, left_g, now)
+        if found is not None:
+            left_g = found.beyond_g
+            yield found
 
 
 def from_both(sheet: GroupSheet, old: LotInUse, new: LotInUse, left_g: float, now: Standing) -> FromBoth | None:
@@ -51,9 +77,12 @@ def from_both(sheet: GroupSheet, old: LotInUse, new: LotInUse, left_g: float, no
     there = [_there(now, lot) for lot in (old, new)]
     counts = [sheet.count_by(ways, mass_g) for ways, mass_g in zip(there, (old_g, new_g), strict=True)]
     of_old, of_new = (count if count and count.countable else None for count in counts)
-    off = there != [old.ways, new.ways]
+    off = tuple(_number(lot) for lot, ways in zip((old, new), there, strict=True) if ways != lot.ways)
     one = _one_line(old, new, [*(of_old.parts if of_old else ()), *(of_new.parts if of_new else ())])
-    return FromBoth(old_g, new_g, of_old, of_new, line.calves, line.batches, left_g - old_g, off, one)
+    all_g = min(left_g, line.batches * line.powder_g)
+    return FromBoth(
+        sheet, old_g, new_g, of_old, of_new, line.calves, line.batches, all_g - old_g, left_g - all_g, off, one
+    )
 
 
 def _there(now: Standing, lot: LotInUse) -> tuple[ScoopWay, ...]:
@@ -72,14 +101,30 @@ def _one_line(old: LotInUse, new: LotInUse, parts: Sequence[tuple[ScoopWay, floa
     return bool(used) and all(same_line(of_old.get(id), of_new.get(id)) for id in used)
 
 
-def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) -> str:
-    """Which scoopfuls for which bag, the old lot first."""
-    to = Telling(sheet.farm, sheet.resolution_g, len({way.scoop_id for way in (*old.ways, *sheet.ways)}) > 1)
+def both_text(every: Sequence[FromBoth], old: LotInUse, new: LotInUse) -> str:
+    """Which scoopfuls for which bag, group by group, the old lot first; blank where nobody is fed."""
+    if not every:
+        return ""
+    told = [_batch_text(found, old, new) for found in every]
+    if caution := _line_text(every, _number(old)):
+        told.append(caution)
+    told.append(translate("BothLots", "The next chart tells it too; empty the field to leave it out there."))
+    last = every[-1]
+    if last.beyond_g > 0:
+        words = translate("BothLots", "{powder} of lot {lot} stay for the next feeding.")
+        told.append(words.format(powder=powder_text(last.beyond_g, _telling(last, old)), lot=_number(old)))
+    return " ".join(told)
+
+
+def _batch_text(found: FromBoth, old: LotInUse, new: LotInUse) -> str:
+    to, sheet = _telling(found, old), found.sheet
     parts = ((old, found.old_g, found.old_scoops), (new, found.new_g, found.new_scoops))
     words = translate("BothLots", "lot {lot}: {powder}, {scoops}")
     told = [
         words.format(
-            lot=lot.lot.lot_number if lot.lot else "–", powder=powder_text(mass_g, to), scoops=_scoops(count, to)
+            lot=_number(lot),
+            powder=powder_text(mass_g, to),
+            scoops=_scoops(count, to, "" if found.one_line else _number(lot)),
         )
         for lot, mass_g, count in parts
         if mass_g > 0
@@ -90,20 +135,43 @@ def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) 
     if found.batches > 1:
         text = translate("BothLots", "Into one of the {batches} equal batches for {calves}: {parts}.")
     said = text.format(calves=who, batches=found.batches, parts="; ".join(told))
-    own = translate("BothLots", "Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.")
-    if found.one_line:
-        own = translate("BothLots", "The line of both lots is at one place: fill to the line from either.")
-    elif found.a_line_is_off:
-        own = translate("BothLots", "The scoop bears the line of one lot only: never fill the other lot to it.")
-    printed = translate("BothLots", "The next chart tells it too; empty the field to leave it out there.")
-    said = f"{said} {own.format(lot=old.lot.lot_number if old.lot else '–')} {printed}"
     if found.rest_g <= 0:
         return said
     rest = translate("BothLots", "{powder} of lot {lot} stay for the next batches.")
-    return f"{said} {rest.format(powder=powder_text(found.rest_g, to), lot=old.lot.lot_number if old.lot else '–')}"
+    return f"{said} {rest.format(powder=powder_text(found.rest_g, to), lot=_number(old))}"
 
 
-def _scoops(count: ScoopCount | None, to: Telling) -> str:
+def _line_text(every: Sequence[FromBoth], old: str) -> str:
+    """What to mind about the lines; blank where no scoop is filled to one and none is missing."""
+    off = next((found.off for found in every if found.off), ())
+    if all(found.one_line for found in every if found.to_a_line) and any(found.to_a_line for found in every):
+        return translate("BothLots", "The line of both lots is at one place: fill to the line from either.")
+    if off:
+        text = translate(
+            "BothLots", "The scoop does not bear the line of lot {lot}: never fill that lot to the other lot's line."
+        )
+        return text.format(lot=", ".join(off))
+    if not any(found.to_a_line for found in every):
+        return ""
+    text = translate("BothLots", "Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.")
+    return text.format(lot=old)
+
+
+def _telling(found: FromBoth, old: LotInUse) -> Telling:
+    several = len({way.scoop_id for way in (*old.ways, *found.sheet.ways)}) > 1
+    return Telling(found.sheet.farm, found.sheet.resolution_g, several)
+
+
+def _number(lot: LotInUse) -> str:
+    return lot.lot.lot_number if lot.lot else "–"
+
+
+def _scoops(count: ScoopCount | None, to: Telling, lot: str) -> str:
+    """The count; a line is told as that of its lot, where each has its own."""
     if count is None:
         return translate("BothLots", "weigh it")
-    return " + ".join(f"{number_text(number)} {way_text(way, to)}" for way, number in count.parts)
+    words = translate("BothLots", "{count} of lot {lot}")
+    told = ((f"{number_text(number)} {way_text(way, to)}", way.way) for way, number in count.parts)
+    return " + ".join(
+        words.format(count=text, lot=lot) if lot and way is FillWay.TO_MARK else text for text, way in told
+    )

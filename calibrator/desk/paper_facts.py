@@ -67,7 +67,7 @@ def wall_chart_facts(
     printed: Printed,
     on: date,
     options: Options,
-    two_lots: TwoLots | None = None,
+    two_lots: tuple[TwoLots, ...] = (),
     weeks: tuple[Weeks, ...] = (),
     named: LineNames = NO_NAMES,
 ) -> WallChart:
@@ -128,13 +128,14 @@ def _week_row(phase: Phase, *, alike: bool) -> WeekRow:
     )
 
 
-def two_lots_facts(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) -> TwoLots:
-    """Today's batch of a table from two lots, the old one first."""
+def two_lots_facts(found: FromBoth, old: LotInUse, new: LotInUse) -> TwoLots:
+    """Today's batch of a group from two lots, the old one first."""
+    group = found.sheet.group
     parts = ((old, found.old_g, found.old_scoops), (new, found.new_g, found.new_scoops))
     return TwoLots(
         calves=found.calves,
         batches=found.batches,
-        group_name=sheet.group.name if sheet.group else "",
+        group_name=group.name if group else "",
         one_line=found.one_line,
         parts=tuple(
             LotPart(lot_number=of.lot.lot_number if of.lot else "", powder_g=mass_g, scoopfuls=_scoop_parts(count))

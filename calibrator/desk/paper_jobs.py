@@ -96,7 +96,7 @@ class ChartJob:
     options: Options
     at: datetime
     by: str
-    two_lots: TwoLots | None = None
+    two_lots: tuple[TwoLots, ...] = ()
     weeks: tuple[Weeks, ...] = ()
     named: LineNames = NO_NAMES
 

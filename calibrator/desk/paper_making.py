@@ -40,7 +40,7 @@ class Chosen:
     plan_id: str
     lines: Mapping[str, tuple[LineOffer, ...]]  # by scoop, those left out are missing
     walls_mm: Mapping[str, float]
-    two_lots: TwoLots | None = None  # one batch of the plan's chart from two lots
+    two_lots: tuple[TwoLots, ...] = ()  # batches of the plan's chart from two lots
 
 
 @dataclass(frozen=True)

@@ -91,11 +91,13 @@ def _drawn_mm(known: LotStanding, scoop_id: str) -> float | None:
 
 
 def may_fill_to_line(now: Standing, lot_id: str, scoop_id: str) -> bool:
-    """Whether a scoop can be filled to the line of a lot: it bears that one or one at the same place, or nobody was
-    asked and it bears both."""
+    """Whether a scoop can be filled to the line of a lot: it bears that one or one at the same place, it is drawn
+    beside the line of today, or nobody was asked and it bears both."""
     line, known = line_on(now, scoop_id), now.lot(lot_id)
     own = line_of(known, scoop_id) if known else None
-    there = line is not None and own is not None and same_line(line.down_wall_mm, own.down_wall_mm)
+    drawn_mm = [come.down_wall_mm for come in lines_to_come(now, scoop_id) if come.lot.id == lot_id]
+    lines_mm = [*drawn_mm, *([line.down_wall_mm] if line else [])]
+    there = own is not None and any(same_line(mm, own.down_wall_mm) for mm in lines_mm)
     return not _told_of(now, scoop_id) or there or (line is not None and line.lot_id == lot_id)
 
 

@@ -144,6 +144,6 @@ class WallChart:
     label_step_g: float | None = None  # that of weights on labels, where it is another
     water_step: float | None = None
     cold_below_c: float | None = None
-    two_lots: TwoLots | None = None
+    two_lots: tuple[TwoLots, ...] = ()
     scale_most_g: float = 0.0  # what the scale weighs, its container included; 0 where not known
     weeks: tuple[Weeks, ...] = ()

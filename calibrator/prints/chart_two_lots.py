@@ -1,4 +1,4 @@
-"""One batch from two lots on a wall chart: from which bag how much, by which line."""
+"""Batches that take the last of a lot, on a wall chart: from which bag how much, by which line."""
 
 from __future__ import annotations
 
@@ -20,17 +20,23 @@ _GAP = 2.0
 
 def two_lots_mm(facts: WallChart, said: Words) -> float:
     """How high it is, the gap beneath included; 0 where a batch takes one lot alone."""
-    if facts.two_lots is None:
-        return 0.0
-    return _LINE_MM * (1 + len(facts.two_lots.parts)) * len(said.tongues) + 2 * _BORDER + _GAP
+    return sum(_one_mm(found, said) for found in facts.two_lots)
+
+
+def _one_mm(found: TwoLots, said: Words) -> float:
+    return _LINE_MM * (1 + len(found.parts)) * len(said.tongues) + 2 * _BORDER + _GAP
 
 
 def draw_two_lots(sheet: Sheet, facts: WallChart, said: Words, top_mm: float) -> None:
-    if facts.two_lots is None:
-        return
-    box = Box(sheet.body.x_mm, top_mm, sheet.body.width_mm, two_lots_mm(facts, said) - _GAP)
+    for found in facts.two_lots:
+        height_mm = _one_mm(found, said)
+        _draw_one(sheet, found, facts, said, Box(sheet.body.x_mm, top_mm, sheet.body.width_mm, height_mm - _GAP))
+        top_mm += height_mm
+
+
+def _draw_one(sheet: Sheet, found: TwoLots, facts: WallChart, said: Words, box: Box) -> None:
     sheet.frame(box, _BORDER)
-    told = [line for tongue in said.tongues for line in _lines(facts.two_lots, facts, tongue)]
+    told = [line for tongue in said.tongues for line in _lines(found, facts, tongue)]
     inside = box.inset(_BORDER + 1.0)
     fitted = fit_block(told, inside.width_mm, inside.height_mm, _LARGEST, _LEAST, Weight.BOLD, 1.18)
     spare = inside.height_mm - len(fitted.lines) * fitted.size_mm * 1.18
@@ -41,7 +47,10 @@ def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:
     day = tongue.date(facts.printed_on) if facts.printed_on else ""
     whose = words.TWO_LOTS_CALVES if found.batches == 1 else words.TWO_LOTS_ONE_OF
     who = tongue(whose).format(calves=found.calves, batches=found.batches)
-    head = " · ".join(part for part in (tongue(words.TWO_LOTS), plain(found.group_name), who, day) if part)
+    title = tongue(words.TWO_LOTS)
+    if len(found.parts) == 1:
+        title = tongue(words.LAST_OF_LOT).format(lot=plain(found.parts[0].lot_number))
+    head = " · ".join(part for part in (title, plain(found.group_name), who, day) if part)
     return [head, *(_part(part, facts, tongue, one_line=found.one_line) for part in found.parts)]
 
 

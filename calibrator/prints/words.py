@@ -88,6 +88,7 @@ MANY_SCOOPFULS = QT_TRANSLATE_NOOP("Prints", "Over {most} scoopfuls are easily m
 NO_COUNT_NEAR = QT_TRANSLATE_NOOP("Prints", "A row without scoopfuls: no count comes near enough, weigh it.")
 COLD_WEATHER = QT_TRANSLATE_NOOP("Prints", "For cold weather, below {limit}")
 TWO_LOTS = QT_TRANSLATE_NOOP("Prints", "ONE BATCH FROM TWO LOTS")
+LAST_OF_LOT = QT_TRANSLATE_NOOP("Prints", "THE LAST OF LOT {lot}")
 TWO_LOTS_CALVES = QT_TRANSLATE_NOOP("Prints", "{calves} calves")
 TWO_LOTS_ONE_OF = QT_TRANSLATE_NOOP("Prints", "one of {batches} batches for {calves} calves")
 TWO_LOTS_PART = QT_TRANSLATE_NOOP("Prints", "from bags of lot {lot}, by its own line: {powder}, {how}")

@@ -20,7 +20,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage
-from calibrator.desk.scoop_lines import line_on, marked, may_fill_to_line
+from calibrator.desk.scoop_lines import line_on, lines_to_come, marked, may_fill_to_line
 from calibrator.desk.sheets import plan_sheet, powder_in_use, powder_of
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
@@ -138,13 +138,61 @@ def test_no_lot_is_filled_to_a_line_that_is_off_the_scoop(
     bar = page.view.lot_bar
     qtbot.keyClicks(bar.left.line, "40 oz")
     assert "lot 25-1103C: 40.0 oz, 4 level" in bar.both.text()
-    assert "never fill the other lot to it" in bar.both.text()
+    assert "does not bear the line of lot 25-1103C: never fill that lot to the other lot's line" in bar.both.text()
     page.print.click()
     document = page.paper.document
     assert document is not None
     shown = " ".join(item.text for item in document.pages[0].items if isinstance(item, Text))
     assert "from bags of lot 25-1103C: 40.0 oz, 4 level (Red scoop)" in shown
     assert "from bags of lot 25-1204A, by its own line: 60.0 oz, 6 to the line (Red scoop)" in shown
+
+
+def test_a_scoop_with_both_lines_is_filled_to_either(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    """As Today says of a scoop on which the line of a lot that waits is drawn beside that of today."""
+    now = standing(herd.records, herd.farm)
+    known = now.lot(two[0].lot_id)
+    assert known is not None
+    for lot in marked(now, known, herd.red.id, TODAY):
+        herd.records.keep(lot)
+    herd.records.keep(replace(herd.lot_of(two[1]), waits=True))
+    now = standing(herd.records, herd.farm)
+    assert [line.lot.id for line in lines_to_come(now, herd.red.id)] == [two[1].lot_id]
+    assert all(may_fill_to_line(now, signed.lot_id, herd.red.id) for signed in two)
+    herd.plan("Milk", group(10))
+    bar = page_of(herd, qtbot, answers).view.lot_bar
+    bar.lots.setCurrentIndex(bar.lots.findText("25-1204A, waiting"))
+    bar.lots.activated.emit(bar.lots.currentIndex())
+    qtbot.keyClicks(bar.left.line, "40 oz")
+    assert "lot 25-1204A: 60.0 oz, 6 to the line of lot 25-1204A." in bar.both.text()
+    assert "never fill" not in bar.both.text()
+
+
+def test_what_one_group_leaves_of_the_old_lot_goes_into_the_next_group_whichever_table_is_looked_at(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    herd.plan("Milk", group(4, "Young"), group(6, "Older"))
+    page = page_of(herd, qtbot, answers)
+    bar = page.view.lot_bar
+    qtbot.keyClicks(bar.left.line, "60 oz")
+    told = bar.both.text()
+    assert "for 4 calves (Young): lot 25-1103C: 40.0 oz, 4 to the line of lot 25-1103C." in told
+    assert "for 6 calves (Older): lot 25-1103C: 20.0 oz, 2 to the line of lot 25-1103C; lot 25-1204A: 40.0 oz" in told
+    assert "stay for" not in told
+    for tab in range(page.view.tabs.count()):
+        page.view.tabs.setCurrentIndex(tab)
+        page._recompute()
+        assert bar.both.text() == told
+    page.print.click()
+    document = page.paper.document
+    assert document is not None
+    shown = " ".join(item.text for item in document.pages[0].items if isinstance(item, Text))
+    assert "THE LAST OF LOT 25-1103C · Young · 4 calves" in shown
+    assert "ONE BATCH FROM TWO LOTS · Older · 6 calves" in shown
+    bar.left.line.clear()
+    qtbot.keyClicks(bar.left.line, "130 oz")
+    assert "30.0 oz of lot 25-1103C stay for the next feeding." in bar.both.text()
 
 
 def test_lines_at_one_place_are_told_as_the_line(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
@@ -249,7 +297,7 @@ def test_what_is_left_of_the_old_lot_is_typed_and_told(
     bar.left.line.setFocus(Qt.FocusReason.OtherFocusReason)
     qtbot.keyClicks(bar.left.line, "40 oz")
     assert "lot 25-1103C: 40.0 oz, 4 to the line" in bar.both.text()
-    assert "lot 25-1204A: 60.0 oz, 6 to the line" in bar.both.text()
+    assert "lot 25-1204A: 60.0 oz, 6 to the line of lot 25-1204A." in bar.both.text()
     assert bar.both.text().startswith("Into one batch for 10 calves: ")
     assert "by its own line; weigh the powder of lot 25-1103C if its line is wiped out." in bar.both.text()
     page.print.click()
@@ -364,7 +412,7 @@ def test_the_keys_come_to_todays_row_and_leave_it_lit_by_itself(
     herd.plan("Milk", group(109))
     page = page_of(herd, qtbot, answers)
     qtbot.waitUntil(page.isActiveWindow)
-    table, today = page.view.table, page.view.today_sheet()
+    table, today = page.view.table, page.view._chosen()
     assert today is not None
     assert today.today_row
     table.setFocus(Qt.FocusReason.TabFocusReason)

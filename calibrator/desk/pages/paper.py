@@ -50,7 +50,7 @@ class PaperPanel(QWidget):
         super().__init__()
         self.desk = desk
         self._lot_id = ""  # blank: the lot in use
-        self._two_lots: tuple[str, TwoLots | None] = ("", None)  # of the chart of this plan
+        self._two_lots: tuple[str, tuple[TwoLots, ...]] = ("", ())  # of the chart of this plan
         self._ready: Ready | None = None
         self._maker = Background(self)
         self._maker.done.connect(self._show_ready)
@@ -85,7 +85,7 @@ class PaperPanel(QWidget):
         self.bar = PreviewBar(self.preview)
         self._lay_out()
 
-    def show_plan(self, plan_id: str, lot_id: str = "", two_lots: TwoLots | None = None) -> None:
+    def show_plan(self, plan_id: str, lot_id: str = "", two_lots: tuple[TwoLots, ...] = ()) -> None:
         """Offer the prints for a lot (blank: the one in use), the chart of this plan first.
 
         With `two_lots` that chart tells of a batch from two lots too.

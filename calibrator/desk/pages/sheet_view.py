@@ -206,10 +206,6 @@ class SheetView(QWidget):
         for text in lines:
             self._changes.addWidget(label(text))
 
-    def today_sheet(self) -> GroupSheet | None:
-        """The table shown, for today's calves."""
-        return self._chosen()
-
     def today_line(self) -> SheetLine | None:
         """Today's row of the table shown."""
         sheet = self._chosen()

@@ -9,7 +9,7 @@ from functools import partial
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
-from calibrator.desk.both_lots import both_text, from_both
+from calibrator.desk.both_lots import both_text, group_by_group
 from calibrator.desk.change_over import FedFrom
 from calibrator.desk.changing_over import ask_change_over, begin_lot
 from calibrator.desk.context import Desk
@@ -56,7 +56,7 @@ class TablesPage(Page):
         self._plan: Plan | None = None  # with the counts as typed ...
         self._taken: Plan | None = None  # ... and as the records told it
         self._sheet: PlanSheet | None = None
-        self._two_lots: TwoLots | None = None  # today's batch from both, for the chart
+        self._two_lots: tuple[TwoLots, ...] = ()  # today's batches from both, for the chart
         self._feeding = 0
         self._lot_id = ""  # whose table is shown; blank: that of the lot in use
         self._fed_id = ""  # the lot that was in use when that was chosen
@@ -286,22 +286,21 @@ class TablesPage(Page):
             self._tell_both()
 
     def _tell_both(self) -> None:
-        """A batch that takes the last of one lot and the rest from another."""
+        """Batches that take the last of one lot and the rest from another, whichever table is looked at."""
         other = self._now.lot(self.view.lot_bar.other_id()) if self._now else None
         left_g = self.view.lot_bar.left_g()
-        sheet = self.view.today_sheet()
-        self._two_lots = None
-        if other is None or left_g is None or sheet is None or self._now is None or self._powder is None:
+        self._two_lots = ()
+        if other is None or left_g is None or self._sheet is None or self._now is None or self._powder is None:
             self.view.lot_bar.tell_both("")
             return
         try:
             old = powder_of(self.desk.records, self._now, other, self._now.sign_offs)
-            found = from_both(sheet, old, self._powder, left_g, self._now)
+            every = group_by_group(self._sheet.groups, old, self._powder, left_g, self._now)
         except CannotCompute as error:
             self.view.lot_bar.tell_both(in_words(error))
             return
-        self.view.lot_bar.tell_both(both_text(found, sheet, old, self._powder) if found else "")
-        self._two_lots = two_lots_facts(found, sheet, old, self._powder) if found else None
+        self.view.lot_bar.tell_both(both_text(every, old, self._powder))
+        self._two_lots = tuple(two_lots_facts(found, old, self._powder) for found in every if found.old_g > 0)
 
     def _show_changes(self, farm: Farm, now: Standing, powder: LotInUse) -> None:
         seen = sign_off_in_use(now) in self._seen
