@@ -320,20 +320,28 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>En una de las {batches} tandas iguales para {calves}: {parts}.</translation>
     </message>
     <message>
+        <source>The scoop does not bear the line of lot {lot}: never fill that lot to the other lot&apos;s line.</source>
+        <translation>La medida no lleva la línea del lote {lot}: nunca llene ese lote hasta la línea del otro.</translation>
+    </message>
+    <message>
         <source>Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.</source>
         <translation>Cada lote con su propia línea; si la del lote {lot} ya está borrada, pese ese polvo.</translation>
+    </message>
+    <message>
+        <source>{count} of lot {lot}</source>
+        <translation>{count} del lote {lot}</translation>
     </message>
     <message>
         <source>The line of both lots is at one place: fill to the line from either.</source>
         <translation>La línea de los dos lotes está en el mismo lugar: llene hasta la línea con cualquiera de los dos.</translation>
     </message>
     <message>
-        <source>The scoop bears the line of one lot only: never fill the other lot to it.</source>
-        <translation>La medida lleva la línea de un solo lote: nunca llene el otro hasta ella.</translation>
-    </message>
-    <message>
         <source>The next chart tells it too; empty the field to leave it out there.</source>
         <translation>La próxima tabla también lo dirá; vacíe el campo para que no salga en ella.</translation>
+    </message>
+    <message>
+        <source>{powder} of lot {lot} stay for the next feeding.</source>
+        <translation>Del lote {lot} quedan {powder} para la próxima toma.</translation>
     </message>
     <message>
         <source>{powder} of lot {lot} stay for the next batches.</source>

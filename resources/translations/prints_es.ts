@@ -1134,5 +1134,9 @@
             <source>Print no. {number} (replaces no. {old})</source>
             <translation>Impreso n.º {number} (reemplaza el {old})</translation>
         </message>
+        <message>
+            <source>THE LAST OF LOT {lot}</source>
+            <translation>LO ÚLTIMO DEL LOTE {lot}</translation>
+        </message>
     </context>
 </TS>
