@@ -206,7 +206,7 @@ def way_name(way: SolidsFrom) -> str:
     """A way from reading to solids, short."""
     return {
         SolidsFrom.OWN_LINE: translate("MixWords", "Brix calibration"),
-        SolidsFrom.WHOLE_MILK: translate("MixWords", "whole milk's line"),
+        SolidsFrom.WHOLE_MILK: translate("MixWords", "whole-milk conversion"),
         SolidsFrom.TRADE_RULE: translate("MixWords", "rule Brix + 2"),
         SolidsFrom.HYDROMETER: translate("MixWords", "hydrometer"),
         SolidsFrom.JUG: translate("MixWords", "weighed jug"),
@@ -258,8 +258,8 @@ def basis_words(solids: Solids, powder: Powder, *, assumed: bool = False) -> str
     if solids.way is SolidsFrom.WHOLE_MILK:
         told += " " + translate(
             "MixWords",
-            "Whole milk's line tells dry matter and was brought to powder as fed; Brix + 2 is taken for powder as fed "
-            "as it stands. Hence the difference.",
+            "The conversion for whole milk tells dry matter and was brought to powder as fed; Brix + 2 is taken for "
+            "powder as fed as it stands. Hence the difference.",
         )
     return told
 
@@ -382,6 +382,8 @@ def pails_words(verdict: Pails) -> str:
 def slip_words(cause: Cause) -> str:
     """A slip with what the solids would be: the person looks, the program only reckons."""
     what = _scoopfuls(cause) if cause.count > 1 else _slip(cause.slip)
+    if cause.rare:
+        what = translate("MixWords", "{what}, more than people usually lose count of").format(what=what)
     return translate("MixWords", "{what}: that would give {solids}").format(
         what=what, solids=percent(cause.solids_share)
     )

@@ -10,12 +10,17 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.solids import Solids
+from calibrator.science.water import density_g_per_ml
 from calibrator.values import dataclass
 
 WELL_Z, POSSIBLE_Z = 1.0, 2.0
+_LEAST_WATER_SHARE = 0.01  # of a mix that is read; below it there is nothing to reckon with
 
 MOST_MISCOUNTED = 5
 """So many scoopfuls are lost count of in one batch, and no more than a quarter of them: common practice, no source."""
+MOST_MISSED_SHARE = 0.5
+"""More than half of the scoopfuls nobody forgets or adds; such a reading is another batch's: common practice, no
+source."""
 
 
 class Slip(StrEnum):
@@ -65,13 +70,14 @@ class Planned:
 @dataclass(frozen=True)
 class Cause:
     """A slip, the solids it would give, how many standard deviations that is off the reading, how it fits. `count`
-    is how many scoopfuls too few or too many."""
+    is how many scoopfuls too few or too many; `rare` tells that people seldom lose count of so many."""
 
     slip: Slip
     solids_share: float
     off_sd: float
     fits: Fits
     count: int = 1
+    rare: bool = False
 
 
 def _share(value: float, what: str) -> float:
@@ -122,33 +128,47 @@ def likeliest(solids: Solids, plan: Planned, volume: tuple[float, float] | None 
     A slip is off by |reading − its solids| ÷ √(u² + u²), of the reading and of the powder's own spread; below
     1 it fits well, below 2 it is possible. Where the finished volume was read (mL, with its standard uncertainty), a
     slip that would give another volume is off by that, if it is more: wrong powder leaves the volume nearly as it is,
-    wrong water does not. A volume that no slip would give is another batch's or misread, and rules out nothing. Several
-    scoopfuls come after what is simpler and fits as well, for some number of them fits
-    nearly any reading. Only reckoning: looking at the scoop and the chart decides.
+    wrong water does not. A volume that no slip would give is another batch's or misread, and rules out nothing.
+    Scoopfuls are told in the number that explains the reading, which is what a correction adds too. Several come after
+    what is simpler and fits as well, for some number of them fits nearly any reading; more than people lose count of
+    are possible at the most, more than half of them nothing. Only reckoning: looking at the scoop and the chart
+    decides.
     """
     spread = solids.share * plan.powder_u_g / positive(plan.powder_g, "The weight of powder")
     u = math.hypot(solids.u, spread)
     if u <= 0:
         raise CannotCompute("A reading without any spread cannot be judged.")
-    by_count = [mixes_after(plan, count) for count in range(1, _most_miscounted(plan) + 1)]
-    reached = volume is not None and any(_volume_off(m, volume) < POSSIBLE_Z for one in by_count for m in one.values())
+    mixes = mixes_after(plan)
+    counts = dict.fromkeys(mixes, 1)
+    missing = _missing_scoopfuls(plan, solids.share)
+    for slip, count in ((Slip.SCOOP_LESS, missing), (Slip.SCOOP_MORE, -missing)):
+        several = mixes_after(plan, count) if count > 1 else {}
+        if slip in several:
+            mixes[slip], counts[slip] = several[slip], count
+    reached = volume is not None and any(_volume_off(mix, volume) < POSSIBLE_Z for mix in mixes.values())
     told_by = volume if reached else None
-    found = []
-    for slip in by_count[0]:
-        counts = by_count if slip in (Slip.SCOOP_LESS, Slip.SCOOP_MORE) else by_count[:1]
-        fits = [
-            _cause(slip, mixes[slip].solids_share, _off(solids.share, u, mixes[slip], told_by), count)
-            for count, mixes in enumerate(counts, start=1)
-            if slip in mixes
-        ]
-        found.append(min(fits, key=_off_sd))
+    found = [
+        _cause(slip, mix.solids_share, _off(solids.share, u, mix, told_by), counts[slip], plan)
+        for slip, mix in mixes.items()
+    ]
     order = list(Slip)
     return tuple(
         sorted(
             found,
-            key=lambda c: (list(Fits).index(c.fits), c.count > 1, _half_steps(c.off_sd), order.index(c.slip)),
+            key=lambda c: (list(Fits).index(c.fits), c.rare, c.count > 1, _half_steps(c.off_sd), order.index(c.slip)),
         )
     )
+
+
+def _missing_scoopfuls(plan: Planned, share: float) -> int:
+    """How many scoopfuls fewer than counted, to the nearest, give these solids in the water of the plan; too many are
+    below zero. None where nothing is scooped.
+    """
+    if plan.scoopful_g is None:
+        return 0
+    water_g = plan.water_ml * density_g_per_ml(plan.water_c)
+    explained_g = water_g * share / max(1 - share, _LEAST_WATER_SHARE)
+    return round((plan.powder_g + plan.count_error_g - explained_g) / plan.scoopful_g)
 
 
 def _most_miscounted(plan: Planned) -> int:
@@ -165,17 +185,18 @@ def _volume_off(mix: Mix, volume: tuple[float, float]) -> float:
     return abs(read_ml - mix.volume_ml) / u_ml
 
 
-def _off_sd(cause: Cause) -> float:
-    return cause.off_sd
-
-
 def _half_steps(off_sd: float) -> int:
     return math.floor(2 * off_sd)
 
 
-def _cause(slip: Slip, share: float, off: float, count: int) -> Cause:
+def _cause(slip: Slip, share: float, off: float, count: int, plan: Planned) -> Cause:
     fits = Fits.WELL if off < WELL_Z else Fits.POSSIBLE if off < POSSIBLE_Z else Fits.NO
-    return Cause(slip, share, off, fits, count)
+    rare = count > _most_miscounted(plan)
+    if rare and fits is Fits.WELL:
+        fits = Fits.POSSIBLE
+    if rare and count > MOST_MISSED_SHARE * plan.scoopfuls:
+        fits = Fits.NO
+    return Cause(slip, share, off, fits, count, rare)
 
 
 def told(causes: Sequence[Cause], most: int = 3) -> tuple[Cause, ...]:

@@ -30,6 +30,8 @@ TOO_HOT_TO_DRINK_C = (108.0 - 32.0) / 1.8
 WANTED_WARMTH_C = (100.0 - 32.0) / 1.8, (105.0 - 32.0) / 1.8
 """Calves want 100 to 105 °F: common practice, no source."""
 _WHOLE_DEGREE_C = 0.5 / 1.8  # no thermometer of the barn tells less than half a degree Fahrenheit
+_WATER_ALIKE_C = 2.0
+"""Water is drawn as warm as planned to about so much: common practice, no source."""
 
 
 class Verdict(StrEnum):
@@ -258,7 +260,7 @@ def cautions(
 
 
 class Drunk(StrEnum):
-    """How warm a mix is beside what calves want."""
+    """How warm a mix is beside what calves want, or its water beside what the plan has."""
 
     COOLER = "cooler"
     AS_WANTED = "as_wanted"
@@ -271,6 +273,13 @@ def drunk(celsius: float) -> Drunk:
     if celsius < low - _WHOLE_DEGREE_C:
         return Drunk.COOLER
     return Drunk.WARMER if celsius > high + _WHOLE_DEGREE_C else Drunk.AS_WANTED
+
+
+def drawn(water_c: float, planned_c: float) -> Drunk:
+    """Where the water lies about what the plan has it at, °C."""
+    if abs(water_c - planned_c) <= _WATER_ALIKE_C:
+        return Drunk.AS_WANTED
+    return Drunk.COOLER if water_c < planned_c else Drunk.WARMER
 
 
 def _strength(share: float, powder: Powder) -> list[Caution]:

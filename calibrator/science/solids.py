@@ -26,7 +26,7 @@ WHOLE_MILK_SLOPE, WHOLE_MILK_INTERCEPT_PCT = 0.9984, 2.077
 WHOLE_MILK_U_PCT = 0.8
 TRADE_POINTS_PCT = 2.0
 TRADE_U_PCT = 1.0
-"""How far a replacer may lie off whole milk's line and off Brix + 2: common practice, no source."""
+"""How far a replacer may lie off the conversion for whole milk and off Brix + 2: common practice, no source."""
 
 _CANCEL = (Doubt.NO_KNOWN_SOLUTION, Doubt.KNOWN_OVERDUE)
 

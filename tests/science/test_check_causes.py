@@ -141,3 +141,30 @@ def test_a_volume_as_planned_rules_out_wrong_water_and_one_that_is_not_rules_out
     assert {c.slip for c in told(likeliest(thin, plan, more), 9)} == {Slip.VOLUME_AS_WATER}
     with pytest.raises(CannotCompute, match="finished volume"):
         likeliest(thin, plan, (0.0, 1.0))
+
+
+LONG = replace(PLAN, scoopful_g=92.1875, scoopfuls=32, old_line_share=None, rim_share=None, calves=1)
+
+
+@pytest.mark.parametrize(("count", "slip"), [(-10, Slip.SCOOP_LESS), (10, Slip.SCOOP_MORE), (-7, Slip.SCOOP_LESS)])
+def test_the_scoopfuls_told_are_those_that_explain_the_reading(count: int, slip: Slip) -> None:
+    """A correction adds ten for ten missing: a cause of five beside it contradicts that, however unsure the reading."""
+    share = mixing.mix_of(20_000.0, 2950.0 + count * 92.1875, POWDER, 43.0).solids_share
+    for u in (0.0008, 0.004, 0.02):
+        (cause,) = (c for c in likeliest(reading(share, u), LONG) if c.slip is slip)
+        assert (cause.count, cause.rare, cause.fits) == (abs(count), True, Fits.POSSIBLE)
+        assert cause.solids_share == pytest.approx(share)
+
+
+def test_more_than_half_of_the_scoopfuls_nobody_forgets() -> None:
+    share = mixing.mix_of(20_000.0, 2950.0 - 17 * 92.1875, POWDER, 43.0).solids_share
+    (cause,) = (c for c in likeliest(reading(share, 0.02), LONG) if c.slip is Slip.SCOOP_LESS)
+    assert (cause.count, cause.fits) == (17, Fits.NO)
+
+
+def test_what_people_seldom_do_is_told_after_what_they_often_do() -> None:
+    share = mixing.mix_of(20_000.0, 2950.0 - 7 * 92.1875, POWDER, 43.0).solids_share
+    causes = told(likeliest(reading(share, 0.02), replace(LONG, old_line_share=-0.05)), 9)
+    rare = [cause.rare for cause in causes if cause.fits is Fits.POSSIBLE]
+    assert rare == sorted(rare)
+    assert causes[-1].rare

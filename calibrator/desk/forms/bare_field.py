@@ -84,7 +84,8 @@ class BareField(TextField):
         found = self.values()
         if len(found) > 1:
             mean = bare_text([mean_of(found)], self._digits + 1, decimal_comma=decimal_comma())
-            self.say(self.tr("{count} readings, mean {mean}").format(count=len(found), mean=mean))
+            short = self.tr("mean {mean}").format(mean=mean)
+            self.say(self.tr("{count} readings, mean {mean}").format(count=len(found), mean=mean), short=short)
         elif found:
             self.say(self._told_anew(found[0]))
         self.understood.emit()

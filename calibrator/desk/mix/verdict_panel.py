@@ -9,7 +9,7 @@ from calibrator.desk import mix_words as words
 from calibrator.desk.how.of_check import of_solids
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
-from calibrator.desk.mix.warm_words import warm_words
+from calibrator.desk.mix.warm_words import off_words, warm_words
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.parts import button, card, clear, column, label, row, set_style_property, set_tone
@@ -116,8 +116,8 @@ class VerdictPanel(QWidget):
         of = batch.now.powder
         basis = words.basis_words(found.best, of.powder, assumed=of.moisture_assumed) if found.best else ""
         _say(self.basis, basis)
-        _say(self.warm, warm_words(found, system))
-        self._show_cautions(found)
+        _say(self.warm, warm_words(found, system, batch.plan.water_temperature_c if batch.plan else None))
+        self._show_cautions(found, off_words(found, system))
         self._show_correction(found, batch, system)
         self.show_kept("", "")
         self._show_causes(found)
@@ -209,8 +209,10 @@ class VerdictPanel(QWidget):
         set_tone(self.doubts, "warn")
         self.way_card.setVisible(best is not None or bool(stale) or bool(found.warm))
 
-    def _show_cautions(self, found: MixFindings) -> None:
+    def _show_cautions(self, found: MixFindings, warmth_off: str) -> None:
         clear(self._cautions)
+        if warmth_off:
+            self._cautions.addWidget(label(warmth_off, "caution"))
         thin = found.judged is not None and found.judged.verdict is Verdict.THIN
         as_planned = found.judged is not None and found.judged.aimed_low
         unsure = found.judged is not None and found.judged.verdict is Verdict.CANNOT_TELL

@@ -7,37 +7,76 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import ReadingKind, UnitSystem
-from calibrator.science.check import WANTED_WARMTH_C, Caution, Drunk, drunk
+from calibrator.science.check import WANTED_WARMTH_C, Caution, Drunk, drawn, drunk
 from calibrator.science.thermometer import Thermometer, Warmth, needs_mending
 from calibrator.units import show_temperature, show_temperature_span, show_temperature_within
 
 translate = QCoreApplication.translate
 
 
-def warm_words(found: MixFindings, system: UnitSystem) -> str:
-    """The temperatures with their spread, and what was taken off; blank where none was read."""
+def warm_words(found: MixFindings, system: UnitSystem, planned_c: float | None) -> str:
+    """The temperatures with their spread, how the water stands to what the plan has it at, where there is one, and what
+    was taken off; blank where none was read.
+    """
     if not found.warm or found.thermometer is None:
         return ""
     told = "; ".join(_name(kind).format(warmth=_estimate(warm, system)) for kind, warm in found.warm)
     temperatures = translate("MixWords", "{temperatures} (95 %).").format(temperatures=told)
-    return " ".join(part for part in (temperatures, _drunk(found, system), _ice(found.thermometer, system)) if part)
+    pieces = (temperatures, _drawn(found, system, planned_c), _as_wanted(found, system))
+    return " ".join(part for part in (*pieces, _ice(found.thermometer, system)) if part)
 
 
-def _drunk(found: MixFindings, system: UnitSystem) -> str:
-    """How the warmth at the calf, else of the mix, stands to what calves want; blank where a caution tells it."""
-    read = dict(found.warm)
-    warm = read.get(ReadingKind.CALF_TEMPERATURE) or read.get(ReadingKind.MIX_TEMPERATURE)
-    if warm is None or {Caution.SCALD, Caution.TOO_HOT, Caution.TOO_COOL} & set(found.cautions):
+def off_words(found: MixFindings, system: UnitSystem) -> str:
+    """That the mix is cooler or warmer than calves want it, which is a caution; blank where it is not, or where a
+    graver one tells it.
+    """
+    warm = _at_the_calf(found)
+    if warm is None or drunk(warm.celsius) is Drunk.AS_WANTED:
         return ""
     text = {
-        Drunk.COOLER: translate("MixWords", "{warmth}: cooler than the {low} to {high} that calves want."),
-        Drunk.AS_WANTED: translate("MixWords", "{warmth}: as calves want it."),
-        Drunk.WARMER: translate("MixWords", "{warmth}: warmer than the {low} to {high} that calves want."),
+        Drunk.COOLER: translate(
+            "MixWords",
+            "{warmth} is cooler than the {low} to {high} that calves want, about as warm as they are themselves. The "
+            "product's label decides.",
+        ),
+        Drunk.WARMER: translate(
+            "MixWords", "{warmth} is warmer than the {low} to {high} that calves want. The product's label decides."
+        ),
     }[drunk(warm.celsius)]
-    now, low, high = (
-        show_temperature(each, system).replace(" ", "\u00a0") for each in (warm.celsius, *WANTED_WARMTH_C)
-    )
-    return text.format(warmth=now, low=low.partition("\u00a0")[0], high=high)
+    low, high = (_plain(each, system) for each in WANTED_WARMTH_C)
+    return text.format(warmth=_plain(warm.celsius, system), low=low.partition("\u00a0")[0], high=high)
+
+
+def _at_the_calf(found: MixFindings) -> Warmth | None:
+    """The warmth at the calf, else of the mix; None where a grave caution tells of it."""
+    read = dict(found.warm)
+    if {Caution.SCALD, Caution.TOO_HOT, Caution.TOO_COOL} & set(found.cautions):
+        return None
+    return read.get(ReadingKind.CALF_TEMPERATURE) or read.get(ReadingKind.MIX_TEMPERATURE)
+
+
+def _as_wanted(found: MixFindings, system: UnitSystem) -> str:
+    warm = _at_the_calf(found)
+    if warm is None or drunk(warm.celsius) is not Drunk.AS_WANTED:
+        return ""
+    return translate("MixWords", "{warmth}: as calves want it.").format(warmth=_plain(warm.celsius, system))
+
+
+def _drawn(found: MixFindings, system: UnitSystem, planned_c: float | None) -> str:
+    """How the water stands to what the plan has it at; blank where nothing is planned, or it scalds."""
+    water = dict(found.warm).get(ReadingKind.WATER_TEMPERATURE)
+    if water is None or planned_c is None or Caution.SCALD in found.cautions:
+        return ""
+    text = {
+        Drunk.COOLER: translate("MixWords", "The water was cooler than the {planned} of the plan."),
+        Drunk.AS_WANTED: translate("MixWords", "The water was as warm as the plan has it."),
+        Drunk.WARMER: translate("MixWords", "The water was warmer than the {planned} of the plan."),
+    }[drawn(water.celsius, planned_c)]
+    return text.format(planned=_plain(planned_c, system))
+
+
+def _plain(celsius: float, system: UnitSystem) -> str:
+    return show_temperature(celsius, system).replace(" ", "\u00a0")
 
 
 def _name(kind: ReadingKind) -> str:

@@ -306,11 +306,15 @@ def _mix_off(found: Waiting) -> str:
     assert found.day is not None
     if found.check is not None and found.check.verdict == THIN:
         text = translate(
-            "TodayPage", "The mix with lot {number} was too thin on {day}. It stays here until a check reads right."
+            "TodayPage",
+            "The mix with lot {number} was too thin on {day}. It stays here until a check reads right, or until the "
+            "lot is no longer fed.",
         )
     else:
         text = translate(
-            "TodayPage", "The mix with lot {number} was too strong on {day}. It stays here until a check reads right."
+            "TodayPage",
+            "The mix with lot {number} was too strong on {day}. It stays here until a check reads right, or until the "
+            "lot is no longer fed.",
         )
     return text.format(number=found.lot.lot_number, day=day_text(found.day))
 
@@ -323,13 +327,13 @@ def _mix_unsure(found: Waiting) -> str:
         text = translate(
             "TodayPage",
             "The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of "
-            "bags comes out right.",
+            "bags comes out right, or until the lot is no longer fed.",
         )
     else:
         text = translate(
             "TodayPage",
             "The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of "
-            "bags comes out right.",
+            "bags comes out right, or until the lot is no longer fed.",
         )
     return text.format(number=found.lot.lot_number, day=day_text(found.day))
 

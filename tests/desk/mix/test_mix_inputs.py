@@ -242,9 +242,10 @@ def test_each_caution_stands_there_when_it_is_due_and_not_before(
 @pytest.mark.parametrize(
     ("calf", "told"),
     [
-        ("88 F", "88\u00a0°F: cooler than the 100 to 105\u00a0°F that calves want."),
+        ("88 F", "88\u00a0°F is cooler than the 100 to 105\u00a0°F that calves want"),
+        ("35 C", "95\u00a0°F is cooler than the 100 to 105\u00a0°F that calves want"),
         ("103 F", "103\u00a0°F: as calves want it."),
-        ("107 F", "107\u00a0°F: warmer than the 100 to 105\u00a0°F that calves want."),
+        ("107 F", "107\u00a0°F is warmer than the 100 to 105\u00a0°F that calves want"),
     ],
 )
 def test_how_warm_it_is_for_the_calf_is_always_told(qtbot: QtBot, page: MixCheckPage, calf: str, told: str) -> None:
@@ -252,11 +253,23 @@ def test_how_warm_it_is_for_the_calf_is_always_told(qtbot: QtBot, page: MixCheck
     type_in(qtbot, page.check.readings.mix.line, "105 F")
     assert "105\u00a0°F: as calves want it." in warm.text()
     type_in(qtbot, page.check.readings.calf.line, calf)
-    assert told in warm.text()
+    where = [w for w in page.check.verdict.findChildren(QLabel) if told in w.text()]
+    # What is off stands among the cautions, and not in small print.
+    assert (warm in where) == ("as calves" in told)
+    assert all(w is warm or w.property("kind") == "caution" for w in where)
+    assert where
     assert page.check.found.cautions == ()
     type_in(qtbot, page.check.readings.calf.line, "80 F")
     assert "calves want" not in warm.text()
     assert "Too cool for calves" in labels(page.check.verdict)
+
+
+@pytest.mark.parametrize(
+    ("water", "told"), [("100 F", "cooler than the 110"), ("109 F", "as warm as"), ("114 F", "warmer than the 110")]
+)
+def test_the_water_is_told_beside_what_the_plan_has(qtbot: QtBot, page: MixCheckPage, water: str, told: str) -> None:
+    type_in(qtbot, page.check.readings.water.line, water)
+    assert f"The water was {told}" in page.check.verdict.warm.text()
 
 
 def test_beside_an_open_verdict_nothing_is_told_as_sure(qtbot: QtBot, page: MixCheckPage) -> None:
