@@ -1,4 +1,4 @@
-"""A choice among long names: dots where the closed box is too narrow, the whole name in the open list."""
+"""A choice among long names: dots amid them where the closed box is too narrow, the whole name in the open list."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ def shown_text(box: NameChoice) -> str:
     return box._shortened(option)
 
 
-def test_a_long_name_ends_in_dots_and_is_whole_in_the_open_list(qapp: QApplication, qtbot: QtBot) -> None:
+def test_a_long_name_keeps_both_its_ends_and_is_whole_in_the_open_list(qapp: QApplication, qtbot: QtBot) -> None:
     if qapp.property("tokens") is None:
         Theme(qapp)
     box = NameChoice()
@@ -32,7 +32,11 @@ def test_a_long_name_ends_in_dots_and_is_whole_in_the_open_list(qapp: QApplicati
     box.show()
     assert shown_text(box) == "short"
     box.setCurrentIndex(1)
-    assert shown_text(box).endswith("…")
+    before, after = shown_text(box).split("…")
+    assert before
+    assert after
+    assert LONG.startswith(before)
+    assert LONG.endswith(after)
     assert box.currentText() == LONG
     room = box.fontMetrics().horizontalAdvance(shown_text(box))
     assert room < 160

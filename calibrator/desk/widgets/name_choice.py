@@ -1,4 +1,4 @@
-"""A choice among names that people chose: closed, one too long ends in dots; open, every one is read whole."""
+"""A choice among names that people chose: closed, one too long has dots amid it; open, every one is read whole."""
 
 from __future__ import annotations
 
@@ -30,4 +30,5 @@ class NameChoice(CalmBox):
     def _shortened(self, option: QStyleOptionComboBox) -> str:
         part = QStyle.SubControl.SC_ComboBoxEditField
         room = self.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, part, self).width()
-        return self.fontMetrics().elidedText(option.currentText, Qt.TextElideMode.ElideRight, room)
+        # Groups of a plan differ in their end, lots in their beginning.
+        return self.fontMetrics().elidedText(option.currentText, Qt.TextElideMode.ElideMiddle, room)

@@ -15,11 +15,13 @@ from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.how.of_check import of_solids
 from calibrator.desk.how.view import HowDialog
 from calibrator.desk.mix_batch import batch_of, planned
-from calibrator.desk.mix_words import mass
+from calibrator.desk.mix_words import mass, slip_words
 from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.widgets.saying import Saying
 from calibrator.model import (
     Instrument,
     InstrumentCheck,
@@ -32,10 +34,11 @@ from calibrator.model import (
     new_id,
 )
 from calibrator.records import Records
-from calibrator.science.causes import Slip, mixes_after
+from calibrator.science.causes import Cause, Fits, Slip, mixes_after
 from calibrator.science.check import Caution, Verdict
 from calibrator.science.correction import Add
 from calibrator.science.solids import SolidsFrom
+from calibrator.units.bare import Bare
 
 
 def test_a_batch_for_all_groups_together_is_offered_where_they_are_mixed_alike(
@@ -292,6 +295,28 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     assert "3 scoopfuls too few" in causes
     assert "drawn as water" not in causes
     assert "add" not in panel.verdict.odds.text().splitlines()[-1].lower()
+
+
+@pytest.mark.parametrize(
+    ("slip", "rare", "words"),
+    [
+        (Slip.SCOOP_LESS, True, "10 scoopfuls too few, more than people usually lose count of: that would give 9.4"),
+        (Slip.SCOOP_MORE, False, "10 scoopfuls too many: that would give 9.4"),
+    ],
+)
+def test_a_count_that_people_seldom_miss_by_says_so(slip: Slip, rare: bool, words: str) -> None:
+    assert slip_words(Cause(slip, 0.094, 0.1, Fits.POSSIBLE, 10, rare)).startswith(words)
+
+
+def test_drops_tell_their_mean_where_there_is_room_for_no_more(qtbot: QtBot) -> None:
+    field = BareField("Last", Bare("11.5 11.7 11.5", 0, 30, most=9), 1)
+    qtbot.addWidget(field)
+    field.resize(130, 80)
+    field.show()
+    type_in(qtbot, field.line, "8.3 8.4")
+    assert field.message == "2 readings, mean 8.35"
+    (said,) = field.findChildren(Saying)
+    assert said.fits
 
 
 def test_the_line_of_the_lot_before_is_named_as_a_cause(qtbot: QtBot, sure: MixCheckPage) -> None:
