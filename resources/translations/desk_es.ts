@@ -236,6 +236,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>ej. {example}</translation>
     </message>
     <message>
+        <source>mean {mean}</source>
+        <translation>promedio {mean}</translation>
+    </message>
+    <message>
         <source>{count} readings, mean {mean}</source>
         <translation>{count} lecturas, promedio {mean}</translation>
     </message>
@@ -275,7 +279,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>{plan}, all together</source>
-        <translation>{plan}, todas juntas</translation>
+        <translation>{plan}, todos los grupos</translation>
     </message>
 </context>
 <context>
@@ -2638,7 +2642,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>all together</source>
-        <translation>todas juntas</translation>
+        <translation>todos los grupos juntos</translation>
     </message>
     <message>
         <source>bags {bags}, {feedings}</source>
@@ -5573,10 +5577,6 @@ entre {low} y {high}
         <translation>{solids} de sólidos en la mezcla (intervalo del 95 %: {low} a {high}). Se desea {target}, más o menos {tolerance}.</translation>
     </message>
     <message>
-        <source>whole milk&apos;s line</source>
-        <translation>línea de leche entera</translation>
-    </message>
-    <message>
         <source>hydrometer</source>
         <translation>densímetro</translation>
     </message>
@@ -5586,19 +5586,19 @@ entre {low} y {high}
     </message>
     <message>
         <source>finished volume</source>
-        <translation>volumen terminado</translation>
+        <translation>volumen ya mezclado</translation>
     </message>
     <message>
         <source>By the hydrometer, through the density of the mix.</source>
-        <translation>Por el densímetro, a través de la densidad de la mezcla.</translation>
+        <translation>Con el densímetro, por la densidad de la mezcla.</translation>
     </message>
     <message>
         <source>By the weighed jug, through the density of the mix.</source>
-        <translation>Pesando la jarra, a través de la densidad de la mezcla.</translation>
+        <translation>Pesando la jarra, por la densidad de la mezcla.</translation>
     </message>
     <message>
         <source>By the finished volume, the powder taken for right: it finds wrong water, never wrong powder.</source>
-        <translation>Por el volumen terminado, suponiendo que se echó el polvo correcto: descubre errores en el agua, nunca en el polvo.</translation>
+        <translation>Por el volumen ya mezclado, suponiendo que se echó el polvo correcto: descubre errores en el agua, nunca en el polvo.</translation>
     </message>
     <message>
         <source>Solids here are powder as fed ÷ mix, the powder&apos;s own {water} of water counted in. As dry matter that is {dry}.</source>
@@ -5606,19 +5606,19 @@ entre {low} y {high}
     </message>
     <message>
         <source>This reading lies beyond the weighed mixes that the line was made from.</source>
-        <translation>Esta lectura queda fuera de las mezclas pesadas con que se hizo la línea.</translation>
+        <translation>Esta lectura queda fuera de las mezclas pesadas con que se hizo la calibración.</translation>
     </message>
     <message>
         <source>This reading tells no more than {low} to {high} solids. Weighed mixes tell more, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>Esta lectura solo dice que hay de {low} a {high} de sólidos. Más dicen las mezclas pesadas en la báscula, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
+        <translation>Esta lectura solo dice que hay de {low} a {high} de sólidos. Para saber más, prepare mezclas pesando el polvo y el agua, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>One more drop would tell, if it reads like these.</source>
-        <translation>Una gota más lo diría, si sale como estas.</translation>
+        <translation>Con una gota más se sabría, si marca como estas.</translation>
     </message>
     <message>
         <source>{count} more drops would tell, if they read like these.</source>
-        <translation>{count} gotas más lo dirían, si salen como estas.</translation>
+        <translation>Con {count} gotas más se sabría, si marcan como estas.</translation>
     </message>
     <message>
         <source>Check the instrument in plain water; then this reading tells more.</source>
@@ -5650,15 +5650,19 @@ entre {low} y {high}
     </message>
     <message>
         <source>By the farm&apos;s own Brix calibration for this powder, from {count} weighed mixes.</source>
-        <translation>Por la calibración Brix propia del establo para este polvo, de {count} mezclas pesadas.</translation>
+        <translation>Con la calibración Brix propia del establo para este polvo, de {count} mezclas pesadas.</translation>
     </message>
     <message>
         <source>By a published calibration for whole milk ({slope} Brix + {intercept}). Milk replacers differ from it: make your own.</source>
-        <translation>Por una calibración publicada para leche entera ({slope} Brix + {intercept}). Los sustitutos se apartan de ella: haga la suya.</translation>
+        <translation>Con una calibración publicada para leche entera ({slope} Brix + {intercept}). Los sustitutos no dan exactamente lo mismo: haga la suya.</translation>
     </message>
     <message>
         <source>By the rule of thumb Brix + 2, which is rough: make your own Brix calibration.</source>
-        <translation>Por la regla Brix + 2, que es aproximada: haga su propia calibración Brix.</translation>
+        <translation>Con la regla Brix + 2, que es aproximada: haga su propia calibración Brix.</translation>
+    </message>
+    <message>
+        <source>The conversion for whole milk tells dry matter and was brought to powder as fed; Brix + 2 is taken for powder as fed as it stands. Hence the difference.</source>
+        <translation>La conversión de leche entera da materia seca y aquí se pasó a peso de polvo; Brix + 2 se toma tal cual como peso de polvo. De ahí la diferencia.</translation>
     </message>
     <message>
         <source>{way}: {solids} ± {half}</source>
@@ -5733,12 +5737,12 @@ entre {low} y {high}
         <translation>Solo cuando las dos concuerden:</translation>
     </message>
     <message>
-        <source>Solids here are powder as fed ÷ mix, the powder&apos;s own water counted in: {water} assumed; type the moisture from the bag under Lots. As dry matter that is {dry}.</source>
-        <translation>Aquí sólidos = peso del polvo ÷ peso de la mezcla (se supone que el polvo trae {water} de agua; anote en Lotes la humedad que dice el costal). En materia seca son {dry}.</translation>
+        <source>whole-milk conversion</source>
+        <translation>conversión de leche entera</translation>
     </message>
     <message>
-        <source>Whole milk&apos;s line tells dry matter and was brought to powder as fed; Brix + 2 is taken for powder as fed as it stands. Hence the difference.</source>
-        <translation>La línea de la leche entera da materia seca y aquí se cambió a peso de polvo; Brix + 2 se toma tal cual como peso de polvo. De ahí la diferencia.</translation>
+        <source>Solids here are powder as fed ÷ mix, the powder&apos;s own water counted in: {water} assumed; type the moisture from the bag under Lots. As dry matter that is {dry}.</source>
+        <translation>Aquí sólidos = peso del polvo ÷ peso de la mezcla (se supone que el polvo trae {water} de agua; anote en Lotes la humedad que dice el costal). En materia seca son {dry}.</translation>
     </message>
     <message>
         <source>The instrument was never checked in plain water: its zero may be off.</source>
@@ -5766,11 +5770,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>The instrument does not compensate for temperature: type how warm it is.</source>
-        <translation>El instrumento no compensa la temperatura: anote qué tan caliente está.</translation>
+        <translation>El instrumento no compensa la temperatura: anote a qué temperatura está.</translation>
     </message>
     <message>
         <source>More drops would not settle it. Weighed mixes would, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>Con más gotas no se sabría más. Se sabe con mezclas pesadas en la báscula, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
+        <translation>Con más gotas no se sabría más. Para saberlo, prepare mezclas pesando el polvo y el agua, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>The reading is too near the limit for this instrument. Weigh the powder of the next batch instead.</source>
@@ -5809,6 +5813,10 @@ entre {low} y {high}
         <translation>Primera cubeta contra última: no se sabe. Lea tres gotas o más de cada una, de muestras frescas.</translation>
     </message>
     <message>
+        <source>{what}, more than people usually lose count of</source>
+        <translation>{what}, más de las que suelen perderse en la cuenta</translation>
+    </message>
+    <message>
         <source>{what}: that would give {solids}</source>
         <translation>{what}: eso daría {solids}</translation>
     </message>
@@ -5822,7 +5830,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Mixed as on the chart, the reading is off by chance</source>
-        <translation>Mezclado como dice la tabla; la lectura se aparta por azar</translation>
+        <translation>Se mezcló como dice la tabla y la lectura se aparta por casualidad</translation>
     </message>
     <message>
         <source>The line or the chart of the lot before was used</source>
@@ -5838,19 +5846,19 @@ entre {low} y {high}
     </message>
     <message>
         <source>The finished volume was drawn as water</source>
-        <translation>Se echó de agua lo que debía ser el total de la mezcla</translation>
+        <translation>Se puso de agua lo que debía medir la mezcla completa</translation>
     </message>
     <message>
         <source>Water and powder together were filled up to the mark for the water</source>
-        <translation>Agua y polvo juntos se completaron hasta el nivel que era solo para el agua</translation>
+        <translation>Con todo y polvo se llenó hasta el nivel que era solo para el agua</translation>
     </message>
     <message>
         <source>Powder for one calf fewer than the water</source>
-        <translation>Polvo para una becerra menos que el agua</translation>
+        <translation>Se echó polvo para una becerra menos</translation>
     </message>
     <message>
         <source>Powder for one calf more than the water</source>
-        <translation>Polvo para una becerra más que el agua</translation>
+        <translation>Se echó polvo para una becerra más</translation>
     </message>
     <message>
         <source>The scoop was struck level in place of filled to its line</source>
@@ -5858,7 +5866,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>fits well</source>
-        <translation>corresponde bien</translation>
+        <translation>concuerda bien</translation>
     </message>
     <message>
         <source>possible</source>
@@ -5866,7 +5874,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>does not fit</source>
-        <translation>no corresponde</translation>
+        <translation>no concuerda</translation>
     </message>
     <message>
         <source>Perhaps below 12 % solids, which is weaker than what is usually aimed at.</source>
@@ -5874,7 +5882,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>This is hot enough to scald skin. Keep hands and children away, and never feed it before it has cooled.</source>
-        <translation>Está tan caliente que quema la piel. Aleje manos y niños, y nunca la dé antes de que se enfríe.</translation>
+        <translation>A esta temperatura el agua o la mezcla quema la piel. No meta las manos, aleje a los niños y nunca la dé antes de que se enfríe.</translation>
     </message>
     <message>
         <source>Too hot to drink: let it cool. Calves want it at 100 to 105 °F (38 to 41 °C).</source>
@@ -5906,11 +5914,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>That is far off. First stir to the bottom, read again, and count what went in. Only then:</source>
-        <translation>Está muy lejos. Primero revuelva hasta el fondo, lea otra vez y cuente lo que se echó. Solo después:</translation>
+        <translation>Está muy lejos de lo deseado. Primero revuelva hasta el fondo, lea otra vez y vuelva a contar lo que se echó. Solo después:</translation>
     </message>
     <message>
         <source>The vessel would run over. First take out {volume} of mix into another vessel.</source>
-        <translation>El recipiente se derramaría. Primero pase {volume} de mezcla a otro recipiente.</translation>
+        <translation>No cabría en el recipiente. Primero pase {volume} de mezcla a otro.</translation>
     </message>
     <message>
         <source>Add {volume} of water at mixing temperature and stir gently.</source>
@@ -5918,7 +5926,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Then there are {volume} in the vessel, at about {temperature}. Read it again.</source>
-        <translation>Entonces habrá {volume} en el recipiente, a unos {temperature}. Lea otra vez la mezcla.</translation>
+        <translation>Quedarán {volume} en el recipiente, a unos {temperature}. Lea otra vez la mezcla.</translation>
     </message>
     <message>
         <source>Add {weight} of powder, weighed, and mix it in.</source>
@@ -5945,16 +5953,28 @@ entre {low} y {high}
         <translation>{temperatures} (95 %).</translation>
     </message>
     <message>
-        <source>{warmth}: cooler than the {low} to {high} that calves want.</source>
-        <translation>{warmth}: más fría que los {low} a {high} que las becerras quieren.</translation>
-    </message>
-    <message>
         <source>{warmth}: as calves want it.</source>
-        <translation>{warmth}: como las becerras la quieren.</translation>
+        <translation>{warmth}: la temperatura que toman bien las becerras.</translation>
     </message>
     <message>
-        <source>{warmth}: warmer than the {low} to {high} that calves want.</source>
-        <translation>{warmth}: más caliente que los {low} a {high} que las becerras quieren.</translation>
+        <source>{warmth} is cooler than the {low} to {high} that calves want, about as warm as they are themselves. The product&apos;s label decides.</source>
+        <translation>La mezcla a {warmth} está más fría de lo que toman bien las becerras: de {low} a {high}, más o menos su propia temperatura. Decide la etiqueta del producto.</translation>
+    </message>
+    <message>
+        <source>{warmth} is warmer than the {low} to {high} that calves want. The product&apos;s label decides.</source>
+        <translation>La mezcla a {warmth} está más caliente de lo que toman bien las becerras: de {low} a {high}. Decide la etiqueta del producto.</translation>
+    </message>
+    <message>
+        <source>The water was cooler than the {planned} of the plan.</source>
+        <translation>El agua estaba más fría que los {planned} del plan.</translation>
+    </message>
+    <message>
+        <source>The water was as warm as the plan has it.</source>
+        <translation>El agua estaba a la temperatura del plan.</translation>
+    </message>
+    <message>
+        <source>The water was warmer than the {planned} of the plan.</source>
+        <translation>El agua estaba más caliente que los {planned} del plan.</translation>
     </message>
     <message>
         <source>Water {warmth}</source>
@@ -7534,7 +7554,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Most it weighs</source>
-        <translation>Lo más que pesa</translation>
+        <translation>Capacidad máxima</translation>
     </message>
     <message>
         <source>Often:</source>
@@ -9644,7 +9664,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>All together</source>
-        <translation>Todas juntas</translation>
+        <translation>Todos los grupos juntos</translation>
     </message>
     <message>
         <source>Water at {temperature}.</source>
@@ -10253,7 +10273,7 @@ Last kept: {mass}</source>
     <name>StepLot</name>
     <message>
         <source>Read the lot number off the bag in front of you. Open four bags if you can, for bags differ as well as scoopfuls; stir up powder that has caked or settled.</source>
-        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede, porque no solo varía una medida de otra, también un costal de otro; revuelva el polvo apelmazado o asentado.</translation>
+        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede, porque cada costal puede pesar distinto por medida; revuelva el polvo apelmazado o asentado.</translation>
     </message>
     <message>
         <source>This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves.</source>
@@ -10740,7 +10760,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>one calf&apos;s powder at a feeding, all scoopfuls; see the bag&apos;s label. With groups: what most get</source>
-        <translation>polvo de una becerra por toma, en todas sus medidas; vea la etiqueta. Con grupos: el de la mayoría</translation>
+        <translation>el polvo de una becerra en una toma, todas sus medidas juntas; vea la etiqueta. Con grupos: el de la mayoría</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
@@ -11962,20 +11982,20 @@ Sign off all the same? The record will say so.</source>
         <translation>Ya no se pide tabla de pared. En Ajustes se puede volver a pedir.</translation>
     </message>
     <message>
-        <source>The mix with lot {number} was too thin on {day}. It stays here until a check reads right.</source>
-        <translation>La mezcla con el lote {number} salió demasiado aguada el {day}. Este aviso sigue aquí hasta que una revisión salga bien.</translation>
+        <source>The mix with lot {number} was too thin on {day}. It stays here until a check reads right, or until the lot is no longer fed.</source>
+        <translation>La mezcla con el lote {number} salió demasiado aguada el {day}. Este aviso sigue aquí hasta que una revisión salga bien o se deje de usar el lote.</translation>
     </message>
     <message>
-        <source>The mix with lot {number} was too strong on {day}. It stays here until a check reads right.</source>
-        <translation>La mezcla con el lote {number} salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión salga bien.</translation>
+        <source>The mix with lot {number} was too strong on {day}. It stays here until a check reads right, or until the lot is no longer fed.</source>
+        <translation>La mezcla con el lote {number} salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión salga bien o se deje de usar el lote.</translation>
     </message>
     <message>
-        <source>The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of bags comes out right.</source>
-        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}. Este aviso sigue aquí hasta que una revisión o un conteo de costales salga bien.</translation>
+        <source>The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of bags comes out right, or until the lot is no longer fed.</source>
+        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}. Este aviso sigue aquí hasta que una revisión o un conteo de costales salga bien, o se deje de usar el lote.</translation>
     </message>
     <message>
-        <source>The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of bags comes out right.</source>
-        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión o un conteo de costales salga bien.</translation>
+        <source>The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of bags comes out right, or until the lot is no longer fed.</source>
+        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión o un conteo de costales salga bien, o se deje de usar el lote.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was not checked yet.</source>
@@ -12878,7 +12898,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>No usual slip fits this reading. Weigh the next powder, and look at the scoop.</source>
-        <translation>Ningún descuido común corresponde a esta lectura. Pese el polvo de la próxima tanda y revise la medida.</translation>
+        <translation>Ningún descuido común explica esta lectura. Pese el polvo de la próxima tanda y revise la medida.</translation>
     </message>
 </context>
 <context>
