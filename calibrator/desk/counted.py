@@ -134,6 +134,9 @@ class _Counted(QObject):
     def full_scoops_first(self, count: int) -> str:
         return self.tr("%n level scoopfuls, then one to a line {down} down the wall from the rim.", "", count)
 
+    def equal_to_line(self, count: int) -> str:
+        return self.tr("%n equal scoopfuls to one line, {down} down the wall from the rim.", "", count)
+
     def level_alone(self, count: int) -> str:
         return self.tr("%n level scoopfuls, no line needed: {share} against the target.", "", count)
 

@@ -19,11 +19,11 @@ from calibrator.science.mark import (
     OldLine,
     OldLineVerdict,
     check_line,
-    fill_line,
     fraction_at,
-    full_scoops_before,
     level_instead,
+    manner_before,
     old_line,
+    proposed_line,
     reach_95,
     reach_untried_95,
     tolerance_band,
@@ -169,7 +169,7 @@ def likelier(
 def _weighs_all(found: Findings, mass_g: float) -> bool:
     """Whether the level scoopfuls before the one to the line are in a weight too: more than a scoop holds."""
     line, level = found.line, found.level
-    if line is None or level is None or not line.full_scoops:
+    if line is None or level is None or not line.several:
         return False
     return over_level(mass_g, 1, level.next_high_g) and whole_feeding(mass_g, line.target_g)
 
@@ -195,18 +195,18 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
     density = bulk_density(level, known.scoop.volume_ml, known.scoop.volume_u_ml)
     settling = known.experience.settling.next()
     line = _line(known, known.scoop, level, settling)
-    full_scoops = line.full_scoops if line else 0
-    check = _line_check(known, level, known.weigh_in.drawn_line_mm, full_scoops, scale)
+    manner = (line.full_scoops, line.to_line) if line else (0, 1)
+    check = _line_check(known, level, known.weigh_in.drawn_line_mm, manner, scale)
     packs = (1.0, 0.0) if line and line.struck_level else (settling.factor, settling.u)  # level is as it was weighed
     reach = reach_untried_95(line, level.mean_g, level.parts, packs) if line else (0.0, 0.0)
     tried_mm = known.weigh_in.drawn_line_mm if check else _last_line(known)
-    learned = check or _line_check(known, level, tried_mm, full_scoops, scale)
+    learned = check or _line_check(known, level, tried_mm, manner, scale)
     if learned is not None:
         settling = Settling(learned.settling_factor, learned.settling_u, 0)
         line = _or_level(known, learned.next_line, known.scoop, level)
         reach = reach_95(line, level.degrees_of_freedom)
     old = _old(known, level, settling, line)
-    to_old = _line_check(known, level, known.weigh_in.old_line_mm, full_scoops, scale)
+    to_old = _line_check(known, level, known.weigh_in.old_line_mm, manner, scale)
     if old is not None and to_old is not None:
         old = replace(old, verdict=FOR_OLD_LINE[to_old.verdict])  # fills to it say more than level ones
     return Findings(
@@ -265,23 +265,24 @@ def sign_off(known: Known, findings: Findings, by: str, at: datetime, version: s
         lot_revision=known.lot.revision,
         program_version=version,
     )
-    return made, _mark(made, w.drawn_line_mm, w.target_mass_g, scoop, line, check)
+    return made, _mark(made, w.drawn_line_mm, scoop, line, check)
 
 
-def _mark(made: SignOff, drawn_mm: float, target_g: float, scoop: Scoop, line: Line, check: LineCheck | None) -> Mark:
-    """The mark tells the line as drawn, which may differ a little from the one computed."""
+def _mark(made: SignOff, drawn_mm: float, scoop: Scoop, line: Line, check: LineCheck | None) -> Mark:
+    """The mark tells the line as drawn, which may differ a little from the one computed. Of equal scoopfuls to one line
+    it is for one of them: labels and charts count them then."""
     return Mark(
         id=new_id(),
         farm_id=made.farm_id,
         sign_off_id=made.id,
         lot_id=made.lot_id,
         scoop_id=made.scoop_id,
-        target_mass_g=target_g,
+        target_mass_g=line.each_g,
         full_scoops=line.full_scoops,
         height_mm=height_from_down_wall_mm(scoop.shape, drawn_mm),
         down_wall_mm=drawn_mm,
         mass_g=check.result.mean_g if check else line.mass_g,
-        mass_u_g=check.result.u_g if check else line.mass_u_g,
+        mass_u_g=check.result.u_g if check else line.mass_u_g / line.to_line,
     )
 
 
@@ -318,8 +319,8 @@ def _line(known: Known, scoop: Scoop, level: LevelResult, settling: Settling) ->
     target = known.weigh_in.target_mass_g
     if target is None:
         return None
-    line = fill_line(scoop.shape, level.mean_g, level.u_g, target, settling.factor, settling.u)
-    return _or_level(known, line, scoop, level)
+    tolerance = known.farm.tolerance_share
+    return proposed_line(scoop.shape, level.mean_g, level.u_g, target, tolerance, settling.factor, settling.u)
 
 
 def _or_level(known: Known, line: Line, scoop: Scoop, level: LevelResult) -> Line:
@@ -327,7 +328,7 @@ def _or_level(known: Known, line: Line, scoop: Scoop, level: LevelResult) -> Lin
 
 
 def _line_check(
-    known: Known, level: LevelResult, line_mm: float | None, full_scoops: int, check: ScaleCheck | None
+    known: Known, level: LevelResult, line_mm: float | None, manner: tuple[int, int], check: ScaleCheck | None
 ) -> LineCheck | None:
     w, scoop, scale = known.weigh_in, known.scoop, known.scale
     if line_mm is None or w.target_mass_g is None or scoop is None or scale is None:
@@ -344,7 +345,8 @@ def _line_check(
         known.farm.tolerance_share,
         scale_facts(scale.resolution_g, check, fills[0].mass_g),
         known.experience.history,
-        full_scoops,
+        manner[0],
+        to_line=manner[1],
         bags_there=known.lot.package_count,
         ruler_step_mm=units.line_step_mm(known.farm.units),
     )
@@ -364,7 +366,7 @@ def fills_to(known: Known, line_mm: float, target_g: float, full_scoops: int) ->
     aimed = replace(known, weigh_in=replace(known.weigh_in, target_mass_g=target_g))
     scale = _scale_check(aimed)
     level = _level(aimed, scale)
-    return None if level is None else _line_check(aimed, level, line_mm, full_scoops, scale)
+    return None if level is None else _line_check(aimed, level, line_mm, (full_scoops, 1), scale)
 
 
 def line_to_wipe(known: Known) -> float | None:
@@ -384,16 +386,17 @@ def line_delivers(known: Known, findings: Findings, line_mm: float) -> OldLine |
 
 
 def _old(known: Known, level: LevelResult, settling: Settling, line: Line | None) -> OldLine | None:
-    """What the line found on the scoop delivers, by the full scoops that went before it then.
+    """What the line found on the scoop delivers, as it was filled then.
 
-    Where this lot calls for another count of full scoops the line cannot stay: all would be filled another way.
+    Where this lot calls for other scoopfuls the line cannot stay: all would be filled another way.
     """
     found_mm, scoop = known.weigh_in.old_line_mm, known.scoop
     if line is None or found_mm is None or scoop is None:
         return None
-    full = full_scoops_before(scoop.shape, level.mean_g, settling.factor, found_mm, line.target_g, now=line.full_scoops)
-    old = _delivers(known, level, settling, replace(line, full_scoops=full), found_mm)
-    return old if old is None or full == line.full_scoops else replace(old, verdict=OldLineVerdict.MOVE)
+    now = line.full_scoops, line.to_line
+    before = manner_before(scoop.shape, level.mean_g, settling.factor, found_mm, line.target_g, now)
+    old = _delivers(known, level, settling, replace(line, full_scoops=before[0], to_line=before[1]), found_mm)
+    return old if old is None or before == now else replace(old, verdict=OldLineVerdict.MOVE)
 
 
 def _delivers(
@@ -411,6 +414,7 @@ def _delivers(
         w.target_mass_g,
         known.farm.tolerance_share,
         full_scoops=line.full_scoops,
+        to_line=line.to_line,
     )
 
 

@@ -98,8 +98,9 @@ class Guide:
         if not marks or w.target_mass_g is None or not same_line(marks[-1].down_wall_mm, w.old_line_mm):
             return None
         low, high = self.wanted(w.target_mass_g)
-        before_g = marks[-1].target_mass_g
-        return None if low <= before_g <= high else before_g
+        before_g, line = marks[-1].target_mass_g, self.findings.line
+        times = {1, line.to_line} if line else {1}  # of equal scoopfuls to a line the mark tells one
+        return None if any(low <= n * before_g <= high for n in times) else before_g
 
     @property
     def level_about_g(self) -> float | None:

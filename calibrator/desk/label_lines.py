@@ -37,6 +37,7 @@ class LineOffer:
     problem: MarkProblem | None = None
     reckoned: Line | None = None
     counted: LineCount | None = None
+    weighed_in: bool = False  # the lot was weighed in for it
     planned_since: bool = False  # since the label that is on the scoop was printed
 
     @property
@@ -62,18 +63,33 @@ def weights_in_use(plans: Iterable[Plan], powder: Powder, on: date) -> Iterator[
 
 
 def line_offers(
-    scoop: Scoop, signed: SignOff, marks: Sequence[Mark], main_g: float, weights: Sequence[tuple[float, str]]
+    scoop: Scoop,
+    signed: SignOff,
+    marks: Sequence[Mark],
+    main_g: float,
+    weights: Sequence[tuple[float, str]],
+    *,
+    feeding_g: float | None = None,
 ) -> tuple[LineOffer, ...]:
-    """The main line first, then the others by falling weight; each weight once.
+    """The main line first, then the others by falling weight; each weight once. `feeding_g` is what the lot was weighed
+    in for: of equal scoopfuls to one line a mark tells one.
 
     Lines that were not drawn and weighed at sign-off are reckoned from its level scoopful and settling factor.
     """
     offers = [LineOffer(line) for line in label_lines(marks, main_g)]
-    for target_g in (HALF_SHARE * main_g, *(mass for mass, _ in weights)):
+    feeding = () if feeding_g is None else (feeding_g,)
+    for target_g in (*feeding, HALF_SHARE * main_g, *(mass for mass, _ in weights)):
         if not any(same_weight(target_g, offer.target_g) for offer in offers):
             offers += _reckoned(scoop, signed, target_g, main_g)
     offers = [_counted(offer, offers) for offer in offers]
-    named = [replace(offer, plans=_plans(offer.target_g, weights)) for offer in offers]
+    named = [
+        replace(
+            offer,
+            plans=_plans(offer.target_g, weights),
+            weighed_in=any(same_weight(offer.target_g, each_g) for each_g in feeding),
+        )
+        for offer in offers
+    ]
     return tuple(sorted(named, key=lambda offer: (offer.use is not LineUse.MAIN, -offer.target_g)))
 
 

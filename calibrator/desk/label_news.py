@@ -53,7 +53,7 @@ def _planned_since(
     now: Standing, known: LotStanding, powder: Powder, then: Sequence[Plan]
 ) -> tuple[tuple[float, str], ...]:
     """Weights in use that no line of the lot was signed off for, and that the plans of then did not feed either."""
-    signed_g = [mark.target_mass_g for mark in known.marks]
+    signed_g = [*(mark.target_mass_g for mark in known.marks), *known.feedings_g]
     before_g = [mass for mass, _ in weights_in_use(then, powder, now.today)]
     return tuple(
         (mass, name)

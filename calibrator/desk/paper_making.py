@@ -62,10 +62,12 @@ class LotPaper:
         signed = self.signed[scoop.id]
         marks = [mark for mark in self.known.marks if mark.scoop_id == scoop.id]
         told = self.records.find(WeighIn, signed.weigh_in_id).target_mass_g
-        main_g = told or max(mark.target_mass_g for mark in marks)
+        main_g = max(mark.target_mass_g for mark in marks)
+        if told is not None and any(mark.target_mass_g == told for mark in marks):
+            main_g = told
         as_weighed = self.records.revision(Scoop, signed.scoop_revision)
         weights = tuple(weights_in_use(self.plans, self.powder.powder, self.on))
-        offers = line_offers(as_weighed, signed, marks, main_g, weights)
+        offers = line_offers(as_weighed, signed, marks, main_g, weights, feeding_g=told)
         news = [offer.target_g for each in self._news if each.scoop.id == scoop.id for offer in each.offers]
         return tuple(replace(offer, planned_since=_is_among(news, offer.target_g)) for offer in offers)
 

@@ -25,6 +25,8 @@ def signed_for(records: Records, now: Standing) -> SignedFor | None:
     known = now.in_use
     if known is None or known.sign_off is None or not known.marks:
         return None
-    targets = tuple(mark.target_mass_g for mark in known.marks)
-    typed = records.find(WeighIn, known.sign_off.weigh_in_id).target_typed
-    return SignedFor(targets, typed)
+    weigh_in = records.find(WeighIn, known.sign_off.weigh_in_id)
+    marked = [mark.target_mass_g for mark in known.marks]
+    # Of equal scoopfuls to one line the mark tells one.
+    feeding = [] if weigh_in.target_mass_g in (None, marked[-1]) else [weigh_in.target_mass_g]
+    return SignedFor((*marked, *feeding), weigh_in.target_typed)

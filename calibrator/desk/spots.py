@@ -126,7 +126,10 @@ def spot_findings(facts: SpotFacts, signed: SignOff, mark: Mark) -> SpotFindings
     if not spots:
         return None
     known = facts.known
-    known = replace(known, fills=(*known.fills, *_as_fills(spots, known.fills, known.lot.package_count == 1)))
+    aimed = replace(known.weigh_in, target_mass_g=mark.target_mass_g)  # of equal scoopfuls to the line it is one
+    known = replace(
+        known, weigh_in=aimed, fills=(*known.fills, *_as_fills(spots, known.fills, known.lot.package_count == 1))
+    )
     found = findings.work_out(known)
     if found.level is None or found.density is None or known.scoop is None:
         raise CannotCompute(found.trouble or "The fills of this weigh-in do not reach to a result.")

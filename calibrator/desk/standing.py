@@ -48,6 +48,7 @@ class LotStanding:
     sign_off: SignOff | None = None
     marks: tuple[Mark, ...] = ()
     open_weigh_in: WeighIn | None = None
+    feedings_g: tuple[float, ...] = ()  # what its marks were weighed in for: one scoopful, or several
 
     @property
     def density(self) -> Interval | None:
@@ -239,6 +240,7 @@ def _lot_standing(
 ) -> LotStanding:
     own = [sign_off for sign_off in sign_offs if sign_off.lot_id == lot.id]
     signed = {sign_off.weigh_in_id for sign_off in own}
+    weighed_in = (w.target_mass_g for w in weigh_ins if w.id in signed)
     left_open = [w for w in weigh_ins if w.lot_id == lot.id and not w.abandoned and w.id not in signed]
     return LotStanding(
         lot,
@@ -246,6 +248,7 @@ def _lot_standing(
         own[-1] if own else None,
         marks_in_force([mark for mark in marks if mark.lot_id == lot.id], own),
         left_open[-1] if left_open else None,
+        tuple(target_g for target_g in weighed_in if target_g is not None),
     )
 
 

@@ -47,7 +47,7 @@ class OldLine:
     lies inside target ± tolerance, MOVE when outside, else WEIGH_MORE, with how many more level fills;
     `within_reach` is False where the answer lies so near the edge that fills alone can hardly give it. `by_level` is
     the verdict of the level fills alone: where it is another, only the settling is not known well enough.
-    `full_scoops` go before the one to the line.
+    `full_scoops` go before the one to the line, or `to_line` equal ones go to it.
     """
 
     delivers_g: float
@@ -61,6 +61,7 @@ class OldLine:
     within_reach: bool = True
     by_level: OldLineVerdict = OldLineVerdict.WEIGH_MORE
     full_scoops: int = 0
+    to_line: int = 1
 
 
 @dataclass(frozen=True)
@@ -96,6 +97,7 @@ def old_line(
     tolerance_share: float,
     *,
     full_scoops: int = 0,
+    to_line: int = 1,
 ) -> OldLine:
     """Keep or move the line found on the scoop, judged by this lot's level fills.
 
@@ -104,7 +106,8 @@ def old_line(
     positive(target_g, "The target weight")
     tolerance_g = positive(tolerance_share, "The tolerance") * target_g
     settling = settling_factor, settling_u
-    feeding = feeding_to_line(shape, level.mean_g, level.parts, settling, old_down_wall_mm, full_scoops=full_scoops)
+    manner = {"full_scoops": full_scoops, "to_line": to_line}
+    feeding = feeding_to_line(shape, level.mean_g, level.parts, settling, old_down_wall_mm, **manner)
     delivers = feeding.mean_g
     low, high = feeding.interval(0.95)
     judged = feeding.interval(VERDICT_LEVEL)
@@ -115,23 +118,32 @@ def old_line(
     share = delivers / target_g - 1
     alone = Feeding(delivers, feeding.parts[:-1]).interval(VERDICT_LEVEL)
     by_level = old_verdict(*alone, target_g, tolerance_g)
-    return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach, by_level, full_scoops)
+    return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach, by_level, **manner)
 
 
-def full_scoops_before(
-    shape: Shape, level_mean_g: float, settling_factor: float, down_wall_mm: float, target_g: float, now: int
-) -> int:
-    """How many full scoops went before an old line, most likely: as many as bring a feeding nearest to the target.
+def manner_before(
+    shape: Shape,
+    level_mean_g: float,
+    settling_factor: float,
+    down_wall_mm: float,
+    target_g: float,
+    now: tuple[int, int],
+) -> tuple[int, int]:
+    """How a feeding was filled by an old line, most likely: as brings it nearest to the target.
 
-    `now` is how many go before the line that this lot calls for; a looser or denser lot has one more or one less.
+    Told as level scoopfuls before it and scoopfuls to it. `now` is what the line takes that this lot calls for; a
+    looser or denser lot has a scoopful more or less, or has what is left shared out where it was not, or the other way.
     """
+    full, to_line = now
+    beside = [(full - 1, 1), (full + 1, 1), (0, full + 1)] if to_line == 1 else [(to_line - 1, 1), (to_line - 2, 1)]
 
-    def off_g(full: int) -> float:
+    def off_g(manner: tuple[int, int]) -> float:
+        full, to_line = manner
         settling = settling_factor, 0.0
-        fed = feeding_to_line(shape, level_mean_g, (), settling, down_wall_mm, full_scoops=full)
+        fed = feeding_to_line(shape, level_mean_g, (), settling, down_wall_mm, full_scoops=full, to_line=to_line)
         return abs(fed.mean_g - target_g)
 
-    return min((full for full in (now, now - 1, now + 1) if full >= 0), key=off_g)
+    return min((now, *(manner for manner in beside if manner[0] >= 0)), key=off_g)
 
 
 def feeding_to_line(
@@ -142,6 +154,7 @@ def feeding_to_line(
     down_wall_mm: float,
     *,
     full_scoops: int = 0,
+    to_line: int = 1,
 ) -> Feeding:
     """What a feeding to a line weighs, by the level scoopful (its mean, the parts of its doubt with their degrees
     of freedom) and the settling factor with its standard uncertainty.
@@ -150,7 +163,7 @@ def feeding_to_line(
     """
     factor, factor_u = settling
     checked_settling(factor, factor_u)
-    fraction = fraction_at(shape, down_wall_mm)
+    fraction = to_line * fraction_at(shape, down_wall_mm)
     scoops = full_scoops + fraction * factor
     of_level = ((scoops * u, df) for u, df in level_parts)
     return Feeding(scoops * level_mean_g, (*of_level, (fraction * level_mean_g * factor_u, math.inf)))

@@ -24,6 +24,12 @@ NEAREST_TO_FLOOR_MM = 6.0
 NEAREST_TO_RIM_MM = 3.0
 """A line nearer than this to floor or rim is hard to read: common practice, no source."""
 
+LEAST_REST_SHARE = 0.25
+"""What is left after level scoopfuls has a line of its own from this share of a level scoopful on; of less, the shake
+and the eye make too much, and equal scoopfuls to one line are taken: common practice, no source."""
+
+_MORE_TRIED = 2  # counts of equal scoopfuls looked at before a line is told to be unreadable
+
 _ROUNDING = 1e-9
 
 
@@ -36,11 +42,11 @@ class MarkProblem(StrEnum):
 
 @dataclass(frozen=True)
 class Line:
-    """A fill mark: `full_scoops` struck-level scoopfuls, then one to the line.
+    """A fill mark: `full_scoops` struck-level scoopfuls, then one to the line; or `to_line` equal ones to it alone.
 
-    `volume_ml` and `height_mm` (above the floor) are of the line; `mass_g` is what the scoopful to the line
+    `volume_ml` and `height_mm` (above the floor) are of the line; `mass_g` is what one scoopful to the line
     should weigh. `mass_u_g` is the standard uncertainty of the whole feeding's weight, `u_mm` the same told
-    as the line's place, `grams_per_mm` what one mm along the wall is worth.
+    as the line's place, `grams_per_mm` what one mm along the wall is worth in a feeding.
     """
 
     target_g: float
@@ -54,6 +60,17 @@ class Line:
     grams_per_mm: float
     problem: MarkProblem | None
     feeding_g: float
+    to_line: int = 1
+
+    @property
+    def several(self) -> bool:
+        """Whether one scoopful to the line is not the feeding."""
+        return self.full_scoops > 0 or self.to_line > 1
+
+    @property
+    def each_g(self) -> float:
+        """What a mark is for: the feeding, or each of its equal scoopfuls, g."""
+        return self.target_g / self.to_line
 
     @property
     def struck_level(self) -> bool:
@@ -122,8 +139,11 @@ def fill_line(
     target_g: float,
     settling_factor: float = 1.0,
     settling_u: float = 0.0,
+    *,
+    to_line: int = 1,
 ) -> Line:
-    """The line at which a feeding weighs `target_g` (g, above zero).
+    """The line at which a feeding weighs `target_g` (g, above zero): as few level scoopfuls as can be and one to the
+    line, or `to_line` equal ones where that is more than 1.
 
     V(line) ÷ V(rim) = weight to the line ÷ (level weight · settling factor); uncertainty by JCGM 100:2008,
     5.1.2, with the rim volume cancelled (5.2: fully correlated). Where the powder lies so loosely that even
@@ -132,15 +152,15 @@ def fill_line(
     """
     _checked_level(level_mean_g, level_u_g, target_g)
     checked_settling(settling_factor, settling_u)
-    full = max(0, math.ceil(target_g / level_mean_g - _ROUNDING) - 1)
-    to_line = target_g - full * level_mean_g
-    fraction = to_line / (level_mean_g * settling_factor)
+    full = max(0, math.ceil(target_g / level_mean_g - _ROUNDING) - 1) if to_line == 1 else 0
+    all_to_line_g = target_g - full * level_mean_g
+    fraction = all_to_line_g / (to_line * level_mean_g * settling_factor)
     rim = scoop.rim_volume_ml(shape)
     volume = min(fraction, 1.0) * rim
     height = scoop.height_mm(shape, volume)
     per_ml = level_mean_g * settling_factor / rim
-    per_mm = per_ml * scoop.slope_ml_per_mm(shape, height) / _wall_per_height(shape)
-    u = math.hypot(target_g / level_mean_g * level_u_g, to_line / settling_factor * settling_u)
+    per_mm = to_line * per_ml * scoop.slope_ml_per_mm(shape, height) / _wall_per_height(shape)
+    u = math.hypot(target_g / level_mean_g * level_u_g, all_to_line_g / settling_factor * settling_u)
     return Line(
         target_g=target_g,
         full_scoops=full,
@@ -152,8 +172,35 @@ def fill_line(
         u_mm=u / per_mm,
         grams_per_mm=per_mm,
         problem=_problem(shape, height, fraction),
-        feeding_g=full * level_mean_g + volume * per_ml,
+        feeding_g=full * level_mean_g + to_line * volume * per_ml,
+        to_line=to_line,
     )
+
+
+def proposed_line(
+    shape: Shape,
+    level_mean_g: float,
+    level_u_g: float,
+    target_g: float,
+    tolerance_share: float,
+    settling_factor: float = 1.0,
+    settling_u: float = 0.0,
+) -> Line:
+    """How a feeding is filled: one scoopful to a line, level ones before it where the scoop holds less; level ones
+    alone where a line could not be read (`level_instead`). Where what is left after level ones is little, or a line
+    could not be read, the fewest equal scoopfuls to a line that can; where none can, the line as it is, with why.
+
+    Otherwise as `fill_line`.
+    """
+    facts = shape, level_mean_g, level_u_g, target_g, settling_factor, settling_u
+    single = fill_line(*facts)
+    line = level_instead(shape, single, level_mean_g, level_u_g, tolerance_share)
+    little = single.full_scoops > 0 and target_g - single.full_scoops * level_mean_g < LEAST_REST_SHARE * level_mean_g
+    if line.struck_level or (line.problem is None and not little):
+        return line
+    fewest = max(2, single.full_scoops + 1)
+    equal = (fill_line(*facts, to_line=count) for count in range(fewest, fewest + _MORE_TRIED))
+    return next((one for one in equal if one.problem is None), line)
 
 
 def level_instead(shape: Shape, line: Line, level_mean_g: float, level_u_g: float, tolerance_share: float) -> Line:

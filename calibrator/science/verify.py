@@ -72,7 +72,11 @@ class LineCheck:
     @property
     def before_g(self) -> float:
         """What the full scoops before the one to the line weigh, g."""
-        return self.mean_g - self.result.mean_g
+        return self.mean_g - self.next_line.to_line * self.result.mean_g
+
+    def of_fill_g(self, feeding_g: float) -> float:
+        """What a weight of a feeding leaves for one scoopful to the line, g."""
+        return (feeding_g - self.before_g) / self.next_line.to_line
 
     @property
     def bag_reach_g(self) -> float:
@@ -119,13 +123,13 @@ class Feeding:
         return self.mean_g - half, self.mean_g + half
 
 
-def _feeding(level: LevelResult, to_mark: LevelResult, full_scoops: int) -> Feeding:
-    """Full scoops plus one to the line. Both come from the lot's bags, so like parts are added outright."""
+def _feeding(level: LevelResult, to_mark: LevelResult, full_scoops: int, to_line: int) -> Feeding:
+    """Full scoops plus those to the line. Both come from the lot's bags, so like parts are added outright."""
     parts = tuple(
-        (full_scoops * of_level + of_mark, df)
+        (full_scoops * of_level + to_line * of_mark, df)
         for (of_level, _), (of_mark, df) in zip(level.parts, to_mark.parts, strict=True)
     )
-    return Feeding(full_scoops * level.mean_g + to_mark.mean_g, parts)
+    return Feeding(full_scoops * level.mean_g + to_line * to_mark.mean_g, parts)
 
 
 def inside(interval: tuple[float, float], centre: float, reach: float) -> bool:
@@ -156,10 +160,12 @@ def check_line(
     history: BagHistory | None = None,
     full_scoops: int = 0,
     *,
+    to_line: int = 1,
     bags_there: int | None = None,
     ruler_step_mm: float = 0.0,
 ) -> LineCheck:
-    """Judge the drawn line by fills to it (one scoopful to the line each, without the full scoops before it).
+    """Judge the drawn line by fills to it (one scoopful to the line each, without the full scoops before it). A feeding
+    is `full_scoops` level ones and one to the line, or `to_line` equal ones to it.
 
     `bags_there` is how many bags the lot has, where that is known; `ruler_step_mm` the division of the ruler by which
     lines are drawn (0: any line can be). Two one-sided tests: Schuirmann 1987, J. Pharmacokinet. Biopharm. 15:657.
@@ -168,18 +174,19 @@ def check_line(
     positive(target_g, "The target weight")
     tolerance_g = positive(tolerance_share, "The tolerance") * target_g
     fraction = fraction_at(shape, line_down_wall_mm)
-    result = level_result(to_mark, scale, history=history, tolerance_g=tolerance_g, bags_there=bags_there)
-    feeding = _feeding(level, result, full_scoops)
+    result = level_result(to_mark, scale, history=history, tolerance_g=tolerance_g / to_line, bags_there=bags_there)
+    feeding = _feeding(level, result, full_scoops, to_line)
     settling = result.mean_g / (level.mean_g * fraction)
-    next_line = _next_line(shape, level, feeding, settling, target_g)
+    next_line = _next_line(shape, level, feeding, settling, target_g, to_line)
     ratio = fraction_at(shape, on_ruler(shape, next_line.down_wall_mm, ruler_step_mm)) / fraction
-    moved_g = feeding.mean_g + (ratio - 1) * result.mean_g
+    moved_g = feeding.mean_g + (ratio - 1) * to_line * result.mean_g
     planned = result.outlook.may_stop(result.bags, result.fills)
     verdict = _verdict(feeding, moved_g, planned, target_g, tolerance_g)
     low, high = feeding.interval(JUDGED_LEVEL)
     more, other, reach = 0, False, True
     if verdict == LineVerdict.WEIGH_MORE:
-        more, other, reach = _more(feeding, result, full_scoops * level.half_width_g, target_g, tolerance_g)
+        fixed_g = full_scoops * level.half_width_g
+        more, other, reach = _more(feeding, result, to_line, fixed_g, target_g, tolerance_g)
     return LineCheck(
         mean_g=feeding.mean_g,
         u_g=feeding.u_g,
@@ -206,13 +213,13 @@ def on_ruler(shape: Shape, down_wall_mm: float, step_mm: float) -> float:
 
 
 def _more(
-    feeding: Feeding, result: LevelResult, fixed_g: float, target_g: float, tolerance_g: float
+    feeding: Feeding, result: LevelResult, to_line: int, fixed_g: float, target_g: float, tolerance_g: float
 ) -> tuple[int, bool, bool]:
     """Fills to the line until the interval can be expected to lie within the tolerance or to leave out the target,
     whichever is sooner; whether from other bags, and whether that is within reach. `fixed_g` is what the full scoops
     add to the half-width."""
     off = abs(feeding.mean_g - target_g)
-    return fills_until(result, (max(off, tolerance_g - off) ** 2 - fixed_g**2) / result.mean_g**2)
+    return fills_until(result, (max(off, tolerance_g - off) ** 2 - fixed_g**2) / (to_line * result.mean_g) ** 2)
 
 
 def fills_until(result: LevelResult, half_share2: float) -> tuple[int, bool, bool]:
@@ -225,7 +232,9 @@ def fills_until(result: LevelResult, half_share2: float) -> tuple[int, bool, boo
     return more or MOST_MORE, other, more is not None
 
 
-def _next_line(shape: Shape, level: LevelResult, feeding: Feeding, settling: float, target_g: float) -> Line:
+def _next_line(
+    shape: Shape, level: LevelResult, feeding: Feeding, settling: float, target_g: float, to_line: int
+) -> Line:
     """The line from the density that the fills to the line showed; its doubt is that of those fills."""
     u_share = feeding.u_g / feeding.mean_g
-    return fill_line(shape, level.mean_g, u_share * level.mean_g, target_g, settling)
+    return fill_line(shape, level.mean_g, u_share * level.mean_g, target_g, settling, to_line=to_line)

@@ -235,6 +235,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n equal scoopfuls to one line, {down} down the wall from the rim.</source>
+        <translation>
+            <numerusform>%n scoopful to a line {down} down the wall from the rim.</numerusform>
+            <numerusform>%n equal scoopfuls to one line, {down} down the wall from the rim.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n level scoopfuls, no line needed: {share} against the target.</source>
         <translation>
             <numerusform>%n level scoopful, no line needed: {share} against the target.</numerusform>

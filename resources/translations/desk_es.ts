@@ -3148,6 +3148,10 @@ entre {low} y {high}
         <translation>Dónde va la línea para {target}</translation>
     </message>
     <message>
+        <source>target in {count} equal scoopfuls: {working}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Weight to the line</source>
         <translation>Peso hasta la línea</translation>
     </message>
@@ -8815,6 +8819,10 @@ entre {low} y {high}
         <translation>{mass} = {count} hasta la línea + 1 hasta ½: {plans}</translation>
     </message>
     <message>
+        <source>{mass} = {count} to the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{mass}: one level scoop and a line too near the floor</source>
         <translation>{mass}: una medida al ras y una línea muy cerca del fondo</translation>
     </message>
@@ -10389,6 +10397,10 @@ Last kept: {mass}</source>
     <message>
         <source>struck level: {count}</source>
         <translation>al ras: {count}</translation>
+    </message>
+    <message>
+        <source>filled to it for a feeding: {count}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Drawn at {where}</source>
@@ -13245,6 +13257,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Llene como en cada toma: hasta la línea, pareja con una sacudida, a la altura de los ojos. Escriba el peso y Enter.</translation>
     </message>
     <message>
+        <source>Weigh one scoopful to the line at a time, about {mass}; {count} are a feeding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>These two bags differ more than bags usually do: that is why the range is so wide.</source>
         <translation>Estos dos costales difieren más de lo usual: por eso el margen es tan amplio.</translation>
     </message>
@@ -13439,6 +13455,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>It was drawn for {before} at the last lot; now the target is {target}. Draw the new line. With the old line a feeding of this lot would weigh {mass}.</source>
         <translation>En el último lote se trazó para {before}; ahora el peso deseado es {target}. Trace la línea nueva. Con la línea anterior una toma de este lote pesaría {mass}.</translation>
+    </message>
+    <message>
+        <source>That is {count} to the old line.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>That is {count} level + 1 to the old line.</source>
@@ -14354,6 +14374,13 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>%n medida al ras y luego una hasta la línea, {down} bajo el borde.</numerusform>
             <numerusform>%n medidas al ras y luego una hasta la línea, {down} bajo el borde.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n equal scoopfuls to one line, {down} down the wall from the rim.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

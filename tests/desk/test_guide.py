@@ -10,16 +10,20 @@ from yard import NOON, Yard
 
 from calibrator.desk.findings import read, work_out
 from calibrator.desk.guide import Guide, Missing
+from calibrator.desk.label_lines import line_offers
 from calibrator.desk.season.facts import SeasonFacts
-from calibrator.model import FillWay, Lot, SpotFill, Step, new_id
+from calibrator.desk.sheets import scoop_ways
+from calibrator.model import FillWay, Lot, Scoop, SpotFill, Step, new_id
 from calibrator.records import Records
 from calibrator.science.carried_over import carried_over
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict, OldLineVerdict
 from calibrator.science.plausible import Doubt, usual_g
+from calibrator.science.scoops import manner_of, usual
 from calibrator.science.weighing import IntervalRule
 
 DAY = timedelta(days=1)
+OUNCE_G = 28.349523125
 LEVEL_G = (330.0, 333.0, 328.0, 331.0, 335.0, 332.0, 329.0, 331.0)
 
 
@@ -229,7 +233,7 @@ def test_an_old_line_is_judged_by_the_full_scoops_that_went_before_it(guide: Gui
     weigh_level(guide, (252.0, 254.0, 253.0, 253.0, 252.0, 254.0, 253.0, 253.0))
     found = guide.findings
     assert found.line is not None
-    assert found.line.full_scoops == 1
+    assert (found.line.full_scoops, found.line.to_line) == (0, 2)  # 30 g over: shared out to one line
     assert found.old is not None
     assert found.old.delivers_g == pytest.approx(253 * 72 / 92, rel=0.05)
     assert found.old.verdict == OldLineVerdict.MOVE
@@ -347,3 +351,43 @@ def test_a_level_scoopful_is_known_about_before_a_fill(guide: Guide, yard: Yard)
     later = Guide(yard.records, yard.start(yard.lot("B")), lambda: NOON + DAY)
     equip(later, yard)
     assert later.level_about_g == pytest.approx(sum(LEVEL_G) / 8)
+
+
+def test_little_more_than_a_level_scoopful_is_two_to_one_line_everywhere(guide: Guide, yard: Yard) -> None:
+    """12 oz of powder in a scoop that holds 11.6 oz struck level: two scoopfuls of 6 oz to one line."""
+    target_g, level_g = 12 * OUNCE_G, 11.6 * OUNCE_G
+    equip(guide, yard, target_g)
+    weigh_level(guide, (level_g,) * 8)
+    line = guide.findings.line
+    assert line is not None
+    assert (line.full_scoops, line.to_line, line.problem) == (0, 2, None)
+    assert guide.doubt(FillWay.TO_MARK, target_g, 1) is Doubt.WHOLE_FEEDING
+    guide.set(drawn_line_mm=line.down_wall_mm, drawn_line_typed="")
+    for _ in range(8):
+        guide.add_fill(FillWay.TO_MARK, guide.next_bag(FillWay.TO_MARK), target_g / 2, "6 oz")
+    check = guide.findings.check
+    assert check is not None
+    assert check.mean_g == pytest.approx(target_g)
+    assert check.verdict is LineVerdict.ON_TARGET
+    signed = guide.sign_off("AB")
+    (mark,) = guide.records.marks(sign_off_id=signed.id)
+    assert (mark.target_mass_g, mark.full_scoops) == (pytest.approx(target_g / 2), 0)
+    ways = scoop_ways([signed], [mark], {mark.scoop_id: "scoop"})
+    for calves in (1, 7, 12):
+        manner = manner_of(target_g, ways, 0.03)
+        count = usual(calves * target_g, ways, 0.03, manner=manner)
+        assert count is not None
+        assert [(way.way, n) for way, n in count.parts] == [(FillWay.TO_MARK, 2.0 * calves)]
+    offers = line_offers(guide.records.find(Scoop, mark.scoop_id), signed, [mark], target_g / 2, (), feeding_g=target_g)
+    counted = [(offer.counted.to_main, offer.counted.to_half) for offer in offers if offer.counted and offer.weighed_in]
+    assert counted == [(2, 0)]
+    assert guide.signed_off is not None
+    following = Guide(guide.records, yard.start(yard.lot("next")), guide.clock)
+    equip(following, yard, target_g)
+    following.set(old_line_mm=mark.down_wall_mm, old_line_typed="")
+    weigh_level(following, (level_g,) * 8)
+    assert following.earlier_target_g is None
+    old = following.findings.old
+    assert old is not None
+    assert old.to_line == 2
+    assert old.delivers_g == pytest.approx(target_g, rel=0.01)

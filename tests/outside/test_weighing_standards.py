@@ -7,7 +7,7 @@ import math
 import pytest
 
 from calibrator.model import Cylinder
-from calibrator.science.keep import full_scoops_before
+from calibrator.science.keep import manner_before
 from calibrator.science.scale import (
     ScaleFacts,
     error_allowed_g,
@@ -65,6 +65,7 @@ def test_full_scoops_before_a_line(target_oz: float, line_share: float, level_oz
     The line found on it keeps those full scoops before it when the next lot weighs less or more.
     """
     cup = Cylinder(diameter_mm=90, height_mm=100)
-    found = full_scoops_before(cup, level_oz, 1.0, 100.0 * (1 - line_share), target_oz, now)
+    found = manner_before(cup, level_oz, 1.0, 100.0 * (1 - line_share), target_oz, (now, 1))
     name = f"full scoops, now {level_oz} oz each, before a line at {line_share:.0%} for {target_oz} oz"
-    check(name, "Trade", meant, found, 0.0, COMMON_PRACTICE)
+    assert found[1] == 1  # to the line
+    check(name, "Trade", meant, found[0], 0.0, COMMON_PRACTICE)

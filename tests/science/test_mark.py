@@ -24,6 +24,7 @@ from calibrator.science.mark import (
     off_in_row,
     old_line,
     one_bag,
+    proposed_line,
     reach_95,
     reach_untried_95,
     tolerance_band,
@@ -385,3 +386,62 @@ def test_where_only_the_settling_is_not_known_the_level_fills_still_say_their_pa
     assert (right.verdict, right.by_level) == (OldLineVerdict.WEIGH_MORE, OldLineVerdict.KEEP)
     unknown = old_line(CYLINDER, level(spread=0.02), 1.0, 0.0, 31.0, 200.0 * 1.015, 0.02)
     assert unknown.by_level == unknown.verdict == OldLineVerdict.WEIGH_MORE
+
+
+@pytest.mark.parametrize(
+    ("level_g", "target_g", "manner"),
+    [
+        (11.6 * OUNCE, 12.0 * OUNCE, (0, 2)),  # a line 1/8 in above the floor after a level one
+        (350.0, 375.0, (0, 2)),  # that can be read, with next to nothing in the scoop
+        (290.0, 290.0 + 0.24 * 290.0, (0, 2)),
+        (290.0, 290.0 + 0.26 * 290.0, (1, 1)),
+        (290.0, 2.1 * 290.0, (0, 3)),
+        (290.0, 283.0, (0, 2)),  # a line that cannot be told from the rim
+        (290.0, 200.0, (0, 1)),
+        (290.0, 5.0, (0, 1)),  # no count of scoopfuls helps: it is told why
+    ],
+)
+def test_little_beyond_level_scoopfuls_is_shared_out_to_one_line(
+    level_g: float, target_g: float, manner: tuple[int, int]
+) -> None:
+    line = proposed_line(CYLINDER, level_g, 2.0, target_g, 0.02)
+    assert (line.full_scoops, line.to_line) == manner
+    assert line.feeding_g == pytest.approx(target_g)
+    assert (line.problem is None) == (target_g > 5.0)
+
+
+@given(
+    shape=st.sampled_from(SHAPES),
+    target_g=st.floats(5.0, 2000.0),
+    tolerance=st.sampled_from([0.005, 0.02, 0.05]),
+    settling=st.floats(0.97, 1.06),
+)
+def test_scoopfuls_add_up_to_the_target_and_their_line_can_be_read_or_it_is_told_why(
+    shape: Shape, target_g: float, tolerance: float, settling: float
+) -> None:
+    line = proposed_line(shape, 290.0, 2.0, target_g, tolerance, settling, 0.01)
+    each_g = line.mass_g
+    assert line.feeding_g == pytest.approx(line.full_scoops * 290.0 + line.to_line * each_g)
+    if line.struck_level and line.problem is None:
+        assert abs(line.error_share) <= tolerance
+    elif line.problem is None:
+        assert line.feeding_g == pytest.approx(target_g)
+        assert line.height_mm >= 6.0
+        assert line.down_wall_mm >= 3.0
+        assert each_g == pytest.approx(fraction_at(shape, line.down_wall_mm) * 290.0 * settling)
+    assert line.to_line == 1 or line.full_scoops == 0
+
+
+def test_equal_scoopfuls_are_judged_as_the_feeding_that_they_are() -> None:
+    """Two scoopfuls of one line have twice the weight and twice the doubt of one, for both are of the same lot."""
+    single = check_line(CYLINDER, level(), fills(170.0), 40.0, 170.0, 0.02, FINE)
+    double = check_line(CYLINDER, level(), fills(170.0), 40.0, 340.0, 0.02, FINE, to_line=2)
+    assert double.mean_g == pytest.approx(2 * single.mean_g)
+    assert double.u_g == pytest.approx(2 * single.u_g)
+    assert double.verdict is single.verdict
+    assert double.more_fills == single.more_fills
+    assert double.next_line.down_wall_mm == pytest.approx(single.next_line.down_wall_mm)
+    assert double.moved_g == pytest.approx(2 * single.moved_g)
+    assert (double.before_g, double.of_fill_g(340.0)) == (pytest.approx(0.0), 170.0)
+    old = old_line(CYLINDER, level(), 1.02, 0.01, 40.0, 340.0, 0.02, to_line=2)
+    assert old.delivers_g == pytest.approx(2 * old_line(CYLINDER, level(), 1.02, 0.01, 40.0, 170.0, 0.02).delivers_g)

@@ -54,7 +54,7 @@ def of_line(
         ),
         Part(
             translate("How", "What a line off by {step} does").format(step=shown.length(step_mm, system)),
-            translate("How", "area of the powder there × its density"),
+            _times(line.to_line, translate("How", "area of the powder there × its density")),
             amounts.mass(line.grams_per_mm * step_mm, system),
         ),
         Part(
@@ -72,6 +72,11 @@ def of_line(
 
 
 def _full_scoops(line: Line, level_g: float, system: UnitSystem) -> tuple[Part, ...]:
+    if line.to_line > 1:
+        working = translate("How", "target in {count} equal scoopfuls: {working}").format(
+            count=line.to_line, working=f"{amounts.bare_mass(line.target_g, system)} ÷ {line.to_line}"
+        )
+        return (Part(translate("How", "Weight to the line"), working, amounts.mass(line.mass_g, system)),)
     if not line.full_scoops:
         return ()
     return (
@@ -106,7 +111,7 @@ def of_old_line(old: OldLine, target_g: float, tolerance_share: float, system: U
     parts = (
         Part(
             translate("How", "A feeding to the old line"),
-            translate("How", "level scoopful × share of the volume below the line × settling"),
+            _times(old.to_line, translate("How", "level scoopful × share of the volume below the line × settling")),
             amounts.mass(old.delivers_g, system),
         ),
         Part(
@@ -137,8 +142,11 @@ def of_check(check: LineCheck, target_g: float, tolerance_share: float, system: 
     parts = (
         Part(
             translate("How", "A feeding to this line"),
-            translate("How", "mean of the bags, like the level fills; standard uncertainty {u}").format(
-                u=amounts.mass(check.u_g, system, 2)
+            _times(
+                check.next_line.to_line,
+                translate("How", "mean of the bags, like the level fills; standard uncertainty {u}").format(
+                    u=amounts.mass(check.u_g, system, 2)
+                ),
             ),
             amounts.mass(check.mean_g, system),
         ),
@@ -158,6 +166,11 @@ def of_check(check: LineCheck, target_g: float, tolerance_share: float, system: 
     )
     words = translate("How", "What fills to the line weigh, beside what is wanted.")
     return Working(translate("How", "Is the line right?"), parts, (f"{GUM}, 4.2, G.4", TWO_ONE_SIDED), words)
+
+
+def _times(count: int, working: str) -> str:
+    """A working of one scoopful, told as that of so many equal ones."""
+    return f"{count} × {working}" if count > 1 else working
 
 
 def _wanted(target_g: float, tolerance_share: float, system: UnitSystem) -> Part:

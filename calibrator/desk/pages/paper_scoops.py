@@ -138,7 +138,7 @@ class ScoopPick(QWidget):
             return False
         # A line that no table counts with is put there by whoever wants it; a label that is asked for anew has it.
         usual = self._desk.settings.now.label_half if offer.use is LineUse.HALF else not offer.line.reckoned
-        usual = usual or offer.planned_since
+        usual = usual or offer.planned_since or offer.weighed_in
         return before.get(offer.target_g, usual)
 
     def _words(self, offer: LineOffer) -> str:
@@ -171,6 +171,8 @@ class ScoopPick(QWidget):
         text = self.tr("{mass} = {count} to the line: {plans}")
         if count.to_half:
             text = self.tr("{mass} = {count} to the line + 1 to ½: {plans}")
+        if offer.weighed_in and not offer.plans:
+            text = self.tr("{mass} = {count} to the line")
         mass = shown.mass(offer.target_g, self._desk.system, resolution_g=self._step_g or None)
         return text.format(mass=mass, count=count.to_main, plans=", ".join(offer.plans))
 

@@ -270,7 +270,8 @@ class ToMarkPanel(FindingsPanel):
         check = guide.findings.check
         if check is None:
             return
-        limits_g = [limit_g - check.before_g for limit_g in guide.wanted(guide.weigh_in.target_mass_g or check.mean_g)]
+        wanted = guide.wanted(guide.weigh_in.target_mass_g or check.mean_g)
+        limits_g = [check.of_fill_g(limit_g) for limit_g in wanted]
         self._show_result(check.result, guide, system, limits_g)
         self._next.setVisible(not guide.line_should_move)  # of a line that is wrong no more scoopfuls are filled
         reason = line_words.check_reason(check, guide, system, mean_above=True)
@@ -290,10 +291,11 @@ class ToMarkPanel(FindingsPanel):
         check, target = guide.findings.check, guide.weigh_in.target_mass_g
         if check is None or target is None:
             return None
-        before = check.before_g  # the fills shown are of the scoopful to the line alone
         low, high = guide.wanted(target)
-        tolerance = self.tr("tolerance: ± {mass}").format(mass=shown.fine_mass(check.tolerance_g, guide.farm.units))
+        # The fills shown are of one scoopful to the line alone.
+        below, above, from_g, to_g = (check.of_fill_g(each_g) for each_g in (check.low_g, check.high_g, low, high))
+        reach_g = check.tolerance_g / check.next_line.to_line
+        tolerance = self.tr("tolerance: ± {mass}").format(mass=shown.fine_mass(reach_g, guide.farm.units))
         # The feeding's, which is judged: the level scoopfuls before and what is not known of bags widen it.
         interval = self.tr("a feeding, 95 % interval")
-        held = (check.low_g - before, check.high_g - before, low - before, high - before)
-        return Bands(check.result.mean_g, *held, interval, tolerance, check.result.taken_off_g)
+        return Bands(check.result.mean_g, below, above, from_g, to_g, interval, tolerance, check.result.taken_off_g)

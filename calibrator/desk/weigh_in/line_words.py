@@ -26,7 +26,9 @@ def where_words(line: Line, system: UnitSystem) -> str:
     down = unbroken(shown.length(line.down_wall_mm, system))
     if line.struck_level:
         return level_words(line)
-    if line.full_scoops:
+    if line.to_line > 1:
+        words = counted.equal_to_line(line.to_line)
+    elif line.full_scoops:
         words = counted.full_scoops_first(line.full_scoops)
     else:
         words = translate("WeighInWords", "Draw the line {down} down the wall from the rim.")
@@ -99,6 +101,9 @@ def level_instead_words(old: OldLine, system: UnitSystem) -> str:
 
 def _with_manner(told: str, old: OldLine) -> str:
     """How a feeding with the old line is filled, where it takes more than one scoopful."""
+    if old.to_line > 1:
+        manner = translate("WeighInWords", "That is {count} to the old line.").format(count=old.to_line)
+        return f"{told} {manner}"
     if not old.full_scoops:
         return told
     manner = translate("WeighInWords", "That is {count} level + 1 to the old line.").format(count=old.full_scoops)

@@ -107,7 +107,10 @@ class StepMark(StepView):
         before = self.tr("before it, struck level: {count}") if full else ""
         if level:
             before = self.tr("struck level: {count}")
-        self._drawing.set_before(before.format(count=full + level))
+        count = full + level
+        if found.line is not None and found.line.to_line > 1:
+            before, count = self.tr("filled to it for a feeding: {count}"), found.line.to_line
+        self._drawing.set_before(before.format(count=count))
         drawn_there = self.tr("&Drawn at {where}").format(where=shown.length(proposed or 0.0, system))
         self._as_proposed.setText(self.tr("&Use it level") if level else drawn_there)
         self._show_proposal(guide)

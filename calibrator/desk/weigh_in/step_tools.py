@@ -21,7 +21,7 @@ from calibrator.desk.weigh_in.step_view import StepView, show_kept, stays_wrong
 from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
-from calibrator.model import Mark, Scale, Scoop, UnitSystem
+from calibrator.model import Mark, Scale, Scoop, UnitSystem, WeighIn
 from calibrator.science.plausible import unusual_feeding
 from calibrator.units import Kind, Quantity
 
@@ -134,7 +134,7 @@ class StepTools(StepView):
         if mark is None:
             return
         if w.target_mass_g is None and not self._target.text():
-            self._target.set_value(mark.target_mass_g)
+            self._target.set_value(self._feeding_g(mark))
             self._take_quantities()
         if w.old_line_mm is None and not self._old_line.text() and not mark.struck_level:
             self._old_line.set_value(mark.down_wall_mm)
@@ -180,6 +180,13 @@ class StepTools(StepView):
         if count > 1:
             text = counted.weigh_together(count)
             self._together.setText(text)
+
+    def _feeding_g(self, mark: Mark) -> float:
+        """What a line was drawn for: of equal scoopfuls to it the mark tells one, the weigh-in all."""
+        records = self.desk.records
+        of_it = (signed for signed in records.sign_offs(mark.farm_id, mark.lot_id) if signed.id == mark.sign_off_id)
+        weighed = [records.find(WeighIn, signed.weigh_in_id).target_mass_g for signed in of_it]
+        return next((target_g for target_g in weighed if target_g), mark.target_mass_g)
 
     def _last_mark(self, scoop_id: str | None) -> Mark | None:
         """The line that the scoop bears: its newest mark, for whatever lot."""

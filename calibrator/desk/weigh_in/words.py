@@ -14,7 +14,7 @@ from calibrator.desk.guide import BAGS_PROPOSED, FILLS_PLANNED, Guide, Missing
 from calibrator.desk.parts import Tone
 from calibrator.desk.words import only_to_line_words
 from calibrator.model import FillWay, Step, UnitSystem, WeighIn
-from calibrator.science.mark import LineVerdict
+from calibrator.science.mark import Line, LineVerdict
 from calibrator.science.plausible import USUAL_FEEDING_G, Doubt
 from calibrator.science.scale import ScaleCheck
 from calibrator.science.weighing import IntervalRule, LevelResult
@@ -155,15 +155,24 @@ def level_hands(guide: Guide) -> str:
 
 
 def mark_hands(guide: Guide) -> str:
-    """How fills to the line are taken; where level scoopfuls go before, that only the one to the line is weighed."""
+    """How fills to the line are taken; where a feeding takes more than one, that one to the line is weighed alone."""
     told = translate(
         "WeighInWords",
         "Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.",
     )
     line = guide.findings.line
-    if line is None or not line.full_scoops:
+    if line is None or not line.several:
         return told
-    return f"{told} {only_to_line_words(unbroken(shown.fine_mass(line.mass_g, guide.farm.units)))}"
+    return f"{told} {one_to_line_words(line, guide.farm.units)}"
+
+
+def one_to_line_words(line: Line, system: UnitSystem) -> str:
+    """Where a feeding takes more than one scoopful: that one to the line is weighed alone, and its weight."""
+    mass = unbroken(shown.fine_mass(line.mass_g, system))
+    if line.to_line == 1:
+        return only_to_line_words(mass)
+    words = translate("WeighInWords", "Weigh one scoopful to the line at a time, about {mass}; {count} are a feeding.")
+    return words.format(mass=mass, count=line.to_line)
 
 
 def fills_planned(guide: Guide) -> str:
@@ -303,7 +312,7 @@ def doubt_words(doubt: Doubt, weight: str, guide: Guide, system: UnitSystem, *, 
     """Why a typed weight is hardly meant; `short` where what was likelier meant is told behind it."""
     line = guide.findings.line
     if doubt == Doubt.WHOLE_FEEDING and line is not None:
-        return only_to_line_words(unbroken(shown.fine_mass(line.mass_g, system)))
+        return one_to_line_words(line, system)
     if doubt == Doubt.OVER_CAPACITY and guide.scale is not None:
         words = translate("WeighInWords", "{weight} is more than this scale weighs ({capacity}).")
         told = words.format(weight=weight, capacity=shown.mass(guide.scale.capacity_g, system))
