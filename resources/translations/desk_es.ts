@@ -3149,7 +3149,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>target in {count} equal scoopfuls: {working}</source>
-        <translation type="unfinished"></translation>
+        <translation>peso deseado en {count} medidas iguales: {working}</translation>
     </message>
     <message>
         <source>Weight to the line</source>
@@ -8820,7 +8820,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{mass} = {count} to the line</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass} = {count} hasta la línea</translation>
     </message>
     <message>
         <source>{mass}: one level scoop and a line too near the floor</source>
@@ -10400,7 +10400,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>filled to it for a feeding: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>medidas por toma: {count}</translation>
     </message>
     <message>
         <source>&amp;Drawn at {where}</source>
@@ -13258,7 +13258,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Weigh one scoopful to the line at a time, about {mass}; {count} are a feeding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pese una sola medida hasta la línea cada vez, unos {mass}; {count} son una toma.</translation>
     </message>
     <message>
         <source>These two bags differ more than bags usually do: that is why the range is so wide.</source>
@@ -13458,7 +13458,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That is {count} to the old line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Son {count} hasta la línea anterior.</translation>
     </message>
     <message>
         <source>That is {count} level + 1 to the old line.</source>
@@ -14378,9 +14378,9 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message numerus="yes">
         <source>%n equal scoopfuls to one line, {down} down the wall from the rim.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n medida hasta una línea, {down} bajo el borde.</numerusform>
+            <numerusform>%n medidas iguales hasta una línea, {down} bajo el borde.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
