@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date, datetime
 
@@ -132,6 +132,18 @@ def together(now: FarmNow, plan: Plan) -> Batch | None:
     """Today's calves of all groups in one batch; None where they are not mixed alike."""
     batch = batch_of(now, plan, None, sum(group.calves for group in plan.groups), now.vessel(plan.vessel_id))
     return batch if batch.mix else None
+
+
+def others(batch: Batch) -> Iterator[Batch]:
+    """What else is mixed at one time in the same vessel: each other group's batch, and all of a plan together."""
+    now = batch.now
+    for plan in now.plans:
+        for group in (*plan.groups, None):
+            if (plan, group) == (batch.plan, batch.group):
+                continue
+            found = together(now, plan) if group is None else batch_of(now, plan, group, group.calves, batch.vessel)
+            if found is not None and found.mix is not None:
+                yield found
 
 
 def aims_differ(now: FarmNow) -> bool:

@@ -8,7 +8,7 @@ from datetime import datetime
 
 from PySide6.QtCore import QCoreApplication
 
-from calibrator.desk.mix_batch import Batch, planned
+from calibrator.desk.mix_batch import Batch, batch_of, others, planned
 from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer, thermometer
 from calibrator.desk.refusals import in_words
 from calibrator.model import Composition, InstrumentCheckKind, Pail, Reading, ReadingKind
@@ -20,6 +20,7 @@ from calibrator.science.check import (
     best,
     cautions,
     compare_pails,
+    contradict,
     deciding,
     disagree,
     judge,
@@ -29,6 +30,8 @@ from calibrator.science.correction import Addition, Correction, correct
 from calibrator.science.correction import Batch as InVessel
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, by_hydrometer, by_jug
+from calibrator.science.mixing import Mix
+from calibrator.science.other_batch import calves_of, is_batch
 from calibrator.science.own_line import Line
 from calibrator.science.refractometer import Brix, Refractometer, brix
 from calibrator.science.scoop import volume_ml
@@ -46,6 +49,7 @@ USUAL_BRIX = 11.0  # any reading that mixes give: the ways are straight lines ov
 STORE_C = 15.0  # powder as stored, where nobody says
 
 TEMPERATURES = (ReadingKind.WATER_TEMPERATURE, ReadingKind.MIX_TEMPERATURE, ReadingKind.CALF_TEMPERATURE)
+VOLUME_KINDS = (ReadingKind.FINISHED_VOLUME, ReadingKind.FINISHED_LEVEL)
 BRIX_KINDS = (ReadingKind.BRIX, ReadingKind.REFRACTOMETER_SG)
 
 
@@ -66,7 +70,9 @@ class MixFindings:
     that the correction took the chart's volume, for none was read. `warm` are the temperatures with the
     thermometer's error taken off, `thermometer` what is known of it. `line` is the farm's own, where it served,
     and `read` the °Brix of the drops with zero and temperature reckoned in. `at_odds_checked` tells that the
-    instruments of ways at odds were checked in plain water that day: nothing orders it once more.
+    instruments of ways at odds were checked in plain water that day: nothing orders it once more. `other` is the
+    batch that volume and instrument are right for in place of the chosen one, `contradicts` tells that both cannot be
+    true: while either is so, no amount is told to be added.
     """
 
     ways: tuple[Solids, ...] = ()
@@ -78,6 +84,8 @@ class MixFindings:
     judged: Judged | None = None
     at_odds_ways: tuple[Solids, ...] = ()
     at_odds_checked: bool = False
+    other: Batch | None = None
+    contradicts: bool = False
     pails: PailsCompared | None = None
     correction: Correction | None = None
     correction_scoops: ScoopCount | None = None
@@ -98,6 +106,11 @@ class MixFindings:
         """Whether one of them is the finished volume: it takes the powder for right, and stays at odds where the
         powder is wrong, however often both are read."""
         return any(way.way is SolidsFrom.FINISHED_VOLUME for way in self.at_odds_ways)
+
+    @property
+    def batch_doubted(self) -> bool:
+        """Whether it has to be settled first what was read of which batch."""
+        return self.other is not None or self.contradicts
 
     @property
     def by_own_line(self) -> Solids | None:
@@ -157,19 +170,30 @@ class _Work:
 
 
 def work_out(
-    batch: Batch, readings: Sequence[Reading], aim: Aim | None, tools: Tools, at: datetime, *, corrected: bool = False
+    batch: Batch,
+    readings: Sequence[Reading],
+    aim: Aim | None,
+    tools: Tools,
+    at: datetime,
+    *,
+    corrected: bool = False,
+    batch_sure: bool = False,
 ) -> MixFindings:
     """All that a check's readings reach to. Never raises: what cannot be is told in `troubles`.
 
     In a mix that was `corrected` powder and water are no longer those of the chart: its volume tells no solids, and
-    no slip of the chart is looked for.
+    no slip of the chart is looked for. With `batch_sure` somebody was asked whose batch it is, and said
+    the chosen one's.
     """
     work = _Work(batch, readings, tools, at, corrected)
     makers = (_by_drops, _by_hydrometer, _by_jug, *(() if corrected else (_by_volume,)))
     ways = tuple(solids for make in makers for solids in work.attempt(_bound(make, work)))
     chosen = _chosen(work, ways, aim)
     judged = _judged(work, chosen, aim)
-    correction, scoops, as_planned = _correction(work, judged, chosen)
+    other = None if batch_sure else _other(work, ways, chosen, aim)
+    contradicts = other is None and _contradicts(ways, aim)
+    settled = None if other or contradicts else judged
+    correction, scoops, as_planned = _correction(work, settled, chosen)
     return MixFindings(
         ways=ways,
         best=chosen,
@@ -180,11 +204,13 @@ def work_out(
         judged=judged,
         at_odds_ways=(at_odds := _at_odds(ways)),
         at_odds_checked=bool(at_odds) and all(_checked_that_day(work, way) for way in at_odds),
+        other=other,
+        contradicts=contradicts,
         pails=_pails(work),
         correction=correction,
         correction_scoops=scoops,
         correction_planned=as_planned,
-        causes=_causes(work, judged, chosen),
+        causes=_causes(work, settled, chosen),
         cautions=_cautions(work, chosen),
         warm=tuple((kind, found) for kind in TEMPERATURES if (found := work.warmth(kind)) is not None),
         thermometer=work.thermometer(),
@@ -214,6 +240,40 @@ def _chosen(work: _Work, ways: Sequence[Solids], aim: Aim | None) -> Solids | No
         except CannotCompute:
             pass  # `_judged` tells it
     return best(ways)
+
+
+def _contradicts(ways: Sequence[Solids], aim: Aim | None) -> bool:
+    try:
+        return bool(ways) and aim is not None and contradict(ways, aim.target_share, aim.tolerance_share)
+    except CannotCompute:
+        return False  # `_judged` tells it
+
+
+def _other(work: _Work, ways: Sequence[Solids], chosen: Solids | None, aim: Aim | None) -> Batch | None:
+    """The batch that the finished volume is, where it is surely not that of the chosen one: another group's, or one
+    for more or fewer calves of the same. As any volume would be such a one, an instrument has to bear it out and must
+    not lean the volume's way."""
+    volume, mix = _volume_read(work), work.batch.mix
+    by_volume = next((way for way in ways if way.way is SolidsFrom.FINISHED_VOLUME), None)
+    if volume is None or mix is None or by_volume is None or aim is None:
+        return None
+    try:
+        if not judge(by_volume, aim.target_share, aim.tolerance_share).verdict.outside:
+            return None
+        calves = calves_of(volume[0], mix.volume_ml, work.batch.calves)
+        resized = [_for_calves(work.batch, calves)] if chosen is not by_volume and calves != work.batch.calves else []
+        every = (*others(work.batch), *resized)
+        return next((one for one in every if one.mix and is_batch(*volume, ways, *_wanted(one.mix, aim))), None)
+    except CannotCompute:
+        return None
+
+
+def _wanted(mix: Mix, aim: Aim) -> tuple[float, float, float]:
+    return mix.volume_ml, mix.solids_share, aim.tolerance_share
+
+
+def _for_calves(batch: Batch, calves: int) -> Batch:
+    return batch_of(batch.now, batch.plan, batch.group, calves, batch.vessel)
 
 
 def _bound(make: Callable[[_Work], list[Solids]], work: _Work) -> Callable[[], list[Solids]]:

@@ -32,6 +32,8 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
     batch = batch_of(then, plan, group, check.calves, then.vessel(check.vessel_id))
     aim = Aim(check.target_share, check.tolerance_share)
     found = work_out(batch, check.readings, aim, tools, check.at)
+    if found.batch_doubted:
+        return translate("MixWords", "First read volume and drops again, and look whose batch it was.")
     if found.correction is None:
         return ""
     step_g, looked = then.powder.resolution_g, found.at_odds

@@ -109,12 +109,12 @@ def conflict_words(found: MixFindings) -> str:
         return translate("MixWords", "But two instruments disagree: one reads wrong. First read with both again.")
     if not found.odds_of_volume:
         return translate("MixWords", "But two instruments disagree: one reads wrong. First check both in plain water.")
-    if found.best is not None and found.best.way is SolidsFrom.FINISHED_VOLUME:
+    instrument, volume_ = found.at_odds_ways
+    if _against_the_verdict(found, too_little=instrument.share < volume_.share):
         return translate(
             "MixWords",
             "But the instrument does not agree with the volume. First stir to the bottom and read both again.",
         )
-    instrument, volume_ = found.at_odds_ways
     if instrument.share < volume_.share:
         return translate(
             "MixWords",
@@ -126,6 +126,14 @@ def conflict_words(found: MixFindings) -> str:
         "But the volume does not agree. Likeliest: too much powder went in, or it is not stirred in yet. First stir "
         "to the bottom and read again.",
     )
+
+
+def _against_the_verdict(found: MixFindings, *, too_little: bool) -> bool:
+    """Whether powder as the likeliest cause would gainsay the verdict above it, or the verdict rests on the volume."""
+    if found.best is not None and found.best.way is SolidsFrom.FINISHED_VOLUME:
+        return True
+    off = found.judged.deviation if found.judged else 0.0
+    return off > 0 if too_little else off < 0
 
 
 def odds_words(found: MixFindings) -> str:

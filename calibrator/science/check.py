@@ -133,7 +133,7 @@ def _zeroed_u(solids: Solids) -> float:
 
 def deciding(found: Sequence[Solids], target_share: float, tolerance_share: float = TOLERANCE_SHARE) -> Solids:
     """The way that the verdict rests on: `best`, unless the finished volume is surely outside and every instrument,
-    unsure alone, leans to the same side.
+    unsure alone, leans to the same side and does not rule it out.
 
     The volume takes the powder for right; wrong powder that makes up for wrong water would have to show in the
     instrument, which says the contrary. Raises CannotCompute as `best` and `judge` do.
@@ -144,9 +144,29 @@ def deciding(found: Sequence[Solids], target_share: float, tolerance_share: floa
         return chosen
     judged = judge(volume, target_share, tolerance_share)
     side = math.copysign(1.0, judged.deviation)
-    leans = all(side * (s.share - target_share) > tolerance_share for s in found)
+    leans = all(side * (s.share - target_share) > tolerance_share and not _apart(s, volume) for s in found)
     unsure = not judge(chosen, target_share, tolerance_share).verdict.outside
     return volume if judged.verdict.outside and leans and unsure else chosen
+
+
+def contradict(found: Sequence[Solids], target_share: float, tolerance_share: float = TOLERANCE_SHARE) -> bool:
+    """Whether the finished volume and the surest instrument cannot both be true of this batch: the volume is surely
+    outside, the intervals do not meet, and the instrument is not surely outside on the same side.
+
+    Then water and powder would both have to be wrong, one against the other: the volume is misread, or another
+    batch's, and no amount that is reckoned with it can be told. Raises CannotCompute as `best` and `judge` do.
+    """
+    chosen = best(found)
+    volume = next((s for s in found if s.way is SolidsFrom.FINISHED_VOLUME), None)
+    if volume is None or volume is chosen or not _apart(chosen, volume):
+        return False
+    by_volume = judge(volume, target_share, tolerance_share).verdict
+    return by_volume.outside and judge(chosen, target_share, tolerance_share).verdict is not by_volume
+
+
+def _apart(one: Solids, other: Solids) -> bool:
+    """Whether the 95 % intervals of two ways do not meet: farther from each other than what merely disagrees."""
+    return one.high < other.low or other.high < one.low
 
 
 def best(found: Sequence[Solids]) -> Solids:

@@ -79,14 +79,39 @@ class BatchForm(QWidget):
         plan, group = self._chosen()
         return batch_of(self._now, plan, group, self.calves.count(), self._vessel())
 
-    def whose(self) -> str:
-        """Whose batch this is, as it stands in the choice; blank where all groups want the same."""
-        return self.group.currentText() if self._differ else ""
+    def whose(self, *, by_volume: bool = False) -> str:
+        """Whose batch this is, as it stands in the choice; blank where all groups want the same, unless a volume was
+        read: of that each has its own."""
+        return self.group.currentText() if self._differ or (by_volume and self.group.count() > 1) else ""
 
     @property
     def group_assumed(self) -> bool:
-        """Whether it makes a difference whose batch it is, and nobody has said."""
-        return self._differ and not self._group_chosen
+        """Whether nobody has said yet whose batch it is."""
+        return not self._group_chosen
+
+    def ask_again(self) -> None:
+        """The next check may be of another group's batch: what was chosen for the last one is told as assumed."""
+        self._group_chosen = False
+
+    def is_same(self) -> None:
+        """What is read next is the batch that was read last."""
+        self._group_chosen = True
+
+    def name_of(self, batch: Batch) -> str:
+        """A batch as it stands in the choice."""
+        return self.group.itemText(self._place_of(batch))
+
+    def choose(self, batch: Batch) -> None:
+        """Take another batch, as if the person had chosen it."""
+        self.group.setCurrentIndex(self._place_of(batch))
+        self._group_picked()
+        if self.calves.count() != batch.calves:
+            self.calves.set_count(batch.calves)
+            self._count()
+
+    def _place_of(self, batch: Batch) -> int:
+        wanted = batch.plan.id if batch.plan else "", batch.group.name if batch.group else None
+        return next((at for at in range(self.group.count()) if self.group.itemData(at) == wanted), -1)
 
     def aim(self) -> Aim | None:
         """What is wanted; None where it is not typed or not understood."""

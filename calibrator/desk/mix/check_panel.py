@@ -21,7 +21,7 @@ from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix.readings_form import ReadingsForm
 from calibrator.desk.mix.verdict_panel import Told, VerdictPanel
 from calibrator.desk.mix_batch import FarmNow, farm_now
-from calibrator.desk.mix_checks import TEMPERATURES, MixFindings, right_brix, work_out
+from calibrator.desk.mix_checks import TEMPERATURES, VOLUME_KINDS, MixFindings, right_brix, work_out
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import leaning_words
 from calibrator.desk.parts import button, card, column, label, row
@@ -77,6 +77,7 @@ class CheckPanel(QWidget):
         self._told: Told | None = None
         self._kept: Kept | None = None  # in view until the next check is begun
         self._corrected = False  # the mix in hand was read before and put right
+        self._batch_sure = False  # somebody was asked whose batch it is, and said the chosen one's
         self._group = NameChoice()
         self.whose = Captioned(self.tr("Batch for"), self._group, speaks=False)
         self._batch = Later(self._make_batch)
@@ -89,6 +90,8 @@ class CheckPanel(QWidget):
         self.verdict.water_check_wanted.connect(self.water_check_wanted)
         self.verdict.line_wanted.connect(self.line_wanted)
         self.verdict.again_wanted.connect(self.read_again)
+        self.verdict.other_wanted.connect(self._take_other)
+        self.verdict.chosen_wanted.connect(self._stay_with_chosen)
         self._lay_out()
 
     def complete(self) -> None:
@@ -123,8 +126,20 @@ class CheckPanel(QWidget):
         self._of_another()
 
     def _batch_typed(self) -> None:
-        self._kept, self._corrected = None, False
+        self._kept, self._corrected, self._batch_sure = None, False, False
         self.work_out()
+
+    def _take_other(self) -> None:
+        """It is the batch that the volume is right for."""
+        if self._found.other is not None:
+            self.batch_form.choose(self._found.other)
+        self.keep_button.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _stay_with_chosen(self) -> None:
+        """It is the chosen one, however much it looks like another."""
+        self._batch_sure = True
+        self.work_out()
+        self.keep_button.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _of_another(self) -> None:
         """Follow the lot and the moment that are chosen."""
@@ -181,14 +196,19 @@ class CheckPanel(QWidget):
         tool = self.readings.refractometer_id
         right = right_brix(batch, aim, self._tools, tool, at) if aim and self.readings.in_brix else None
         self.readings.show_right(right)
-        self._found = work_out(batch, [] if unread else readings, aim, self._tools, at, corrected=self._corrected)
+        told = [] if unread else readings
+        self._found = work_out(
+            batch, told, aim, self._tools, at, corrected=self._corrected, batch_sure=self._batch_sure
+        )
         if self.readings.pending():
             self._kept = None
         if self._kept is None:
             self._head()
             form = self.batch_form
             stale = self._stale(readings, self._tools)
-            self._told = Told(self._found, batch, unread, stale, right, form.whose(), assumed=form.group_assumed)
+            whose = form.whose(by_volume=any(each.kind in VOLUME_KINDS for each in readings))
+            other = form.name_of(self._found.other) if self._found.other else ""
+            self._told = Told(self._found, batch, unread, stale, right, whose, form.group_assumed, other)
         self._show_told()
         lot_known = self._now is not None and self._now.powder.lot is not None
         self.keep_button.setEnabled(bool(readings) and not unread and lot_known)
@@ -245,6 +265,8 @@ class CheckPanel(QWidget):
 
     def _now_words(self, found: MixFindings) -> str:
         """What is to be done once a check is kept; blank where nothing is."""
+        if found.batch_doubted:
+            return ""  # nothing was told to be added
         if found.at_odds:
             return self.tr("Look at these first, and type the fresh readings. Once something was added:")
         if found.correction is not None and found.correction.far_off:
@@ -255,6 +277,7 @@ class CheckPanel(QWidget):
     def read_again(self) -> None:
         """The same mix once more, after what was told was done."""
         self.clear()
+        self.batch_form.is_same()
         self._corrected = True
         self.note.set_text(self.tr("after correcting"))
         self.work_out()
@@ -270,7 +293,8 @@ class CheckPanel(QWidget):
 
     def _empty(self, kept: Kept | None = None) -> None:
         """Make room for the next check; what was `kept` goes on to be told."""
-        self._kept, self._corrected = kept, False
+        self._kept, self._corrected, self._batch_sure = kept, False, False
+        self.batch_form.ask_again()
         self.readings.clear()
         self.note.set_text("")
         self.occasion.clear()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
+from calibrator.desk import mix_odds as odds
 from calibrator.desk import mix_words as words
 from calibrator.desk.how.of_check import of_solids
 from calibrator.desk.how.view import how_button
@@ -27,7 +28,8 @@ OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 class Told:
     """All that is told of a check: `unread` where drops could not be read, `stale` names other instruments whose
     checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted, `whose` whose batch it
-    is where that decides what is right, `assumed` where nobody has said it."""
+    is where that decides what is right, `assumed` where nobody has said it, `other` names the batch that the volume is
+    right for."""
 
     found: MixFindings
     batch: Batch
@@ -36,6 +38,7 @@ class Told:
     right_brix: float | None = None
     whose: str = ""
     assumed: bool = False
+    other: str = ""
 
 
 class VerdictPanel(QWidget):
@@ -49,6 +52,8 @@ class VerdictPanel(QWidget):
     water_check_wanted = Signal()
     line_wanted = Signal()
     again_wanted = Signal()
+    other_wanted = Signal()
+    chosen_wanted = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -58,10 +63,16 @@ class VerdictPanel(QWidget):
         self.way, self.doubts = label("", "quiet"), label("")
         self.warm, self.basis = label(""), label("", "quiet")
         self.odds = label("", "caution")
-        self.whose = label("")
+        self.whose = label("", "heading")
         self.to_water = button(self.tr("Check in plain water"), self.water_check_wanted.emit)
         self.to_line = button(self.tr("Brix calibration"), self.line_wanted.emit)
         self._next = row(self.to_water, self.to_line, None)
+        self.other = button(self.tr("Yes, that batch"), self.other_wanted.emit)
+        self.chosen = button(self.tr("No, as chosen"), self.chosen_wanted.emit)
+        self._answers = QWidget()
+        answers = row(self.other, self.chosen, None)
+        answers.setContentsMargins(0, 0, 0, 0)
+        self._answers.setLayout(answers)
         self.kept, self._over = label(""), column()
         self.verdict_card = card(
             self._over,
@@ -69,6 +80,7 @@ class VerdictPanel(QWidget):
             self.kept,
             self.verdict,
             self.today,
+            self._answers,
             self.solids,
             self.bar,
             self.would_tell,
@@ -98,7 +110,16 @@ class VerdictPanel(QWidget):
         for widget in (self.causes_card, self.pails_card, self.way_card):
             layout.addWidget(widget)
         layout.addStretch(1)
-        for part in (self.odds, self.again, self.now, self.kept, self.whose, self.to_water, self.to_line):
+        for part in (
+            self.odds,
+            self.again,
+            self.now,
+            self.kept,
+            self.whose,
+            self.to_water,
+            self.to_line,
+            self._answers,
+        ):
             part.hide()
 
     def show_told(self, told: Told, system: UnitSystem) -> None:
@@ -110,6 +131,9 @@ class VerdictPanel(QWidget):
         _say(self.whose, self._whose_words(told))
         set_tone(self.whose, "warn" if told.assumed else "")
         self._show_verdict(found)
+        if found.batch_doubted:
+            self._doubt_batch(told, system)
+        self._answers.setVisible(found.other is not None)
         if told.unread:
             self.solids.setText(self.tr("The drops could not be read. Mend them first."))
         self._show_way(found, told.stale)
@@ -182,6 +206,16 @@ class VerdictPanel(QWidget):
         ]
         _say(self.would_tell, " ".join(text for text in told if text))
 
+    def _doubt_batch(self, told: Told, system: UnitSystem) -> None:
+        """Ask whose batch it is, or say what cannot be, in place of a verdict that would rest on one or the other."""
+        set_style_property(self.verdict_card, "tone", "warn")
+        set_tone(self.verdict, "warn")
+        for part in (self.bar, self.would_tell, self.to_line):
+            part.hide()
+        self.verdict.setText(odds.doubted_heading(told.found, told.batch))
+        _say(self.today, odds.doubted_words(told.found, told.batch, told.other, system))
+        _say(self.solids, self.tr("Each way: {ways}.").format(ways=words.ways_words(told.found)))
+
     def _offer(self, would_tell: WouldTell | None, found: MixFindings) -> None:
         """The way to what would tell more, at hand."""
         self.to_water.setVisible(_water_ordered(found))
@@ -204,7 +238,9 @@ class VerdictPanel(QWidget):
         _say(self.way, " ".join(told))
         ordered = _water_ordered(found)
         doubts = [words.doubt_words(doubt, water_ordered=ordered) for doubt in best.doubts] if best else []
-        _say(self.odds, words.odds_words(found) if found.at_odds else "")
+        _say(
+            self.odds, odds.look_words(found) if found.contradicts else words.odds_words(found) if found.at_odds else ""
+        )
         _say(self.doubts, " ".join([*doubts, *([stale] if stale else [])]))
         set_tone(self.doubts, "warn")
         self.way_card.setVisible(best is not None or bool(stale) or bool(found.warm))
@@ -229,7 +265,7 @@ class VerdictPanel(QWidget):
 
     def _show_correction(self, found: MixFindings, batch: Batch, system: UnitSystem) -> None:
         fix = found.correction
-        self.correction_card.setVisible(fix is not None or found.at_odds)
+        self.correction_card.setVisible(fix is not None or (found.at_odds and found.other is None))
         self.correction.setVisible(fix is not None)
         if fix is None:
             return
@@ -251,19 +287,24 @@ class VerdictPanel(QWidget):
             lines = [self.tr("No usual slip fits this reading. Weigh the next powder, and look at the scoop.")]
         self.causes.setText("\n".join(lines))
         self.causes_card.setVisible(
-            outside and not (found.at_odds and not found.causes)
+            outside and not found.batch_doubted and not (found.at_odds and not found.causes)
         )  # what to look at stands above
 
 
 def may_be_fed(found: MixFindings) -> bool:
     """Whether the verdict is open and nothing about harm is told."""
     open_yet = found.judged is not None and found.judged.verdict is Verdict.CANNOT_TELL
-    return open_yet and not found.at_odds and not any(words.grave(caution) for caution in found.cautions)
+    return (
+        open_yet
+        and not found.at_odds
+        and not found.batch_doubted
+        and not any(words.grave(caution) for caution in found.cautions)
+    )
 
 
 def _water_ordered(found: MixFindings) -> bool:
     """Whether a check in plain water is what would tell more, or what comes before anything is added."""
-    unchecked = found.at_odds and not found.at_odds_checked
+    unchecked = found.at_odds and found.other is None and not found.at_odds_checked
     return unchecked or (found.judged is not None and found.judged.would_tell is WouldTell.ZERO_CHECK)
 
 
