@@ -5539,6 +5539,41 @@ entre {low} y {high}
     </message>
 </context>
 <context>
+    <name>MixOdds</name>
+    <message>
+        <source>For how many calves is this?</source>
+        <translation>¿Para cuántas becerras es?</translation>
+    </message>
+    <message>
+        <source>Whose batch is this?</source>
+        <translation>¿De quién es esta tanda?</translation>
+    </message>
+    <message>
+        <source>The volume and the instrument cannot both be right. Add nothing before they were read again.</source>
+        <translation>El volumen y el instrumento no pueden tener razón los dos. No agregue nada antes de leerlos otra vez.</translation>
+    </message>
+    <message>
+        <source>The volume is about that for {calves}, not for {count}: was it mixed for so many?</source>
+        <translation>El volumen es más o menos el de {calves}, no el de {count}: ¿se mezcló para tantas?</translation>
+    </message>
+    <message>
+        <source>The volume is that of the batch for {other}, {volume}: is it theirs?</source>
+        <translation>El volumen es el de la tanda para {other}, {volume}: ¿es la de ese grupo?</translation>
+    </message>
+    <message>
+        <source>The volume is that of the batch for {other}, {volume}, and the reading fits it: is it theirs?</source>
+        <translation>El volumen es el de la tanda para {other}, {volume}, y la lectura concuerda: ¿es la de ese grupo?</translation>
+    </message>
+    <message>
+        <source>Two ways disagree too far for any slip ({one}; {other}): no amount is told to be added. Look at these first:</source>
+        <translation>Las dos maneras difieren demasiado para cualquier descuido ({one}; {other}): no se indica ninguna cantidad que agregar. Revise primero:</translation>
+    </message>
+    <message>
+        <source>whether “Batch for” and “Calves” are those of this batch</source>
+        <translation>que “Tanda para” y “Becerras” sean los de esta tanda</translation>
+    </message>
+</context>
+<context>
     <name>MixWords</name>
     <message>
         <source>{mass} ({grams})</source>
@@ -6007,6 +6042,10 @@ entre {low} y {high}
     <message>
         <source>So far off it is not to be trusted: adjust or replace it.</source>
         <translation>Tan desviado no es de fiar: ajústelo o cámbielo.</translation>
+    </message>
+    <message>
+        <source>First read volume and drops again, and look whose batch it was.</source>
+        <translation>Primero lea otra vez el volumen y las gotas, y vea de quién era la tanda.</translation>
     </message>
     <message>
         <source>To put it right: {fix}</source>
@@ -12855,6 +12894,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Brix calibration</source>
         <translation>Calibración Brix</translation>
+    </message>
+    <message>
+        <source>Yes, that batch</source>
+        <translation>Sí, es esa tanda</translation>
+    </message>
+    <message>
+        <source>No, as chosen</source>
+        <translation>No, la elegida</translation>
     </message>
     <message>
         <source>Read again, corrected</source>
