@@ -22,7 +22,7 @@ def is_batch(
 
     Without an instrument the volume alone tells it. Raises CannotCompute for volumes not above zero.
     """
-    off_ml = abs(positive(read_ml, "The finished volume") - positive(batch_ml, "The volume of a batch"))
+    off_ml = abs(positive(read_ml, "The finished volume") - positive(batch_ml, "The finished volume"))
     allowed = all(
         solids.low <= target_share + tolerance_share and solids.high >= target_share - tolerance_share
         for solids in instruments(found)
@@ -35,5 +35,5 @@ def calves_of(read_ml: float, batch_ml: float, calves: int) -> int:
 
     Raises CannotCompute for volumes not above zero.
     """
-    share = positive(read_ml, "The finished volume") / positive(batch_ml, "The volume of a batch")
+    share = positive(read_ml, "The finished volume") / positive(batch_ml, "The finished volume")
     return max(1, round(calves * share))
