@@ -397,6 +397,15 @@ def slip_words(cause: Cause) -> str:
     )
 
 
+def counts_differ_words() -> str:
+    """Why another number of scoopfuls is added than seems to be missing."""
+    return translate(
+        "MixWords",
+        "What to add is reckoned for the volume in the vessel and up to the solids wanted; what is missing, from the "
+        "count on the chart to the nearest scoopful. So the two can differ a little.",
+    )
+
+
 def _scoopfuls(cause: Cause) -> str:
     if cause.slip is Slip.SCOOP_LESS:
         return translate("MixWords", "{count} scoopfuls too few").format(count=cause.count)

@@ -17,6 +17,7 @@ from calibrator.desk.parts import button, card, clear, column, label, row, set_s
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
 from calibrator.model import UnitSystem
+from calibrator.science.causes import Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell, surely_inside
 from calibrator.science.solids import Solids, SolidsFrom
 from calibrator.values import dataclass
@@ -285,6 +286,7 @@ class VerdictPanel(QWidget):
         outside = found.judged is not None and found.judged.verdict.outside
         if outside and not lines:
             lines = [self.tr("No usual slip fits this reading. Weigh the next powder, and look at the scoop.")]
+        lines += [words.counts_differ_words()] if _counts_differ(found) else []
         self.causes.setText("\n".join(lines))
         self.causes_card.setVisible(
             outside and not found.batch_doubted and not (found.at_odds and not found.causes)
@@ -306,6 +308,13 @@ def _water_ordered(found: MixFindings) -> bool:
     """Whether a check in plain water is what would tell more, or what comes before anything is added."""
     unchecked = found.at_odds and found.other is None and not found.at_odds_checked
     return unchecked or (found.judged is not None and found.judged.would_tell is WouldTell.ZERO_CHECK)
+
+
+def _counts_differ(found: MixFindings) -> bool:
+    """Whether another number of scoopfuls is to be added than a cause tells to be missing."""
+    adds = found.correction_scoops
+    missing = [cause.count for cause in found.causes if cause.slip is Slip.SCOOP_LESS]
+    return adds is not None and bool(missing) and missing[0] != adds.scoopfuls
 
 
 def _alike(found: MixFindings) -> bool:

@@ -293,6 +293,10 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     assert "But the volume does not agree. Likeliest: too " in panel.verdict.today.text()
     causes = panel.verdict.causes.text()
     assert "3 scoopfuls too few" in causes
+    adds = panel.found.correction_scoops
+    assert adds is not None
+    assert abs(adds.scoopfuls - 3) <= 1
+    assert ("the two can differ" in causes) == (adds.scoopfuls != 3)
     assert "drawn as water" not in causes
     assert "add" not in panel.verdict.odds.text().splitlines()[-1].lower()
 
