@@ -190,7 +190,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Counted like this, a drift of {drift} would never show: count from a bag just opened.</source>
-        <translation>Contando así, una desviación de {drift} nunca se notaría: cuente desde un costal recién abierto.</translation>
+        <translation>Contando así nunca se notaría una desviación de {drift}: cuente desde un costal recién abierto.</translation>
     </message>
     <message>
         <source>With {feedings} a day a drift of {drift} shows after {days}, in four cases of five.</source>
@@ -4331,7 +4331,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{count} of 2 mixes. Until then one for whole milk serves; replacers differ from it.</source>
-        <translation>{count} de 2 mezclas. Mientras, sirve la de leche entera; los sustitutos se apartan de ella.</translation>
+        <translation>{count} de 2 mezclas. Mientras tanto se usa la conversión de leche entera; los sustitutos no dan exactamente lo mismo.</translation>
     </message>
     <message>
         <source>These mixes make no calibration</source>
@@ -5617,15 +5617,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>hydrometer</source>
-        <translation>densímetro</translation>
+        <translation>con el densímetro</translation>
     </message>
     <message>
         <source>weighed jug</source>
-        <translation>jarra en la báscula</translation>
+        <translation>con la jarra pesada</translation>
     </message>
     <message>
         <source>finished volume</source>
-        <translation>volumen ya mezclado</translation>
+        <translation>por el volumen ya mezclado</translation>
     </message>
     <message>
         <source>By the hydrometer, through the density of the mix.</source>
@@ -5665,7 +5665,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Brix calibration</source>
-        <translation>calibración Brix</translation>
+        <translation>con la calibración Brix</translation>
     </message>
     <message>
         <source>Probably too thin, not sure yet</source>
@@ -5685,7 +5685,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>rule Brix + 2</source>
-        <translation>regla Brix + 2</translation>
+        <translation>con la regla Brix + 2</translation>
     </message>
     <message>
         <source>By the farm&apos;s own Brix calibration for this powder, from {count} weighed mixes.</source>
@@ -5777,7 +5777,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>whole-milk conversion</source>
-        <translation>conversión de leche entera</translation>
+        <translation>con la conversión de leche entera</translation>
     </message>
     <message>
         <source>Solids here are powder as fed ÷ mix, the powder&apos;s own water counted in: {water} assumed; type the moisture from the bag under Lots. As dry matter that is {dry}.</source>
@@ -5858,6 +5858,10 @@ entre {low} y {high}
     <message>
         <source>{what}: that would give {solids}</source>
         <translation>{what}: eso daría {solids}</translation>
+    </message>
+    <message>
+        <source>What to add is reckoned for the volume in the vessel and up to the solids wanted; what is missing, from the count on the chart to the nearest scoopful. So the two can differ a little.</source>
+        <translation>Lo que se agrega se calcula para el volumen del recipiente y hasta los sólidos que se quieren; lo que falta, a partir de las medidas de la tabla y en medidas enteras. Por eso pueden diferir un poco.</translation>
     </message>
     <message>
         <source>{count} scoopfuls too few</source>
@@ -10364,7 +10368,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>if known; only noted, no weight is changed for it</source>
-        <translation>si se sabe; solo se anota, ningún peso cambia por ella</translation>
+        <translation>si la sabe; solo se anota y no cambia ningún peso</translation>
     </message>
     <message>
         <source>Room tem&amp;perature</source>
@@ -10372,7 +10376,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>if known</source>
-        <translation>si se sabe</translation>
+        <translation>si la sabe</translation>
     </message>
 </context>
 <context>
@@ -12050,7 +12054,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The mix with lot {number} was not checked yet.</source>
-        <translation>La mezcla con el lote {number} aún no se revisó.</translation>
+        <translation>Todavía no se revisa la mezcla con el lote {number}.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was last checked on {day}.</source>
@@ -13321,7 +13325,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That is as near as good scales are; the means are corrected for it.</source>
-        <translation>Así de cerca dan las buenas básculas; los promedios se corrigen por eso.</translation>
+        <translation>También las buenas básculas se apartan así de poco; los promedios se corrigen por eso.</translation>
     </message>
     <message>
         <source>Zero it, check that it stands level, fit fresh batteries, and try again. If it stays so, the means are corrected for it.</source>
@@ -13353,7 +13357,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>More fills would hardly tell it better: go on with what is known.</source>
-        <translation>Más llenadas apenas lo aclararían: siga con lo que se sabe.</translation>
+        <translation>Con más llenadas casi no se sabría más: siga con lo que hay.</translation>
     </message>
     <message>
         <source>Known within ± {now}; within ± {wanted} is wanted.</source>
