@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QRect, Qt, QTimer, QUrl, Signal
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QFrame, QGridLayout, QSizePolicy, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QLayout, QSizePolicy, QWidget
 
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.theme import SPACE
@@ -17,8 +17,7 @@ NOTICE_MS = 4000
 LETTER_MS = 60  # a long one stays as long as it takes to read: some 17 letters a second, common practice, no source
 WAYS_MS = 20_000  # long enough to read a folder's name and to reach for a button
 _SHORT_END = 10
-_WIDTHS = range(180, 641, 20)
-_MOST_HIGH = 120  # over a page, where it is high enough
+_LEAST_WIDE, _WIDTH_STEP = 180, 20
 
 
 def _on_lines(name: str) -> str:
@@ -47,7 +46,8 @@ def _at_foot(room: QRect, width: int, height: int) -> QRect:
 
 
 class Notice(QFrame):
-    """Fits itself into a gap of its parent: the narrowest shape that the gap is high enough for."""
+    """Fits itself into a gap of its parent, or lies along the foot of the page as low as can be: there it covers the
+    fewest figures."""
 
     not_opened = Signal(Path)
 
@@ -57,7 +57,7 @@ class Notice(QFrame):
         self._said = _Said()
         self._before: _Said | None = None  # what a lasting word has pushed aside
         self._words = label("")
-        self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.MinimumExpanding)
+        self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self.open_file = button(self.tr("Open"), self._open_file)
         self.open_folder = button(self.tr("Folder"), self._open_folder)
         self.open_folder.setToolTip(self.tr("Show the folder"))
@@ -70,13 +70,15 @@ class Notice(QFrame):
         ways = row(self.open_file, self.open_folder, self.way, None)
         ways.setContentsMargins(0, 0, 0, 0)
         self._ways.setLayout(ways)
-        layout = QGridLayout(self)  # one in all: a row within another would keep the height of the words before
-        layout.setContentsMargins(12, 8, 12, 8)
-        layout.setSpacing(SPACE)
-        layout.addWidget(self._words, 0, 0)
-        layout.addWidget(self.close_button, 0, 1, Qt.AlignmentFlag.AlignTop)
-        layout.addWidget(self._ways, 1, 0, 1, 2)
-        layout.setColumnStretch(0, 1)
+        # One in all: a row within another would keep the height of the words before.
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(12, 8, 12, 8)
+        self._grid.setSpacing(SPACE)
+        self._grid.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)  # else words that wrap ask for a square
+        self._grid.addWidget(self._words, 0, 0)
+        self._grid.addWidget(self.close_button, 0, 2, Qt.AlignmentFlag.AlignTop)
+        self._grid.setColumnStretch(0, 1)
+        self._put_ways(beside=False)
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.timeout.connect(self.hide)
@@ -135,17 +137,34 @@ class Notice(QFrame):
         return there
 
     def place(self, gap: QRect, page: QRect, focus: QRect) -> None:
-        """Stand at the foot of the gap, wider than it where the words are too many for its height; in a gap too low for
-        any width, or over what has the keys, at the foot or the head of the page instead."""
-        least = self.minimumSizeHint().height()
-        heights = {width: max(self.heightForWidth(width), least) for width in _WIDTHS}
-        places = [_at_foot(gap, width, high) for width, high in heights.items() if high <= gap.height()][:1]
-        width, high = next(
-            (one for one in heights.items() if one[1] <= _MOST_HIGH), (_WIDTHS[-1], heights[_WIDTHS[-1]])
-        )
-        foot, head = _at_foot(page, width, high), QRect(page.left(), page.top(), width, high)
-        places += [foot, head]
-        self.setGeometry(next((place for place in places if not place.intersects(focus)), foot))
+        """Stand at the foot of the gap; where it is too small, or what has the keys is there, lie along the foot of
+        the page, or its head."""
+        self._put_ways(beside=False)
+        high = self._high(gap.width())
+        place = _at_foot(gap, gap.width(), high)
+        if high > gap.height() or place.intersects(focus):
+            self._put_ways(beside=True)
+            width = self._along(page.width())
+            high = self._high(width)
+            foot, head = _at_foot(page, width, high), QRect(page.left(), page.top(), width, high)
+            place = head if foot.intersects(focus) and not head.intersects(focus) else foot
+        self.setGeometry(place)
+
+    def _along(self, most: int) -> int:
+        """The narrowest that is as low as can be."""
+        low = self._high(most)
+        return next((wide for wide in range(_LEAST_WIDE, most, _WIDTH_STEP) if self._high(wide) <= low), most)
+
+    def _high(self, width: int) -> int:
+        return self.heightForWidth(width)
+
+    def _put_ways(self, *, beside: bool) -> None:
+        """The ways below the words, or beside them where it is to be low."""
+        self._grid.removeWidget(self._ways)
+        if beside:
+            self._grid.addWidget(self._ways, 0, 1, Qt.AlignmentFlag.AlignTop)
+        else:
+            self._grid.addWidget(self._ways, 1, 0, 1, 3)
 
     def _go(self) -> None:
         way = self._said.way

@@ -159,7 +159,21 @@ def test_long_words_are_whole_the_first_time(window: Window, desk: Desk, tmp_pat
     assert window._notice.height() >= window._notice.heightForWidth(window._notice.width())
 
 
-def test_where_no_width_is_low_enough_it_is_no_wider_than_helps(window: Window, desk: Desk, tmp_path: Path) -> None:
+def test_what_the_gap_does_not_hold_lies_low_along_the_foot_of_the_page(window: Window, desk: Desk) -> None:
+    """At three lines it covers the foot of a table, and no column of it from top to bottom."""
+    window.resize(1024, 700)
+    desk.say_with_way("The plan is kept. " + LONG, "Print the label", lambda: None)
+    shown = window._notice.geometry()
+    assert not shown.intersects(window.rail.geometry())
+    assert shown.bottom() > window.height() - 20
+    assert shown.height() <= 80
+    assert place(window, window._notice.way).left() > place(window, window._notice._words).right()
+    assert shown.contains(place(window, window._notice.close_button))
+    desk.say("Kept.")
+    assert window.rail.geometry().contains(window._notice.geometry())
+
+
+def test_low_along_the_foot_it_is_no_wider_than_helps(window: Window, desk: Desk, tmp_path: Path) -> None:
     desk.say_saved("Saved as 26-1001B - 37.pdf.", tmp_path / "26-1001B - 37.pdf")
     window._notice.place(QRect(8, 431, 180, 20), QRect(204, 8, 812, 684), QRect())
-    assert window._notice.width() < 400
+    assert window._notice.width() < 600
