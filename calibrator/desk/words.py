@@ -152,7 +152,7 @@ def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSyst
 
 
 def usual_slips(way: FillWay, *, of_a_lot: bool = True) -> tuple[str, ...]:
-    """Why a weighed scoopful is usually struck out; `of_a_lot` where it could have been of another one."""
+    """Why a weighed scoopful is usually struck out; `of_a_lot` where it was out of a bag of a lot."""
     level = translate("Words", "not struck level")
     slips = (
         translate("Words", "typed wrong"),
@@ -160,7 +160,8 @@ def usual_slips(way: FillWay, *, of_a_lot: bool = True) -> tuple[str, ...]:
         level if way is FillWay.LEVEL else translate("Words", "not filled to the line"),
         translate("Words", "scale not at zero"),
     )
-    return (*slips, translate("Words", "was of another lot")) if of_a_lot else slips
+    of_the_bag = translate("Words", "bag not stirred"), translate("Words", "was of another lot")
+    return (*slips, *of_the_bag) if of_a_lot else slips
 
 
 def medicated_caution() -> str:

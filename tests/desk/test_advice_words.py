@@ -250,6 +250,8 @@ def test_fills_to_the_old_line_say_more_of_it_than_level_fills(desk: Desk, lot: 
     assert guide.findings.old is not None
     assert guide.findings.old.verdict is OldLineVerdict.MOVE
     assert line_words.old_line_words(guide.findings.old, UnitSystem.FARM)[0].startswith("Move the line.")
+    fed = line_words.old_line_words(guide.findings.old, UnitSystem.FARM, fed="A")[0]
+    assert fed.startswith("Draw a new line for this lot; leave the old one until the change-over.")
     step.show_guide(guide)
     assert step.hands.text().endswith("Wipe out the old line, or strike it through.")
 

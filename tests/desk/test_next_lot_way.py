@@ -12,7 +12,7 @@ from herd import printed
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 from test_one_lit_button import lit
 from test_weigh_in import enter, equip, focused, lot_of, page_of
@@ -169,6 +169,22 @@ def test_today_called_by_its_key_begins_with_what_is_needed(
     qtbot.waitUntil(lambda: window.current_page.key == "today")
     qtbot.wait(1)
     assert window.focusWidget() is today(window).rows[0].button
+
+
+def test_today_come_back_to_begins_at_the_top_unless_something_is_typed(
+    window: Window, second: Lot, qtbot: QtBot
+) -> None:
+    window.resize(1024, 500)
+    sign(window, second, "From")
+    page = today(window)
+    bar, spot = page.findChildren(QScrollArea)[0].verticalScrollBar(), page.spot_card.weight
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    for typed, at in (("", 0), ("9.4", bar.maximum())):
+        spot.set_text(typed)
+        bar.setValue(bar.maximum())
+        window.show_page("lots")
+        window.show_page("today")
+        assert bar.value() == at
 
 
 def test_the_keys_go_on_after_the_question_with_what_comes_next(window: Window, second: Lot, qtbot: QtBot) -> None:

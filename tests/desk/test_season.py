@@ -128,6 +128,7 @@ def test_one_lot_waits_for_the_next(shown: Callable[[], SeasonPage], herd: Herd)
     herd.sign("25-1103C", 0.512)
     page = shown()
     assert page.happened.finding.text() == "Lot 25-1103C is the first one weighed in: 17.1 oz/qt."
+    assert page.happened.period.text() == ""
     assert "next lot" in page.happened.meaning.text()
     assert told(page.happened) == []
     assert not page.happened.more.text()
@@ -169,12 +170,16 @@ def test_a_few_lots_that_are_alike_say_so_with_their_limits_in_view(
 def test_words_tell_what_the_last_lot_does_to_a_feeding(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     """A lot one tenth denser puts eleven ounces below a line for ten."""
     herd.sign("25-1103C", TEN_OZ_LEVEL)
-    herd.sign("25-1204A", 1.1 * TEN_OZ_LEVEL)
-    panel = shown().happened
+    last = herd.sign("25-1204A", 1.1 * TEN_OZ_LEVEL)
+    page = shown()
+    panel = page.happened
     wanted = "A level scoop of lot 25-1204A weighs 10.0 % more than one of lot 25-1103C."
     assert panel.finding.text() == wanted
     assert "would weigh 11.0 oz in place of 10.0 oz" in panel.meaning.text()
     assert "had to move" in panel.meaning.text()
+    herd.records.keep(replace(herd.lot_of(last), waits=True))
+    page.reload()
+    assert "has to move at the change-over" in panel.meaning.text()
 
 
 def test_solids_and_money_are_told_where_plan_and_price_are_known(shown: Callable[[], SeasonPage], herd: Herd) -> None:

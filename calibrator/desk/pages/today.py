@@ -74,6 +74,15 @@ class TodayPage(Page):
         self.powder_card.show_standing(now)
         self._show_waiting(now)
 
+    def open(self, thing_id: str) -> None:
+        """Come back to, from the top, where what is needed stands, unless something is typed here: keys begin there
+        too."""
+        if self.pending() or not self.came_from:
+            return
+        self._area.verticalScrollBar().setValue(0)
+        if there := self.focusWidget():
+            there.clearFocus()
+
     def help_title(self) -> str:
         there = self.focusWidget()
         at_spot = there is not None and self.spot_card.isAncestorOf(there)
@@ -85,7 +94,8 @@ class TodayPage(Page):
 
     def _lay_out(self) -> None:
         inner = QWidget()
-        self.body.addWidget(scrolled(inner), 1)
+        self._area = scrolled(inner)
+        self.body.addWidget(self._area, 1)
         left = column(card(self._waiting_heading, self._waiting), self.lot_card, None, spacing=2 * SPACE)
         inside = row(left, column(self.spot_card, self.powder_card, None, spacing=2 * SPACE), spacing=2 * SPACE)
         inside.setStretch(0, 3)

@@ -20,6 +20,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
+from calibrator.desk.in_use import LotState
 from calibrator.desk.mix_history import kept_checks
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
@@ -180,10 +181,11 @@ class HappenedPanel(QWidget):
         meaning = facts.meaning(place)
         if meaning is None:
             return ""
-        return f"{meaning_words(meaning, facts.farm)} {self._verdict(meaning, pair[1])}"
+        waits = facts.state(pair[1].lot_id) is LotState.WAITING
+        return f"{meaning_words(meaning, facts.farm)} {self._verdict(meaning, pair[1], waits=waits)}"
 
-    def _verdict(self, meaning: Meaning, lot: SeasonLot) -> str:
-        """What became of the line of the lot before, or was to become of it."""
+    def _verdict(self, meaning: Meaning, lot: SeasonLot, *, waits: bool) -> str:
+        """What became of the line of the lot before, or was to become of it; will, where the lot `waits`."""
         verdict = meaning.carried.verdict
         if meaning.before.struck_level:  # there was no line that could have moved
             if lot.struck_level and verdict is OldLineVerdict.KEEP:
@@ -199,6 +201,8 @@ class HappenedPanel(QWidget):
                 OldLineVerdict.MOVE: self.tr("That line stayed, though it had to move."),
                 OldLineVerdict.WEIGH_MORE: self.tr("That line stayed. Whether it was right, the fills do not tell."),
             }[verdict]
+        if waits and verdict is OldLineVerdict.MOVE:
+            return self.tr("That line has to move at the change-over.")
         return {
             OldLineVerdict.KEEP: self.tr("That line could have stayed."),
             OldLineVerdict.MOVE: self.tr("That line had to move."),
@@ -247,7 +251,8 @@ class HappenedPanel(QWidget):
             self._checks.show_period(first, last)
         ends = self._within_the_lots(first, last)
         days = [day_text(date.fromordinal(max(1, int(day)))) for day in ends]
-        self._show_period_words(self.tr("{first} – {last}").format(first=days[0], last=days[1]))
+        told = self.tr("{first} – {last}").format(first=days[0], last=days[1])
+        self._show_period_words(told if self._spans_days() else "")
 
     def _within_the_lots(self, first: float, last: float) -> tuple[float, float]:
         """The picture leaves room beside the lots; no day before the first of them, and none to come, is told."""
@@ -259,6 +264,11 @@ class HappenedPanel(QWidget):
         if last < earliest or first > latest:
             return first, last
         return max(first, earliest), min(last, latest)
+
+    def _spans_days(self) -> bool:
+        """Whether the lots are of several days: of a single one no period is worth telling."""
+        shown = self.plot.shown
+        return shown is not None and len(shown.days) > 0 and shown.days[0] != shown.days[-1]
 
     def _show_period_words(self, text: str) -> None:
         """Words of a fixed width: else the whole page would be laid out anew at each step of a drag."""

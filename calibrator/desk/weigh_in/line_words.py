@@ -60,9 +60,10 @@ def line_problem_words(line: Line, tolerance_share: float) -> str:
     }[line.problem]
 
 
-def old_line_words(old: OldLine, system: UnitSystem, *, moved: bool = False) -> tuple[str, Tone]:
+def old_line_words(old: OldLine, system: UnitSystem, *, moved: bool = False, fed: str = "") -> tuple[str, Tone]:
     """Keep or move the line found on the scoop, and what it would deliver from this lot. `moved` where fills to a line
-    were weighed and another is to be drawn: nobody is sent to fill to the old one then.
+    were weighed and another is to be drawn: nobody is sent to fill to the old one then. `fed` is the lot that goes on
+    being fed to the old one, which stays for that long; blank for none.
     """
     delivers = translate(
         "WeighInWords", "With the old line a feeding of this lot would weigh {mass} ({share})."
@@ -70,6 +71,11 @@ def old_line_words(old: OldLine, system: UnitSystem, *, moved: bool = False) -> 
     delivers = _with_manner(delivers, old)
     if old.verdict == OldLineVerdict.KEEP:
         return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
+    if old.verdict == OldLineVerdict.MOVE and fed:
+        beside = translate(
+            "WeighInWords", "Draw a new line for this lot; leave the old one until the change-over. {delivers}"
+        )
+        return beside.format(delivers=delivers), "warn"
     if old.verdict == OldLineVerdict.MOVE:
         return translate("WeighInWords", "Move the line. {delivers}").format(delivers=delivers), "bad"
     words = _undecided_words(old)
@@ -143,7 +149,7 @@ def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem, *
 def _undecided_words(old: OldLine) -> str:
     """What is not known of an old line, and what would tell it."""
     if old.by_level == OldLineVerdict.MOVE:
-        return translate("WeighInWords", "By the level fills it has to move: draw the new line.")
+        return translate("WeighInWords", "By the level fills it does not do for this lot: draw the new line.")
     if old.by_level == OldLineVerdict.KEEP:
         return translate(
             "WeighInWords",

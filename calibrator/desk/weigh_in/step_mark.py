@@ -178,7 +178,7 @@ class StepMark(StepView):
         self._old_card.setVisible(old is not None and _tells_of_old(guide))
         if old is not None:
             line = guide.findings.line
-            text, tone = line_words.old_line_words(old, self.desk.system, moved=_moved(guide))
+            text, tone = line_words.old_line_words(old, self.desk.system, moved=_moved(guide), fed=_fed_with_it(guide))
             if line is not None and line.struck_level and old.verdict is not OldLineVerdict.KEEP:
                 text, tone = line_words.level_instead_words(old, self.desk.system), "warn"
             elif old.verdict is OldLineVerdict.MOVE and (before_g := guide.earlier_target_g) is not None:
