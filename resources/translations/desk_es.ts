@@ -2155,6 +2155,10 @@ entre {low} y {high}
         <translation>Esa línea se quedó. Las llenadas no dicen si era la correcta.</translation>
     </message>
     <message>
+        <source>That line has to move at the change-over.</source>
+        <translation>Esa línea tiene que moverse al cambiar de lote.</translation>
+    </message>
+    <message>
         <source>That line could have stayed.</source>
         <translation>Esa línea podía quedarse.</translation>
     </message>
@@ -13392,10 +13396,6 @@ Sign off all the same? The record will say so.</source>
         <translation>No es para este lote: una toma hasta ella pesaría {mass} ({share}).</translation>
     </message>
     <message>
-        <source>By the level fills it has to move: draw the new line.</source>
-        <translation>Según las llenadas al ras hay que moverla: trace la línea nueva.</translation>
-    </message>
-    <message>
         <source>A feeding to a line at {line} would weigh {mass} ({share}): outside the tolerance.</source>
         <translation>Una toma hasta una línea a {line} pesaría {mass} ({share}): fuera de la tolerancia.</translation>
     </message>
@@ -13492,6 +13492,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Conserve la línea anterior. {delivers}</translation>
     </message>
     <message>
+        <source>Draw a new line for this lot; leave the old one until the change-over. {delivers}</source>
+        <translation>Trace una línea nueva para este lote; deje la anterior hasta el cambio de lote. {delivers}</translation>
+    </message>
+    <message>
         <source>Move the line. {delivers}</source>
         <translation>Mueva la línea. {delivers}</translation>
     </message>
@@ -13526,6 +13530,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>That takes in how it settled in the fills to the line.</source>
         <translation>Ya toma en cuenta cómo se asentó el polvo en las llenadas hasta la línea.</translation>
+    </message>
+    <message>
+        <source>By the level fills it does not do for this lot: draw the new line.</source>
+        <translation>Según las llenadas al ras no sirve para este lote: trace la línea nueva.</translation>
     </message>
     <message>
         <source>By the level fills it would do. Only how this powder settles under the shake is not known: leave the old line, and weigh two fills to it.</source>
@@ -14100,6 +14108,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>was of another lot</source>
         <translation>era de otro lote</translation>
+    </message>
+    <message>
+        <source>bag not stirred</source>
+        <translation>costal sin revolver</translation>
     </message>
     <message>
         <source>sign-off</source>
