@@ -146,7 +146,7 @@ class ScoopPick(QWidget):
             return self._counted_words(offer, offer.counted)
         told = self._line_words(offer)
         if offer.line.reckoned and offer.problem is None:
-            return self.tr("{line} (reckoned)").format(line=told)
+            return self.tr("{line} (worked out)").format(line=told)
         return told
 
     def _line_words(self, offer: LineOffer) -> str:

@@ -276,7 +276,7 @@ class ToMarkPanel(FindingsPanel):
         self._next.setVisible(not guide.line_should_move)  # of a line that is wrong no more scoopfuls are filled
         reason = line_words.check_reason(check, guide, system, mean_above=True)
         self._show_verdict(*line_words.check_words(check, guide, system), reason)
-        earlier = self.tr("What was filled to the earlier line counts, reckoned to this one.")
+        earlier = self.tr("What was filled to the earlier line counts too, converted to this one.")
         settling = line_words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)
 

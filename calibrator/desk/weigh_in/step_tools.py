@@ -60,7 +60,8 @@ class StepTools(StepView):
                 self.tr("Tar&get weight"),
                 self._target,
                 self.tr(
-                    "one calf's powder at a feeding, all scoopfuls; see the bag's label. With groups: what most get"
+                    "one calf's powder at a feeding, all scoopfuls; see the bag's label. With groups: one "
+                    "that the others are whole or half multiples of, else what most get"
                 ),
             ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),

@@ -218,9 +218,9 @@ def rule_words(level: LevelResult, *, planned: bool = False) -> str:
     if level.rule == IntervalRule.POOLED_HISTORY:
         return translate("WeighInWords", "The interval rests on how bags differed in this farm's earlier lots.")
     if not level.bags_assumed:
-        words = translate(
-            "WeighInWords", "These two bags differ more than bags usually do: that is why the range is so wide."
-        )
+        words = translate("WeighInWords", "These two bags differ more than bags usually do; the range takes that in.")
+        if level.odd:  # one odd fill may be all that sets them apart: that is said beside it
+            words = translate("WeighInWords", "The range rests on how these two bags differ.")
         advice = translate("WeighInWords", "Stir both, weigh them again, and dip a third bag.")
     else:
         words = translate(
