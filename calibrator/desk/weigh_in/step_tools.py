@@ -61,7 +61,7 @@ class StepTools(StepView):
                 self._target,
                 self.tr(
                     "one calf's powder at a feeding, all scoopfuls; see the bag's label. With groups: one "
-                    "that the others are whole or half multiples of, else what most get"
+                    "that halves or doubles to the others"
                 ),
             ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
