@@ -1452,7 +1452,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>a shape for each bag, corrected</source>
-        <translation>un símbolo por costal, corregidas</translation>
+        <translation>un símbolo por costal, con la corrección</translation>
     </message>
     <message>
         <source>a shape for each bag</source>
@@ -8830,7 +8830,7 @@ entre {low} y {high}
         <translation>Grueso de la pared de {scoop}</translation>
     </message>
     <message>
-        <source>{line} (reckoned)</source>
+        <source>{line} (worked out)</source>
         <translation>{line} (calculada)</translation>
     </message>
     <message>
@@ -10818,8 +10818,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Peso de&amp;seado</translation>
     </message>
     <message>
-        <source>one calf&apos;s powder at a feeding, all scoopfuls; see the bag&apos;s label. With groups: what most get</source>
-        <translation>el polvo de una becerra en una toma, todas sus medidas juntas; vea la etiqueta. Con grupos: el de la mayoría</translation>
+        <source>one calf&apos;s powder at a feeding, all scoopfuls; see the bag&apos;s label. With groups: one that halves or doubles to the others</source>
+        <translation>el polvo de una becerra por toma, todas sus medidas; vea la etiqueta. Con grupos: uno cuya mitad o doble dé los demás</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
@@ -11838,7 +11838,7 @@ Sign off all the same? The record will say so.</source>
         <translation>&amp;Ver dónde trazarla</translation>
     </message>
     <message>
-        <source>What was filled to the earlier line counts, reckoned to this one.</source>
+        <source>What was filled to the earlier line counts too, converted to this one.</source>
         <translation>Las llenadas hasta la línea anterior también cuentan, ajustadas a esta.</translation>
     </message>
     <message>
@@ -13316,10 +13316,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Pese una sola medida hasta la línea cada vez, unos {mass}; {count} son una toma.</translation>
     </message>
     <message>
-        <source>These two bags differ more than bags usually do: that is why the range is so wide.</source>
-        <translation>Estos dos costales difieren más de lo usual: por eso el margen es tan amplio.</translation>
-    </message>
-    <message>
         <source>The scale reads the check weight right, as far as its display tells.</source>
         <translation>La báscula marca bien la pesa de control, hasta donde da su pantalla.</translation>
     </message>
@@ -13466,6 +13462,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>That rests on earlier lots; the plan is to see how bags and fills of this one differ.</source>
         <translation>Eso se basa en lotes anteriores; el plan es para ver cuánto varían los costales y las llenadas de este.</translation>
+    </message>
+    <message>
+        <source>These two bags differ more than bags usually do; the range takes that in.</source>
+        <translation>Estos dos costales difieren más de lo usual; el rango ya lo toma en cuenta.</translation>
+    </message>
+    <message>
+        <source>The range rests on how these two bags differ.</source>
+        <translation>El rango se basa en lo que difieren estos dos costales.</translation>
     </message>
     <message>
         <source>Every bag of the lot was dipped, so only how fills differ counts; until more are weighed, a cautious figure is assumed for it.</source>

@@ -1138,5 +1138,9 @@
             <source>THE LAST OF LOT {lot}</source>
             <translation>LO ÚLTIMO DEL LOTE {lot}</translation>
         </message>
+        <message>
+            <source>other lines: worked out, not weighed</source>
+            <translation>demás líneas: calculadas, no pesadas</translation>
+        </message>
     </context>
 </TS>
