@@ -5621,15 +5621,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>hydrometer</source>
-        <translation>con el densímetro</translation>
+        <translation>densímetro</translation>
     </message>
     <message>
         <source>weighed jug</source>
-        <translation>con la jarra pesada</translation>
+        <translation>jarra pesada</translation>
     </message>
     <message>
         <source>finished volume</source>
-        <translation>por el volumen ya mezclado</translation>
+        <translation>volumen ya mezclado</translation>
     </message>
     <message>
         <source>By the hydrometer, through the density of the mix.</source>
@@ -5669,7 +5669,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Brix calibration</source>
-        <translation>con la calibración Brix</translation>
+        <translation>calibración Brix</translation>
     </message>
     <message>
         <source>Probably too thin, not sure yet</source>
@@ -5689,7 +5689,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>rule Brix + 2</source>
-        <translation>con la regla Brix + 2</translation>
+        <translation>regla Brix + 2</translation>
     </message>
     <message>
         <source>By the farm&apos;s own Brix calibration for this powder, from {count} weighed mixes.</source>
@@ -5781,7 +5781,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>whole-milk conversion</source>
-        <translation>con la conversión de leche entera</translation>
+        <translation>conversión de leche entera</translation>
     </message>
     <message>
         <source>Solids here are powder as fed ÷ mix, the powder&apos;s own water counted in: {water} assumed; type the moisture from the bag under Lots. As dry matter that is {dry}.</source>
