@@ -72,6 +72,21 @@ def lines_to_come(now: Standing, scoop_id: str) -> tuple[LineToCome, ...]:
     return tuple(line for line in drawn if own is None or not same_line(line.down_wall_mm, own.down_wall_mm))
 
 
+def other_lines_mm(now: Standing, mark: Mark) -> tuple[float, ...]:
+    """The lines that a hand may take for this one: that of the lot weighed in before with the scoop, and those drawn
+    for lots to come; mm down the wall."""
+    order = [signed.id for signed in now.sign_offs]
+    until = order.index(mark.sign_off_id) if mark.sign_off_id in order else 0
+    earlier = [
+        one
+        for one in now.marks
+        if one.scoop_id == mark.scoop_id and one.lot_id != mark.lot_id and one.sign_off_id in order[:until]
+    ]
+    before = [one.down_wall_mm for one in earlier[-1:] if not one.struck_level]
+    found = [*before, *(line.down_wall_mm for line in lines_to_come(now, mark.scoop_id))]
+    return tuple(mm for mm in found if not same_line(mm, mark.down_wall_mm))
+
+
 def line_to_wipe_out(now: Standing, known: LotStanding, scoop_id: str) -> Mark | None:
     """The line that a scoop still bears of a lot that is fed no more, beside that of the lot in use, of which nobody
     said yet that it is on; None where it bears none, or its line stays for this lot."""

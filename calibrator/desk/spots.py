@@ -19,6 +19,7 @@ from calibrator.science.mark import (
     OldLineVerdict,
     OneBag,
     feeding_to_line,
+    fits_line,
     off_in_row,
     old_line,
     one_bag,
@@ -169,6 +170,22 @@ def to_line_g(signed: SignOff, mark: Mark) -> float:
 def experience_of(records: Records, signed: SignOff) -> Experience:
     """What the farm's lots before this one teach."""
     return experience(records, records.find(WeighIn, signed.weigh_in_id))
+
+
+def filled_to_other(facts: SpotFacts, signed: SignOff, lines_mm: Iterable[float]) -> float | None:
+    """Which of these other lines the newest spot fill weighs as if it were filled to, by the weigh-in's own fills, mm
+    down the wall; None for a level fill and where none fits."""
+    spots = [s for s in facts.spots if s.counts and s.weigh_in_id == signed.weigh_in_id]
+    found, scoop = findings.work_out(facts.known), facts.known.scoop
+    level = found.level
+    if not spots or spots[-1].way is not FillWay.TO_MARK or level is None or scoop is None:
+        return None
+    fill_g = findings.corrected_g(facts.known, spots[-1].mass_g)
+    settling = signed.settling_factor, signed.settling_u
+    try:
+        return next((mm for mm in lines_mm if fits_line(fill_g, scoop.shape, level, settling, mm)), None)
+    except CannotCompute:
+        return None
 
 
 def _judged(

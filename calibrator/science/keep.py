@@ -80,6 +80,19 @@ def one_bag(feeding_g: float, target_g: float, tolerance_share: float) -> OneBag
     return OneBag(feeding_g, positive(feeding_g, "The weight") / target_g - 1, low <= feeding_g <= high)
 
 
+def fits_line(
+    fill_g: float, shape: Shape, level: LevelResult, settling: tuple[float, float], down_wall_mm: float
+) -> bool:
+    """Whether one scoopful weighs what this lot weighs filled to a line, as near as single scoopfuls lie (95 %).
+
+    `settling` is the factor with its standard uncertainty. Raises CannotCompute for an impossible line or factor.
+    """
+    wanted = feeding_to_line(shape, level.mean_g, (), settling, down_wall_mm)
+    low, high = wanted.interval(0.95)
+    of_one = wanted.mean_g * (level.next_high_g - level.next_low_g) / (2 * level.mean_g)
+    return abs(positive(fill_g, "The weight") - wanted.mean_g) <= math.hypot((high - low) / 2, of_one)
+
+
 def off_in_row(bags: Sequence[OneBag]) -> int:
     """How many bags, the newest last, miss the tolerance one after the other to the side of the newest; 0 where that
     one lies within."""

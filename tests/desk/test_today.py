@@ -332,6 +332,23 @@ def test_a_spot_fill_first_tells_of_its_own_bag(
     assert not card.bag.isVisible()
 
 
+def test_a_spot_fill_that_the_line_of_the_lot_before_gives_is_asked_about_first(page: TodayPage, yard: Yard) -> None:
+    yard.sign(yard.lot("A"), yard.red, down_wall_mm=26.0)
+    weighed_in(yard, "B")
+    page.reload()
+    card = page.spot_card
+    # In a cylinder what is below the line: (92 − 26) mm of what is below this lot's, 283.5 g, by hand.
+    other_g = 283.5 * (92 - 26.0) / (92 - LINE_MM)
+    take_spot(card, f"{other_g:.0f} g")
+    asked = "is what the other line gives, 1 in down the wall: was it filled to that one? Then strike it out"
+    assert asked in card.bag.text()
+    assert card.bag.text().index(asked) < card.bag.text().index("Stir this bag")
+    card.strike_button.click()
+    take_spot(card, f"{other_g + 15:.0f} g")  # between both lines: of neither
+    assert "other line" not in card.bag.text()
+    assert "Stir this bag" in card.bag.text()
+
+
 def test_a_wild_spot_fill_within_the_tolerance_is_doubted_first_and_not_green(page: TodayPage, yard: Yard) -> None:
     """Two scoopfuls a feeding: a fill to the line 4 % light is 1.9 % of it, within what is allowed, and yet unlike all
     before. What is weighed is the one scoopful, and the words say so."""

@@ -22,15 +22,24 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
-from calibrator.desk.scoop_lines import ScoopState, lines_to_come, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, lines_to_come, other_lines_mm, scoop_state
 from calibrator.desk.speech import day_text, decimal_comma
-from calibrator.desk.spots import SpotFacts, SpotFindings, meant_g, read_spots, spot_doubt, spot_findings, to_line_g
+from calibrator.desk.spots import (
+    SpotFacts,
+    SpotFindings,
+    filled_to_other,
+    meant_g,
+    read_spots,
+    spot_doubt,
+    spot_findings,
+    to_line_g,
+)
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.scale_unit import doubted, meant_words
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.desk.words import made_of_words, mark_words, only_to_line_words, usual_slips, way_words
+from calibrator.desk.words import line_words, made_of_words, mark_words, only_to_line_words, usual_slips, way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, UnitSystem, new_id
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
@@ -329,9 +338,28 @@ class SpotCard(QFrame):
         else:
             limit = self.tr("The tolerance is {tolerance}.").format(tolerance=tolerance)
             once = [self._off_again(), facts, limit] if found.off_again else self._off_once(found, facts, limit)
-            told = [*once, *self._whose_bag()]
+            told = [*self._if_other_line(mark), *once, *self._whose_bag()]
         self.bag.setText(" ".join(told))
         set_tone(self.bag, "bad" if not bag.within else "warn" if found.odd else "good")
+
+    def _if_other_line(self, mark: Mark) -> list[str]:
+        """Where the weight is what another line on the scoop gives: asked before anything is made of the bag."""
+        signed, now = self._signed(), self._now
+        if signed is None or now is None or self._newest is None:
+            return []
+        line_mm = filled_to_other(self._facts[signed.id], signed, other_lines_mm(now, mark))
+        if line_mm is None:
+            return []
+        text = self.tr(
+            "{weight} is what the other line gives, {other} down the wall: was it filled to that one? Then strike it "
+            "out and fill to the line {line} down. If not:"
+        )
+        told = text.format(
+            weight=self._as_typed(self._newest),
+            other=line_words(line_mm, self.desk.system),
+            line=mark_words(mark, self.desk.system),
+        )
+        return [told]
 
     def _off_once(self, found: SpotFindings, facts: str, limit: str) -> list[str]:
         """What to do first: whether the fill or the bag was off, the bag tells."""
