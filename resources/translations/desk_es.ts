@@ -10080,6 +10080,10 @@ entre {low} y {high}
         <translation>La tolerancia es de {tolerance}.</translation>
     </message>
     <message>
+        <source>{weight} is what the other line gives, {other} down the wall: was it filled to that one? Then strike it out and fill to the line {line} down. If not:</source>
+        <translation>{weight} es lo que da la otra línea, a {other} del borde: ¿se llenó hasta esa? Entonces táchelo y llene hasta la línea a {line} del borde. Si no:</translation>
+    </message>
+    <message>
         <source>Is it a bag of lot {lot}? Read the number on it; here too: {others}.</source>
         <translation>¿Es un costal del lote {lot}? Vea el número del costal; también hay aquí: {others}.</translation>
     </message>
