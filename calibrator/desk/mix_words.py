@@ -138,7 +138,8 @@ def _against_the_verdict(found: MixFindings, *, too_little: bool) -> bool:
 
 def odds_words(found: MixFindings) -> str:
     """Two ways that cannot both be right: each with its solids, and what to look at before anything is added."""
-    one, other = (f"{way_name(way.way)}: {percent(way.share)}" for way in found.at_odds_ways)
+    by = translate("MixWords", "{solids} by {way}")
+    one, other = (by.format(solids=percent(way.share), way=way_name(way.way)) for way in found.at_odds_ways)
     if found.odds_of_volume:
         return _odds_of_volume(one, other, found.at_odds_checked)
     if found.at_odds_checked:

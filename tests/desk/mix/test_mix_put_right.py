@@ -178,7 +178,7 @@ def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCh
     type_in(qtbot, panel.readings.volume.line, f"{0.95 * batch.mix.volume_ml / 1000:.1f} L")
     assert panel.found.at_odds
     QApplication.processEvents()
-    assert "disagree (Brix calibration: 9.5" in panel.verdict.odds.text()
+    assert "disagree (9.5\u00a0% by Brix calibration; " in panel.verdict.odds.text()
     told = panel.verdict
     assert told.odds.parentWidget() is told.correction_card
     assert told.odds.y() < told.correction.y()
