@@ -5608,6 +5608,10 @@ entre {low} y {high}
         <translation>Lo correcto sería marcar unos {brix} °Brix.</translation>
     </message>
     <message>
+        <source>{solids} by {way}</source>
+        <translation>{solids} por {way}</translation>
+    </message>
+    <message>
         <source>Too little powder</source>
         <translation>Falta polvo</translation>
     </message>
