@@ -407,3 +407,22 @@ def test_a_feeding_weighed_whole_is_known_as_such(
     guide.set(target_mass_g=target_g, target_typed="x")
     guide.set(drawn_line_mm=40.0, drawn_line_typed="40 mm")
     assert guide.doubt(FillWay.TO_MARK, mass_g, 1) is doubt
+
+
+def test_a_feeding_of_two_to_one_line_is_said_at_each_step(
+    guide: Guide, step: StepMark, desk: Desk, qtbot: QtBot
+) -> None:
+    level = guide.findings.level
+    assert level is not None
+    guide.set(target_mass_g=1.04 * level.mean_g, target_typed="")
+    step.show_guide(guide)
+    assert step._where.text().startswith("2 equal scoopfuls to one line, ")
+    assert step._as_proposed.isEnabled()
+    assert "2 are a feeding" in mark_hands(guide).replace("\u00a0", " ")
+    line = guide.findings.line
+    assert line is not None
+    guide.set(drawn_line_mm=line.down_wall_mm, drawn_line_typed="", step=Step.SIGN_OFF)
+    view = StepSignOff(desk)
+    qtbot.addWidget(view)
+    told = dict(view._rows(guide, None))
+    assert told["Fill mark"].endswith("scoopfuls to it a feeding: 2")

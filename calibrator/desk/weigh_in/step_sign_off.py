@@ -249,6 +249,10 @@ class StepSignOff(StepView):
             where = self.tr("{where} down the wall from the rim").format(where=shown.length(w.drawn_line_mm, system))
             if guide.struck_level:
                 where = line_words.level_words(found.line) if found.line else ""
+            elif found.line is not None and found.line.to_line > 1:
+                where = self.tr("{where}; scoopfuls to it a feeding: {count}").format(
+                    where=where, count=found.line.to_line
+                )
             rows.append((self.tr("Fill mark"), where))
         if w.target_mass_g is not None:
             rows.append((self.tr("Target weight"), shown.mass(w.target_mass_g, system)))
