@@ -10708,6 +10708,10 @@ Last kept: {mass}</source>
         <translation>a {where} del borde</translation>
     </message>
     <message>
+        <source>{where}; scoopfuls to it a feeding: {count}</source>
+        <translation>{where}; medidas hasta ella por toma: {count}</translation>
+    </message>
+    <message>
         <source>Fill mark</source>
         <translation>Línea de llenado</translation>
     </message>
