@@ -21,12 +21,21 @@ from calibrator.model import (
     Printed,
     Scale,
     Scoop,
+    ScoopRule,
     SignOff,
     UnitSystem,
     WeighIn,
 )
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPart, TwoLots, WallChart, WeekRow, Weeks
-from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, LineCount, ScoopLabel
+from calibrator.prints.label_facts import (
+    LabelForm,
+    LabelGrid,
+    LabelLine,
+    LabelSheet,
+    LineCount,
+    ScoopLabel,
+    same_weight,
+)
 from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
 from calibrator.science.feeding import fed_ml
@@ -51,10 +60,12 @@ class Options:
 @dataclass(frozen=True)
 class LineNames:
     """Lines of scoops whose label bears several: the weight that stands beside each, by the scoop and what a scoopful
-    to the line weighs, g; `step_g` is the step that labels tell weights in."""
+    to the line weighs, g; `step_g` is the step that labels tell weights in, `counts` what labels count by their lines.
+    """
 
     held_g: Mapping[tuple[str, float], float]
     step_g: float
+    counts: tuple[LineCount, ...] = ()
 
 
 NO_NAMES = LineNames({}, 0.0)
@@ -189,7 +200,13 @@ def _group(sheet: GroupSheet, drawn_c: float, named: LineNames, chart: Sequence[
         fed_ml=fed_ml(group, sheet.per_calf),
         each_g=each_g,
         each_scoopfuls=_scoop_parts(sheet.count_of(each_g), manners, named),
+        each_by_lines=_by_lines(each_g, named) if sheet.rule.rule is ScoopRule.FEWEST else None,
     )
+
+
+def _by_lines(each_g: float, named: LineNames) -> LineCount | None:
+    """How the label tells a feeding that ends in half a scoopful; None where it needs no half."""
+    return next((one for one in named.counts if one.to_half and same_weight(one.target_mass_g, each_g)), None)
 
 
 def _row(

@@ -17,7 +17,7 @@ from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
 from calibrator.prints.chart_facts import TwoLots
-from calibrator.prints.label_facts import same_weight
+from calibrator.prints.label_facts import LineCount, same_weight
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
 from calibrator.values import dataclass
@@ -132,12 +132,15 @@ class LotPaper:
     def _line_names(self, chosen: Chosen) -> LineNames:
         """The lines of each scoop whose label is to bear more than one; of one left out, those signed off."""
         held: dict[tuple[str, float], float] = {}
+        counts: list[LineCount] = []
         for scoop in self.scoops:
             offers = chosen.lines.get(scoop.id) or [one for one in self.offers(scoop) if not one.line.reckoned]
             lines = [one.line for one in offers if one.counted is None and not one.line.struck_level]
             if len(lines) > 1:
                 held |= {(scoop.id, line.mass_g): line.held_g for line in lines}
-        return LineNames(held, self.label_step_g)
+            counts += [one.counted for one in self.offers(scoop) if one.counted is not None]
+        # Of several scoops nobody would know which one is meant.
+        return LineNames(held, self.label_step_g, tuple(counts) if len(self.scoops) == 1 else ())
 
     def _lot_sheets(self, chosen: Chosen, at: datetime, by: str) -> LotSheetJob | None:
         wanted = [self.signed[scoop.id] for scoop in self.scoops if scoop.id in chosen.lines]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from calibrator.model import FillWay, MixingRate, Paper, UnitSystem, VolumeMeans
+from calibrator.prints.label_facts import LineCount
 from calibrator.values import dataclass
 
 
@@ -53,7 +54,8 @@ class ChartRow:
 @dataclass(frozen=True, kw_only=True)
 class ChartGroup:
     """Calves that are fed alike. `fed_ml` is the finished mix that each is to drink, `each_g` the powder alone in it,
-    `each_scoopfuls` how it is counted; none where no count comes near.
+    `each_scoopfuls` how it is counted; none where no count comes near. `each_by_lines` is how the label tells one that
+    ends in half a scoopful.
     """
 
     name: str
@@ -65,6 +67,7 @@ class ChartGroup:
     fed_ml: float | None = None
     each_g: float | None = None
     each_scoopfuls: tuple[ScoopPart, ...] = ()
+    each_by_lines: LineCount | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -11,6 +11,7 @@ from calibrator.model import FillWay, RateBasis, VolumeMeans
 from calibrator.prints import words
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
 from calibrator.prints.fit import plain
+from calibrator.prints.label_facts import LineCount
 from calibrator.prints.languages import Tongue, Words
 from calibrator.units import show_mass, show_percent, show_temperature, show_typed_volume, show_volume
 from calibrator.values import dataclass
@@ -255,8 +256,19 @@ def _each(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
     if each_g is None or (len(facts.groups) == 1 and isclose(each_g, group.rate.powder_mass_g, rel_tol=_ALIKE)):
         return ""
     powder = tongue(words.PER_CALF_POWDER).format(powder=_mass(each_g, facts))
+    if group.each_by_lines is not None:
+        return _each_by_lines(group, group.each_by_lines, powder, tongue)
     count = scoops_told(group.each_scoopfuls, facts, tongue, named=len(scoop_names(facts)) > 1)
     return f"{powder} = {count}" if count else powder
+
+
+def _each_by_lines(group: ChartGroup, count: LineCount, powder: str, tongue: Tongue) -> str:
+    """As the label tells one calf's feeding, and why 23 of one and a half are told as 34 below it."""
+    told = tongue(words.COUNT_TO_LINE_AND_HALF).format(mass=powder, count=count.to_main)
+    halves = any(not part.count.is_integer() for row in group.rows for part in row.scoopfuls)
+    if halves or not any(row.scoopfuls for row in group.rows):
+        return told
+    return f"{told} ({tongue(words.WHOLE_SCOOPFULS)})"
 
 
 def _rate(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:

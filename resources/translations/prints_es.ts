@@ -803,10 +803,6 @@
             <translation>de los costales del lote {lot}, con su propia línea: {powder}, {how}</translation>
         </message>
         <message>
-            <source>other lines: reckoned, not weighed</source>
-            <translation>demás líneas: calculadas, no pesadas</translation>
-        </message>
-        <message>
             <source>Steps to weaning, each calf</source>
             <translation>Pasos al destete, cada becerra</translation>
         </message>
@@ -1139,8 +1135,12 @@
             <translation>LO ÚLTIMO DEL LOTE {lot}</translation>
         </message>
         <message>
-            <source>other lines: worked out, not weighed</source>
-            <translation>demás líneas: calculadas, no pesadas</translation>
+            <source>Other lines: worked out, not weighed</source>
+            <translation>Las demás líneas: calculadas, no pesadas</translation>
+        </message>
+        <message>
+            <source>in batches: the nearest whole scoopful</source>
+            <translation>en tandas: la medida entera más cercana</translation>
         </message>
     </context>
 </TS>

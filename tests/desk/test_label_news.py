@@ -17,10 +17,12 @@ from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.what_to_do import WhatToDo
-from calibrator.desk.paper_making import lot_paper
+from calibrator.desk.paper_facts import Options
+from calibrator.desk.paper_making import Chosen, Want, lot_paper
 from calibrator.desk.sheet_words import label_words
 from calibrator.desk.standing import Standing, standing
-from calibrator.model import MixingRate, Plan, PrintKind, RateBasis, SignOff, UnitSystem
+from calibrator.model import MixingRate, Paper, Plan, PrintKind, RateBasis, SignOff, UnitSystem
+from calibrator.prints.page import Text
 from calibrator.records import Records
 
 DENSITY = 10.6 * OZ_G / 665.9
@@ -145,3 +147,22 @@ def test_the_line_asked_for_is_on_the_new_label(herd: Herd, plan: Plan, desk: De
     qtbot.addWidget(pick)
     pick.offer(paper.offers(herd.red), 0.0)
     assert [round(offer.target_g / OZ_G, 1) for offer in pick.chosen()] == [10.0, 8.0]
+
+
+@pytest.mark.usefixtures("labelled")
+def test_the_chart_tells_one_calf_s_feeding_as_the_label_does_and_why_batches_differ(herd: Herd, plan: Plan) -> None:
+    """23 calves at one and a half are 34 1/2; a batch of whole scoopfuls is 34 or 35, within the tolerance."""
+    plan = herd.records.keep(replace(plan, groups=(*plan.groups, group(23, "Older", ounces(15)))))
+    paper = lot_paper(herd.records, herd.farm, "", TODAY)
+    assert paper is not None
+    chosen = Chosen(Want.CHART, Options(Paper.LETTER, ("en",)), plan.id, {}, {})
+    job = paper.job(chosen, at_noon(), "")
+    assert job is not None
+    shown = " ".join(
+        item.text.replace("\u00a0", " ")
+        for page in job.document(job.sheets).pages
+        for item in page.items
+        if isinstance(item, Text)
+    )
+    assert "15.0 oz of powder per calf = 1 to the line + 1 to ½ (in batches: the nearest whole scoopful)" in shown
+    assert "10.0 oz of powder per calf = 1 to the line ·" in shown
