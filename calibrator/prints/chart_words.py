@@ -225,29 +225,39 @@ def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue, *, fed: bool
     if group.volume_means is VolumeMeans.WATER and not (on_water and group.fed_ml is not None):
         water = tongue(words.PER_CALF_WATER).format(volume=show_typed_volume(group.volume_ml, facts.units))
         told.insert(0, water)
-    mix = "" if common_mix_told(facts, tongue) else _mix_told(group, facts, tongue)
+    mix = "" if len(facts.groups) > 1 and _mixed_alike(facts, tongue) else _mix_told(group, facts, tongue)
     return " · ".join(filter(None, (*told, mix)))
 
 
 def common_mix_told(facts: WallChart, tongue: Tongue) -> str:
-    """What several groups are mixed, where it is one and the same; else blank.
+    """What several groups are mixed, where it is one and the same, and in which vessel; else blank.
 
     It says that it is for all of them: above the rows of a group that gets more it would be read as that one's rate.
     """
-    mixes = {_mix_told(group, facts, tongue) for group in facts.groups}
-    if len(facts.groups) < 2 or len(mixes) > 1:
+    if len(facts.groups) < 2:
         return ""
-    return tongue(words.ALL_GROUPS).format(mix=mixes.pop())
+    if not _mixed_alike(facts, tongue):
+        return _vessel_told(facts, tongue)
+    told = [_mix_told(facts.groups[0], facts, tongue), _vessel_told(facts, tongue)]
+    return tongue(words.ALL_GROUPS).format(mix=" · ".join(filter(None, told)))
+
+
+def _mixed_alike(facts: WallChart, tongue: Tongue) -> bool:
+    return len({_mix_told(group, facts, tongue) for group in facts.groups}) == 1
+
+
+def _vessel_told(facts: WallChart, tongue: Tongue) -> str:
+    return tongue(words.VESSEL).format(vessel=plain(facts.vessel_name)) if facts.vessel_name else ""
 
 
 def _mix_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
-    """The mix of a group with the basis of its rate named."""
+    """The mix of a group with the basis of its rate named; of a single group also its vessel, which all have alike."""
     told = [_rate(group, facts, tongue)]
     if group.solids_share is not None and group.rate.basis is not RateBasis.SOLIDS:
         told.append(tongue(words.RATE_SOLIDS).format(solids=show_percent(100 * group.solids_share)))
-    if facts.vessel_name:
-        told.append(tongue(words.VESSEL).format(vessel=plain(facts.vessel_name)))
-    return " · ".join(told)
+    if len(facts.groups) == 1:
+        told.append(_vessel_told(facts, tongue))
+    return " · ".join(filter(None, told))
 
 
 def _each(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
