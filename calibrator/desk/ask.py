@@ -114,6 +114,10 @@ def _act(act: Callable[[], None], _checked: bool = False) -> None:
     act()
 
 
+REASONS_IN_A_ROW = 3
+"""More in one would be cut off on a small screen in Spanish."""
+
+
 class _ReasonDialog(QDialog):
     def __init__(
         self, question: str, on_text: Callable[[str], None], usual: Sequence[str], parent: QWidget | None
@@ -142,10 +146,13 @@ class _ReasonDialog(QDialog):
     def _suggest(self, usual: Sequence[str], layout: QVBoxLayout) -> None:
         from calibrator.desk.forms.fields import Suggestions  # the day's page is up before anybody is asked
 
-        offered = Suggestions(QCoreApplication.translate("Ask", "Often:"), self._line)
-        layout.insertWidget(layout.count() - 1, offered)
-        offered.offer(usual)  # in the dialog by now: the Tab key goes through them
-        offered.chosen.connect(self._take)
+        below = layout.count() - 1
+        rows = [usual[at : at + REASONS_IN_A_ROW] for at in range(0, len(usual), REASONS_IN_A_ROW)]
+        for texts in reversed(rows):  # each comes under Tab right after the line: the first row last of all
+            offered = Suggestions(QCoreApplication.translate("Ask", "Often:"), self._line)
+            layout.insertWidget(below, offered)
+            offered.offer(texts)  # in the dialog by now: the Tab key goes through them
+            offered.chosen.connect(self._take)
 
     def _take(self, text: str) -> None:
         """A usual reason stands in the line like one that was typed: for both it is OK or Enter that takes it."""

@@ -8,11 +8,12 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog, QScrollArea
+from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
 from screens import too_large
 from speaking import speaking
 
+from calibrator.desk.ask import Ask
 from calibrator.desk.bring_in.dialog import BringInDialog
 from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.context import Desk
@@ -25,7 +26,8 @@ from calibrator.desk.server.dialog import ServerDialog
 from calibrator.desk.server.door import ServerDoor
 from calibrator.desk.trial.dialog import LEAST_PX, TrialDialog
 from calibrator.desk.window import LEAST_SEEN, Window
-from calibrator.model import Lot
+from calibrator.desk.words import usual_slips
+from calibrator.model import FillWay, Lot
 from calibrator.model.underway import unwatched
 from calibrator.records import RecordsUnreachable
 
@@ -146,3 +148,18 @@ def test_what_is_only_read_scrolls_by_its_keys_and_closes_by_enter(low: Window, 
     assert at(dialog.area) == 0
     QTest.keyClick(dialog.close_button, Qt.Key.Key_Return)
     assert dialog.isHidden()
+
+
+def test_every_usual_reason_is_read_whole_and_comes_under_tab_in_its_order(window: Window) -> None:
+    usual = usual_slips(FillWay.TO_MARK)
+    Ask(window).reason("Why?", print, usual)
+    (dialog,) = [one for one in window.findChildren(QDialog) if one.isVisible()]
+    offered = [one for one in dialog.findChildren(QPushButton) if one.text() in usual]
+    assert len(offered) == len(usual)
+    assert all(one.width() >= one.sizeHint().width() for one in offered)
+    there, met = dialog.findChildren(QLineEdit)[0].nextInFocusChain(), list[str]()
+    while len(met) < len(usual):
+        met += [there.text()] if isinstance(there, QPushButton) else []
+        there = there.nextInFocusChain()
+    assert tuple(met) == usual
+    dialog.reject()
