@@ -11,7 +11,7 @@ from calibrator.desk.hung import ChartFault, chart_faults, outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, line_on, scoop_state
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Lot, Mark, MixCheck, Printed, PrintKind, Scoop, WeighIn
+from calibrator.model import BagCount, Lot, Mark, MixCheck, Printed, PrintKind, Scoop, WeighIn
 from calibrator.values import dataclass
 
 if TYPE_CHECKING:
@@ -40,6 +40,7 @@ class Need(StrEnum):
     LOT_SHEETS = "lot_sheets"  # a lot was weighed anew since its record was printed
     MIX_OFF = "mix_off"  # the last check of the mix was too thin or too strong, and none that reads right followed
     MIX_UNSURE = "mix_unsure"  # the last check of the mix leans to thin or strong, and no bags came out right since
+    BAGS_OFF = "bags_off"  # the last count of bags says too little or too much powder, and nothing right followed
     CHECK_MIX = "check_mix"  # the mix of the lot in use was not checked for long
 
 
@@ -59,6 +60,7 @@ class Waiting:
     label: LabelNews | None = None
     day: date | None = None
     check: MixCheck | None = None
+    side: str = ""  # of a count of bags: thin or strong
 
 
 def waiting(now: Standing) -> list[Waiting]:
@@ -75,22 +77,47 @@ def waiting(now: Standing) -> list[Waiting]:
     if sheets := outdated_sheets(now, PrintKind.LOT_SHEET):
         known = now.lot(sheets[0].lot_id)
         found.append(Waiting(Need.LOT_SHEETS, lot=known.lot if known else None, sheets=sheets))
-    asked = any(each.need in (Need.MIX_OFF, Need.MIX_UNSURE) for each in found)
+    asked = any(each.need in (Need.MIX_OFF, Need.BAGS_OFF, Need.MIX_UNSURE) for each in found)
     overdue = [] if asked else _check_overdue(now)
     return [*found, *overdue]
 
 
 def _mix_off(now: Standing) -> list[Waiting]:
-    """The mix of the lot in use, where a check said that it was not as wanted or the last of all leans that way, and
-    nothing that was told since says that it is right."""
+    """The mix of the lot in use, where a check or a count of bags said that it was not as wanted or the last check of
+    all leans that way, and nothing that was told since says that it is right."""
     lot = now.in_use.lot if now.in_use else None
     own = sorted((c for c in now.checks if lot and c.lot_id == lot.id and c.verdict), key=_moment)
     last = next((c for c in reversed(own) if c.verdict in OFF or _reads_right(c)), None)
     if last is not None and last.verdict in OFF:
         return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last)]
+    if counted := _bags_off(now):
+        return [counted]
     if own and leans(own[-1]) and not _bags_came_right(now, own[-1]):
         return [Waiting(Need.MIX_UNSURE, lot=lot, day=own[-1].at.astimezone().date(), check=own[-1])]
     return []
+
+
+def _bags_off(now: Standing) -> Waiting | None:
+    """The newest count of bags of the lot in use, where it is surely off and no check surely reads right since."""
+    lot = now.in_use.lot if now.in_use else None
+    counts = [count for count in now.bag_counts if lot and count.lot_id == lot.id]
+    if not counts:
+        return None
+    last = max(counts, key=lambda count: count.at)
+    side = _side_of(last, now.tolerance_share)
+    answered = any(c.lot_id == last.lot_id and c.verdict == RIGHT and c.at > last.at for c in now.checks)
+    if side not in OFF or answered:
+        return None
+    return Waiting(Need.BAGS_OFF, lot=lot, day=last.at.astimezone().date(), side=side)
+
+
+def _side_of(count: BagCount, tolerance_share: float) -> str:
+    """The verdict of a count of bags by its word; blank where today's rules refuse it."""
+    # The science of counts comes with that of checks, which the first page is up without.
+    from calibrator.desk.bags_told import bag_result
+
+    result = bag_result(count, tolerance_share)
+    return result.verdict.value if result else ""
 
 
 def _reads_right(check: MixCheck) -> bool:
@@ -103,13 +130,7 @@ def _bags_came_right(now: Standing, check: MixCheck) -> bool:
     """Whether bags counted after a check that proves nothing say that the feedings got their powder. A check that is
     surely off they do not answer: of the water they tell nothing."""
     later = [count for count in now.bag_counts if count.lot_id == check.lot_id and count.at > check.at]
-    if not later:
-        return False
-    # The science of counts comes with that of checks, which the first page is up without.
-    from calibrator.desk.bags_told import bag_result
-
-    result = bag_result(max(later, key=lambda count: count.at), now.tolerance_share)
-    return result is not None and result.verdict.value == RIGHT
+    return bool(later) and _side_of(max(later, key=lambda count: count.at), now.tolerance_share) == RIGHT
 
 
 def leans(check: MixCheck) -> str:

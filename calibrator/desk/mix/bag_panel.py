@@ -130,7 +130,18 @@ class BagPanel(QWidget):
         if found is None:
             return
         self.verdict.setText(powder_verdict_words(found.verdict))
-        self.told.setText(self._result_words(found))
+        self.told.setText(" ".join([*self._beyond_the_plan(), self._result_words(found)]))
+
+    def _beyond_the_plan(self) -> list[str]:
+        """More feedings than the plan makes in those days, both ends counted in: asked, for the day may be wrong."""
+        since, until, daily, made = self._since(), self.occasion.at(), self._feedings_a_day(), self.feedings.value()
+        if since is None or until is None or daily < 1 or made is None:
+            return []
+        most = ((until.astimezone().date() - since).days + 1) * daily
+        if made <= most:
+            return []
+        text = self.tr("In those days the plan makes {most} at most: are the day and the feedings right?")
+        return [text.format(most=counted.feedings(most))]
 
     def keep(self) -> None:
         """Keep the count."""
@@ -215,7 +226,7 @@ class BagPanel(QWidget):
         bag, target = self.bag.value(), self.target.value()
         self._show_days(target, bag)
         if self._now is None or None in (bags, feedings, bag, target):
-            self.verdict.setText(self.tr("No count yet"))
+            self.verdict.setText(self.tr("No new count yet") if self._counts else self.tr("No count yet"))
             self.told.setText(self.tr("Type the bags that were emptied and the feedings made from them."))
             return None
         assert bags is not None

@@ -20,6 +20,7 @@ from calibrator.desk.mix.history_rows import (
     count_row,
     count_words,
     feeders_words,
+    signed,
 )
 from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_history import (
@@ -36,7 +37,8 @@ from calibrator.desk.mix_history import (
 from calibrator.desk.mix_put_right import put_right_words
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import read_tools
-from calibrator.desk.needs import OFF, STRONG, THIN, leans
+from calibrator.desk.mix_words import powder_verdict_words
+from calibrator.desk.needs import OFF, RIGHT, STRONG, THIN, leans
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.standing import standing
@@ -170,9 +172,25 @@ class HistoryPanel(QWidget):
         else:
             own = [k for k in shown if k.watched is not None and k.lot.id == newest.point.lot_id]
             self.finding.setText(self._of_lot(own, newest.found, found))
+        self._tell_bags(shown)
         apart = feeders_words(feeders_apart(shown))
         self.meaning.setText(apart)
         self.meaning.setVisible(bool(apart))
+
+    def _tell_bags(self, shown: list[Kept]) -> None:
+        """The newest count of bags leads where it is surely off and no check since is sure of anything."""
+        last = max(self._shown_counts(), key=_time, default=None)
+        if last is None or last.result is None or not last.result.verdict.outside:
+            return
+        since = [k for k in shown if k.lot.id == last.lot.id and k.at > last.at]
+        if not any(k.check.verdict in (*OFF, RIGHT) for k in since):
+            text = self.tr("Lot {lot}, by the bags: {verdict}, {share} a feeding.")
+            told = text.format(
+                lot=last.lot.lot_number,
+                verdict=powder_verdict_words(last.result.verdict).lower(),
+                share=signed(last.result.share),
+            )
+            self.finding.setText(told)
 
     def _of_lot(self, told: list[Kept], now_off: bool, found: int | None) -> str:
         """Of the checks of one lot, no more than the rows beneath bear out."""

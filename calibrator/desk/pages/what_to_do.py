@@ -147,6 +147,8 @@ class WhatToDo:
                 return self.leading(_mix_off(found), translate("TodayPage", "Check again"), "mix_check")
             case Need.MIX_UNSURE:
                 return self.leading(_mix_unsure(found), translate("TodayPage", "Check again"), "mix_check")
+            case Need.BAGS_OFF:
+                return self.leading(_bags_off(found), translate("TodayPage", "Check the mix"), "mix_check")
             case Need.CHECK_MIX:
                 return self.leading(_unchecked(found), translate("TodayPage", "Check the mix"), "mix_check")
         return self._sheets(now, found, lot_id)
@@ -315,6 +317,24 @@ def _mix_off(found: Waiting) -> str:
             "TodayPage",
             "The mix with lot {number} was too strong on {day}. It stays here until a check reads right, or until the "
             "lot is no longer fed.",
+        )
+    return text.format(number=found.lot.lot_number, day=day_text(found.day))
+
+
+def _bags_off(found: Waiting) -> str:
+    assert found.lot is not None
+    assert found.day is not None
+    if found.side == THIN:
+        text = translate(
+            "TodayPage",
+            "By the bags counted until {day} each feeding of lot {number} gets too little powder. It stays here until "
+            "a count or a sure check comes out right.",
+        )
+    else:
+        text = translate(
+            "TodayPage",
+            "By the bags counted until {day} each feeding of lot {number} gets too much powder. It stays here until a "
+            "count or a sure check comes out right.",
         )
     return text.format(number=found.lot.lot_number, day=day_text(found.day))
 

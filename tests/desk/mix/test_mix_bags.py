@@ -103,6 +103,24 @@ def test_begun_bags_are_less_sure(qtbot: QtBot, page: MixCheckPage) -> None:
     assert panel.verdict.text() == "Cannot tell yet"
 
 
+def test_more_feedings_than_the_plan_makes_in_those_days_are_asked_about(page: MixCheckPage, desk: Desk) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    assert panel.verdict.text() == "No count yet"
+    panel.since.set_day(desk.clock().astimezone().date())
+    for field, text in ((panel.bag, "50 lb"), (panel.target, "10 oz")):
+        field.take(text)
+    panel.bags.set_text("2")
+    panel.feedings.set_text("161")  # 80 calves twice a day, in one day
+    panel.work_out()
+    assert "the plan makes 160 feedings at most: are the day and the feedings right?" in panel.told.text()
+    panel.feedings.set_text("160")
+    panel.work_out()
+    assert "at most" not in panel.told.text()
+    panel.keep()
+    assert panel.verdict.text() == "No new count yet"
+
+
 WRONG_COUNTS = [
     ("", "760"),
     ("10", ""),

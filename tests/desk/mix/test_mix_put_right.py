@@ -267,7 +267,7 @@ def test_bags_that_came_out_right_answer_a_check_that_leans_and_none_that_is_sur
     bag_count_of(herd, 25, 1600)
     assert _mix_needs(herd) == [Need.MIX_UNSURE]  # they were counted before it
     bag_count_of(herd, 27, 1280)
-    assert _mix_needs(herd) == [Need.MIX_UNSURE]  # each feeding got a quarter too much
+    assert _mix_needs(herd) == [Need.BAGS_OFF]  # each feeding got a quarter too much
     bag_count_of(herd, 28, 1600)
     assert not _mix_needs(herd)
     kept_check(herd, 28, 0.11, verdict="thin")
@@ -275,9 +275,24 @@ def test_bags_that_came_out_right_answer_a_check_that_leans_and_none_that_is_sur
     assert _mix_needs(herd) == [Need.MIX_OFF]
 
 
+def test_bags_that_are_surely_off_wait_until_a_count_or_a_sure_check_is_right(
+    page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    kept_check(herd, 25, 0.131, verdict="cannot_tell")
+    bag_count_of(herd, 26, 1280)
+    assert _mix_needs(herd) == [Need.BAGS_OFF]
+    desk.changed.emit()
+    page.bring_up("history")
+    assert page.history.finding.text() == "Lot 25-0202B, by the bags: too much powder, +25.0\u00a0% a feeding."
+    kept_check(herd, 27, 0.131, verdict="cannot_tell")
+    assert _mix_needs(herd) == [Need.BAGS_OFF]  # of that nothing is sure
+    kept_check(herd, 28, 0.13, verdict="inside")
+    assert not _mix_needs(herd)
+
+
 def _mix_needs(herd: Herd) -> list[Need]:
     found = waiting(standing(herd.records, herd.farm, NOW.date()))
-    return [each.need for each in found if each.need in (Need.MIX_OFF, Need.MIX_UNSURE)]
+    return [each.need for each in found if each.need in (Need.MIX_OFF, Need.MIX_UNSURE, Need.BAGS_OFF)]
 
 
 def test_without_an_instrument_its_checks_lead_to_entering_one(qtbot: QtBot, page: MixCheckPage) -> None:
