@@ -161,6 +161,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>&amp;Guardar este conteo</translation>
     </message>
     <message>
+        <source>In those days the plan makes {most} at most: are the day and the feedings right?</source>
+        <translation>En esos días el plan hace {most} cuando mucho: ¿están bien el día y las tomas?</translation>
+    </message>
+    <message>
         <source>Fill in bags, feedings and both weights.</source>
         <translation>Llene los costales, las tomas y los dos pesos.</translation>
     </message>
@@ -179,6 +183,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>No count yet</source>
         <translation>Todavía no hay conteo</translation>
+    </message>
+    <message>
+        <source>No new count yet</source>
+        <translation>Todavía no hay conteo nuevo</translation>
     </message>
     <message>
         <source>Type the bags that were emptied and the feedings made from them.</source>
@@ -2804,6 +2812,10 @@ entre {low} y {high}
     <message>
         <source>Lot {lot}: {off} of {all} checks off target, without a lasting shift so far.</source>
         <translation>Lote {lot}: {off} de {all} revisiones fuera de lo deseado; hasta ahora no se ve un cambio que se quede.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, by the bags: {verdict}, {share} a feeding.</source>
+        <translation>Lote {lot}, según los costales: {verdict}, {share} por toma.</translation>
     </message>
     <message>
         <source>Taken together, the checks of lot {lot} show a shift; no single one is sure of it.</source>
@@ -12059,6 +12071,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The mix with lot {number} was too strong on {day}. It stays here until a check reads right, or until the lot is no longer fed.</source>
         <translation>La mezcla con el lote {number} salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión salga bien o se deje de usar el lote.</translation>
+    </message>
+    <message>
+        <source>By the bags counted until {day} each feeding of lot {number} gets too little powder. It stays here until a count or a sure check comes out right.</source>
+        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva muy poco polvo. Este aviso sigue aquí hasta que un conteo o una revisión segura salga bien.</translation>
+    </message>
+    <message>
+        <source>By the bags counted until {day} each feeding of lot {number} gets too much powder. It stays here until a count or a sure check comes out right.</source>
+        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva demasiado polvo. Este aviso sigue aquí hasta que un conteo o una revisión segura salga bien.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of bags comes out right, or until the lot is no longer fed.</source>
