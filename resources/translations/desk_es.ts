@@ -12074,11 +12074,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>By the bags counted until {day} each feeding of lot {number} gets too little powder. It stays here until a count or a sure check comes out right.</source>
-        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva muy poco polvo. Este aviso sigue aquí hasta que un conteo o una revisión segura salga bien.</translation>
+        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva muy poco polvo. Este aviso sigue aquí hasta que un conteo salga bien o una revisión dé un resultado firme y bueno.</translation>
     </message>
     <message>
         <source>By the bags counted until {day} each feeding of lot {number} gets too much powder. It stays here until a count or a sure check comes out right.</source>
-        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva demasiado polvo. Este aviso sigue aquí hasta que un conteo o una revisión segura salga bien.</translation>
+        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva demasiado polvo. Este aviso sigue aquí hasta que un conteo salga bien o una revisión dé un resultado firme y bueno.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of bags comes out right, or until the lot is no longer fed.</source>
