@@ -136,8 +136,9 @@ def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
 
     signing = page._views[Step.SIGN_OFF]
     assert signing.hands.text() == (
-        "Signed. Go over the line with a pen that lasts. Print the label. Once that is done, press “Line and label are "
-        "on”. Make a plan for the batch tables and the wall chart."
+        "Signed. Make the plan first, under “Batch tables and wall chart”: the label then tells its feedings too, and "
+        "is printed only once. Go over the line with a pen that lasts. Print the label. Once that is done, press “Line "
+        "and label are on”."
     )
     press(window, "Print the scoop label")
     assert window.current_page.key == "tables"
