@@ -162,7 +162,7 @@ def likeliest(solids: Solids, plan: Planned, volume: tuple[float, float] | None 
 
 def _missing_scoopfuls(plan: Planned, share: float) -> int:
     """How many scoopfuls fewer than counted, to the nearest, give these solids in the water of the plan; too many are
-    below zero. None where nothing is scooped.
+    below zero. 0 where nothing is scooped.
     """
     if plan.scoopful_g is None:
         return 0

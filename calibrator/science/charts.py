@@ -40,6 +40,14 @@ def weights_so_far(count: int) -> list[float]:
     return [1 - (1 - EWMA_WEIGHT) ** told for told in range(1, count + 1)]
 
 
+def running_means_from_first(offs: Sequence[float]) -> list[float]:
+    """The average after each value about a middle of 0, begun at the first value in place of the middle.
+
+    Σ (1 − λ)ᵗ⁻ⁱ·xᵢ ÷ Σ (1 − λ)ᵗ⁻ⁱ, the weighted mean of the values themselves: pandas, `ewm(adjust=True)`.
+    """
+    return [mean / weight for mean, weight in zip(running_means(offs, 0.0), weights_so_far(len(offs)), strict=True)]
+
+
 def newest_weight(count: int) -> float:
     """What the last of so many values (one or more) weighs in the average that begins at the first: 1 … 0.3."""
     return EWMA_WEIGHT / weights_so_far(count)[-1]

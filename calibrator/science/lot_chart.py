@@ -20,7 +20,7 @@ from calibrator.science.charts import (
     D4_OF_TWO,
     LIMIT_SD,
     RUN_LENGTH,
-    running_means,
+    running_means_from_first,
     running_reaches,
     weights_so_far,
 )
@@ -204,13 +204,13 @@ def _of_kind(logs: Floats, us: Floats, between2: float | None) -> Floats:
     """Middle, offs, reaches, running means and their reaches of the lots of one kind, a row each."""
     middle = mean_of(logs.tolist())
     offs = logs - middle
-    weights = np.asarray(weights_so_far(len(logs)))
-    running = np.asarray(running_means(offs.tolist(), 0.0)) / weights
+    running = np.asarray(running_means_from_first(offs.tolist()))
     if between2 is None or len(logs) < 2:
         reaches = of_running = np.full(len(logs), math.nan)
     else:
         own2 = between2 + us * us
-        reaches, of_running = LIMIT_SD * np.sqrt(own2), np.asarray(running_reaches(own2.tolist())) / weights
+        reaches, of_running = LIMIT_SD * np.sqrt(own2), np.asarray(running_reaches(own2.tolist()))
+        of_running /= weights_so_far(len(logs))
     return np.stack([np.full(len(logs), math.exp(middle)), offs, reaches, running, of_running])
 
 

@@ -10,7 +10,7 @@ import math
 from collections.abc import Sequence
 from enum import StrEnum
 
-from calibrator.science.charts import running_means, weights_so_far
+from calibrator.science.charts import running_means_from_first
 from calibrator.science.compare import t_tails
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import positive
@@ -87,15 +87,10 @@ def inside_lot(
         centre_g,
         tuple(centre_g * (1 - r) for r in reach),
         tuple(centre_g * (1 + r) for r in reach),
-        tuple(centre_g * (1 + off) for off in _running_offs([value - 1 for value in values])),
+        tuple(centre_g * (1 + off) for off in running_means_from_first([value - 1 for value in values])),
         outside,
     )
     return _told(made, values, sds, degrees_of_freedom)
-
-
-def _running_offs(offs: Sequence[float]) -> list[float]:
-    """The running mean after each bag, begun at the first one."""
-    return [mean / weight for mean, weight in zip(running_means(offs, 0.0), weights_so_far(len(offs)), strict=True)]
 
 
 def _told(made: InsideLot, values: list[float], sds: list[float], df: float) -> InsideLot:

@@ -8,7 +8,7 @@ import random
 import pytest
 
 from calibrator.model import Cylinder
-from calibrator.science.charts import D2_OF_TWO
+from calibrator.science.charts import D2_OF_TWO, EWMA_WEIGHT, running_means_from_first
 from calibrator.science.compare import compare
 from calibrator.science.components import one_way
 from calibrator.science.mark import fill_line, reach_untried_95
@@ -22,6 +22,7 @@ from tests.season_fills import components
 GTC = "GTC (MSL, New Zealand)"
 STATSMODELS = "statsmodels"
 SCIPY = "scipy.stats"
+PANDAS = "pandas"
 FILLS = [(1, 290.0), (1, 293.0), (2, 285.0), (2, 288.0), (3, 295.0), (3, 292.0), (4, 290.0), (4, 291.0)]
 
 
@@ -198,3 +199,12 @@ def test_moving_range_estimates_the_spread() -> None:
     # d2 of two is the mean of the range of two standard normal values: 2/√π.
     mean_range = stats.foldnorm(0.0, scale=math.sqrt(2.0)).mean()
     check("mean range of two standard normal values", SCIPY, float(mean_range), D2_OF_TWO, 1e-12, LIBRARY)
+
+
+def test_running_mean_begun_at_the_first_value() -> None:
+    import pandas as pd
+
+    offs = [0.021, -0.013, 0.034, 0.002, -0.027, 0.011]
+    expected = pd.Series(offs).ewm(alpha=EWMA_WEIGHT, adjust=True).mean()
+    for t, (told, found) in enumerate(zip(expected, running_means_from_first(offs), strict=True), start=1):
+        check(f"running mean begun at the first value, after {t}", PANDAS, float(told), found, 1e-15, LIBRARY)

@@ -304,8 +304,6 @@ def _other_line(found: Waiting) -> str:
 
 
 def _mix_off(found: Waiting) -> str:
-    assert found.lot is not None
-    assert found.day is not None
     if found.check is not None and found.check.verdict == THIN:
         text = translate(
             "TodayPage",
@@ -318,12 +316,10 @@ def _mix_off(found: Waiting) -> str:
             "The mix with lot {number} was too strong on {day}. It stays here until a check reads right, or until the "
             "lot is no longer fed.",
         )
-    return text.format(number=found.lot.lot_number, day=day_text(found.day))
+    return _lot_and_day(text, found)
 
 
 def _bags_off(found: Waiting) -> str:
-    assert found.lot is not None
-    assert found.day is not None
     if found.side == THIN:
         text = translate(
             "TodayPage",
@@ -336,12 +332,10 @@ def _bags_off(found: Waiting) -> str:
             "By the bags counted until {day} each feeding of lot {number} gets too much powder. It stays here until a "
             "count or a sure check comes out right.",
         )
-    return text.format(number=found.lot.lot_number, day=day_text(found.day))
+    return _lot_and_day(text, found)
 
 
 def _mix_unsure(found: Waiting) -> str:
-    assert found.lot is not None
-    assert found.day is not None
     assert found.check is not None
     if leans(found.check) == THIN:
         text = translate(
@@ -355,6 +349,12 @@ def _mix_unsure(found: Waiting) -> str:
             "The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of "
             "bags comes out right, or until the lot is no longer fed.",
         )
+    return _lot_and_day(text, found)
+
+
+def _lot_and_day(text: str, found: Waiting) -> str:
+    assert found.lot is not None
+    assert found.day is not None
     return text.format(number=found.lot.lot_number, day=day_text(found.day))
 
 
