@@ -39,7 +39,7 @@ from calibrator.model.plans import (
 from calibrator.model.season import BagSum, LevelFill, LotPoint, LotPoints, SeasonLot, Taught
 from calibrator.model.shapes import Box, Cylinder, Poured, Shape, TaperedCup
 from calibrator.model.trials import FeederTrial, TrialFill
-from calibrator.model.weighing import Fill, FillWay, Mark, SignOff, SpotFill, Step, WeighIn
+from calibrator.model.weighing import Fill, FillWay, Mark, SignOff, SpotFill, Step, WeighIn, standing_numbers
 
 Noun = (
     Farm
@@ -120,4 +120,5 @@ __all__ = [
     "Warmth",
     "WeighIn",
     "new_id",
+    "standing_numbers",
 ]

@@ -1,7 +1,9 @@
 """A weigh-in: fills, what was signed off, and the mark."""
 
+from collections.abc import Iterable
 from datetime import datetime
 from enum import StrEnum
+from itertools import count
 
 from calibrator.values import dataclass
 
@@ -102,6 +104,14 @@ class SpotFill:
     @property
     def counts(self) -> bool:
         return self.struck_reason is None
+
+
+def standing_numbers(fills: Iterable[Fill | SpotFill]) -> list[int | None]:
+    """By which number people call each fill, 1, 2, 3, …: it counts those that stand, in their order. None for one
+    struck out or taken back.
+    """
+    numbers = count(1)
+    return [next(numbers) if fill.counts else None for fill in fills]
 
 
 @dataclass(frozen=True, kw_only=True)

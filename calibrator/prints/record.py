@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import isclose
 
-from calibrator.model import Fill, SpotFill, UnitSystem
+from calibrator.model import Fill, SpotFill, UnitSystem, standing_numbers
 from calibrator.prints import words
 from calibrator.prints.fit import fit_line, plain
 from calibrator.prints.flow import Flow, TableColumn, TableRow
@@ -134,16 +134,16 @@ def _fill_columns(teller: Teller) -> tuple[TableColumn, ...]:
 
 
 def _fill_rows(fills: Sequence[Fill | SpotFill], teller: Teller) -> list[TableRow]:
-    return [_fill_row(number, fill, teller) for number, fill in enumerate(fills, start=1)]
+    return [_fill_row(number, fill, teller) for number, fill in zip(standing_numbers(fills), fills, strict=True)]
 
 
-def _fill_row(number: int, fill: Fill | SpotFill, teller: Teller) -> TableRow:
-    """A struck-out fill stands in brackets, with its reason."""
+def _fill_row(number: int | None, fill: Fill | SpotFill, teller: Teller) -> TableRow:
+    """A struck-out fill stands in brackets and without a number, with its reason."""
     struck = fill.struck_reason is not None
     grams = f"{fill.mass_g:.2f}"
     reason = teller.say(words.STRUCK_OUT, reason=plain(fill.struck_reason or "–")) if struck else ""
     cells = (
-        str(number),
+        str(number or "–"),
         str(fill.bag) if isinstance(fill, Fill) else "",
         teller.say(WAYS[fill.way]),
         str(fill.scoopfuls) if isinstance(fill, Fill) else "1",

@@ -18,7 +18,8 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
-from calibrator.desk.weigh_in.fill_table import FillTable
+from calibrator.desk.weigh_in.fill_plot import places
+from calibrator.desk.weigh_in.fill_table import NUMBER, FillTable
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
@@ -384,6 +385,22 @@ def test_the_fill_table_is_a_sound_model(window: Window, qtmodeltester: ModelTes
     model: QAbstractItemModel = page_of(window)._views[Step.LEVEL_FILLS]._table
     assert isinstance(model, FillTable)
     qtmodeltester.check(model)
+
+
+def test_the_numbers_count_the_fills_that_stand(window: Window) -> None:
+    """A fill that was taken back leaves no gap, in the list and along the plot."""
+    page = begin(window)
+    equip(window)
+    view = page._views[Step.LEVEL_FILLS]
+    for weight in ("11.6", "12.6"):
+        enter(weight)
+    press(window, "Undo")
+    for weight in ("11.7", "11.8"):
+        enter(weight)
+    assert page.guide is not None
+    rows = [view._table.index(row, NUMBER).data() for row in range(view._table.rowCount())]
+    assert rows == ["3", "2", "–", "1"]
+    assert places(page.guide.fills_of(FillWay.LEVEL)) == [1, 1.5, 2, 3]
 
 
 def test_kill_between_any_two_fills_loses_none(tmp_path: Path, desk: Desk) -> None:

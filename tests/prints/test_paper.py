@@ -706,6 +706,13 @@ def test_ready_cut_labels_begin_after_the_used_ones() -> None:
     assert tails == [4, 3]  # six places, one used, one taken by the check bars; then five of six
 
 
+def test_a_lot_sheet_numbers_the_fills_that_stand() -> None:
+    cells = list(texts(lot_sheet(record())))
+    of_the_struck = cells[[cell.text for cell in cells].index("(400.86)") - 5]
+    below_one_another = [cell.text for cell in cells if cell.x_mm == of_the_struck.x_mm]
+    assert below_one_another[:6] == ["No.", "1", "2", "3", "–", "4"]
+
+
 def test_a_lot_sheet_holds_every_fill_and_what_it_rests_on() -> None:
     facts = record()
     shown = told(lot_sheet(facts))

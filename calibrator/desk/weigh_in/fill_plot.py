@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import groupby
+
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
@@ -13,7 +15,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.parts import label
 from calibrator.desk.theme import SPACE, tokens, ui_font
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
-from calibrator.model import Fill, UnitSystem
+from calibrator.model import Fill, UnitSystem, standing_numbers
 from calibrator.units import Kind
 from calibrator.values import dataclass
 
@@ -39,7 +41,7 @@ class Bands:
 
 
 class FillPlot(QFrame):
-    """Counted fills as points by order, struck ones hollow grey; the mean with its 95 % band."""
+    """Counted fills as points by number, struck ones hollow grey between them; the mean with its 95 % band."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -81,9 +83,10 @@ class FillPlot(QFrame):
         self._dress()
         if bands is not None:
             self._draw_bands(bands)
-        for number, fill in enumerate(fills, start=1):
-            self._draw_fill(number, fill, fill.id in odd, _drawn_g(fill, bands))
-        self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
+        drawn = places(fills)
+        for place, fill in zip(drawn, fills, strict=True):
+            self._draw_fill(place, fill, fill.id in odd, _drawn_g(fill, bands))
+        self._plot.setXRange(min([1.0, *drawn]) - 0.5, max([LEAST_FILLS_SHOWN, *drawn]) + 0.5, padding=0)
         self._pages.setCurrentIndex(0 if fills else 1)
         self._fit_height(_reach_g(fills, bands))
         self._name_it(fills, bands, system)
@@ -135,11 +138,11 @@ class FillPlot(QFrame):
         region.setZValue(-10)
         self._plot.addItem(region)
 
-    def _draw_fill(self, number: int, fill: Fill, odd: bool, drawn_g: float) -> None:
+    def _draw_fill(self, place: float, fill: Fill, odd: bool, drawn_g: float) -> None:
         t = tokens()
         colour = t.quiet if not fill.counts else t.warn if odd else t.text
         self._plot.plot(
-            [number],
+            [place],
             [self._shown(drawn_g)],
             pen=None,
             symbol=SYMBOLS[(fill.bag - 1) % len(SYMBOLS)] if fill.counts else STRUCK,
@@ -169,6 +172,20 @@ class FillPlot(QFrame):
                 high=shown.mass(bands.high_g, system),
             )
         )
+
+
+def places(fills: list[Fill]) -> list[float]:
+    """Where along the plot each fill is drawn: at its number, those struck out between their neighbours' numbers."""
+    drawn: list[float] = []
+    last = 0
+    for number, run in groupby(standing_numbers(fills)):
+        if number is None:
+            struck = len(list(run))
+            drawn += [last + n / (struck + 1) for n in range(1, struck + 1)]
+        else:
+            last = number
+            drawn.append(last)
+    return drawn
 
 
 def _drawn_g(fill: Fill, bands: Bands | None) -> float:

@@ -8,7 +8,7 @@ from PySide6.QtGui import QColor, QFont
 from calibrator.desk.as_typed import as_typed
 from calibrator.desk.theme import tokens, ui_font
 from calibrator.desk.widgets.headed_model import HeadedModel
-from calibrator.model import Fill, UnitSystem
+from calibrator.model import Fill, UnitSystem, standing_numbers
 
 Index = QModelIndex | QPersistentModelIndex
 NUMBER, BAG, WEIGHT, REMARK = range(4)
@@ -22,6 +22,7 @@ class FillTable(HeadedModel):
     def __init__(self) -> None:
         super().__init__()
         self._fills: list[Fill] = []
+        self._numbers: list[int | None] = []
         self._odd: frozenset[str] = frozenset()
         self._system = UnitSystem.FARM
         self._resolution_g: float | None = None
@@ -30,12 +31,12 @@ class FillTable(HeadedModel):
         self, fills: list[Fill], odd: frozenset[str], system: UnitSystem, resolution_g: float | None
     ) -> None:
         self.beginResetModel()
-        self._fills = list(fills)
+        self._fills, self._numbers = list(fills), standing_numbers(fills)
         self._odd, self._system, self._resolution_g = odd, system, resolution_g
         self.endResetModel()
 
     def fill_at(self, row: int) -> Fill:
-        return self._fills[len(self._fills) - 1 - row]
+        return self._fills[-1 - row]
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else len(self._fills)
@@ -51,7 +52,7 @@ class FillTable(HeadedModel):
             return None
         fill = self.fill_at(index.row())
         if role == Qt.ItemDataRole.DisplayRole:
-            return self._text(fill, len(self._fills) - index.row(), index.column())
+            return self._text(fill, self._numbers[-1 - index.row()], index.column())
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return self.side(index.column())
         if role == Qt.ItemDataRole.FontRole and index.column() == WEIGHT:
@@ -60,12 +61,12 @@ class FillTable(HeadedModel):
             return self._colour(fill, index.column())
         return None
 
-    def _text(self, fill: Fill, number: int, column: int) -> str:
+    def _text(self, fill: Fill, number: int | None, column: int) -> str:
         if column == WEIGHT:
             return as_typed(fill.mass_g, fill.typed, self._system, resolution_g=self._resolution_g)
         if column == REMARK:
             return self._remark(fill)
-        return str(number if column == NUMBER else fill.bag)
+        return str((number or "–") if column == NUMBER else fill.bag)
 
     def _remark(self, fill: Fill) -> str:
         if fill.struck_reason is not None:
