@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 
-from calibrator.desk.in_use import LotState, changed_over, to_come
+from calibrator.desk.in_use import LotState, changed_over, lot_fed, to_come
 from calibrator.desk.scoop_lines import words_so_far
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot, SignOff
@@ -68,9 +68,9 @@ def change_over(now: Standing, known: LotStanding, when: FedFrom) -> tuple[Lot, 
         on = max([on, *(o.fed_from for o in others if o.fed_from and changed_over(o, now.today))])
     same = [other for other in others if (other.fed_from, other.fed_from_feeding) == (on, feeding)]
     taken_back = [replace(other, fed_from=None, fed_from_feeding=0) for other in same]
-    begun = replace(
-        known.lot, fed_from=on, fed_from_feeding=feeding, waits=not when.is_done(now.today), finished_on=None
-    )
+    asks = known.state is LotState.IN_USE and known.lot.waits  # a day that is mended answers nothing else
+    waits = asks or not when.is_done(now.today)
+    begun = replace(known.lot, fed_from=on, fed_from_feeding=feeding, waits=waits, finished_on=None)
     return (*taken_back, begun)
 
 
@@ -80,6 +80,25 @@ def with_old_finished(now: Standing, told: Sequence[Lot], on: date) -> tuple[Lot
     if fed is None or any(lot.id == fed.id and lot.fed_from is not None for lot in told):
         return tuple(told)
     return (*(lot for lot in told if lot.id != fed.id), replace(fed, finished_on=on))
+
+
+def old_to_ask_of(now: Standing) -> LotStanding | None:
+    """The lot that was fed until a change-over planned ahead, which came by the clock: nobody was asked yet whether
+    any of it is left. None where that was answered."""
+    fed = now.in_use
+    if fed is None or not fed.lot.waits:
+        return None
+    over = lot_fed([known.lot for known in now.open_lots if known.state is LotState.LEFT_OVER], now.today)
+    return now.lot(over.id) if over else None
+
+
+def answered(now: Standing, *, old_is_finished: bool) -> tuple[Lot, ...]:
+    """The lots to keep once it was said whether any is left of the lot fed until a change-over that came."""
+    fed, old = now.in_use, old_to_ask_of(now)
+    if fed is None or old is None:
+        return ()
+    told = replace(fed.lot, waits=False)
+    return (told, replace(old.lot, finished_on=fed.lot.fed_from)) if old_is_finished else (told,)
 
 
 def asked_at_sign_off(now: Standing, lot: Lot) -> LotStanding | None:
@@ -99,6 +118,9 @@ def finished(now: Standing, known: LotStanding, on: date) -> tuple[Lot, ...]:
     """The lots to keep once the last of one was fed: after the one in use the next one is fed."""
     follows = now.next_lot if known.state is LotState.IN_USE else None
     begun = change_over(now, follows, FedFrom(on)) if follows else ()
+    asked = old_to_ask_of(now)
+    if asked is not None and asked.lot.id == known.lot.id:
+        begun = answered(now, old_is_finished=True)
     return (*(lot for lot in begun if lot.id != known.lot.id), replace(known.lot, finished_on=on))
 
 

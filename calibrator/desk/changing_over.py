@@ -26,16 +26,27 @@ def ask_change_over(desk: Desk, now: Standing, question: str, act: Callable[[boo
     if now.in_use is None:
         act(False)
         return
-    old, left = now.in_use.lot.lot_number, packages_left(desk.records, now, now.today)
-    if left is not None and left >= 1:
-        asked, stay = counted.old_bags(round(left)), translate("ChangeOver", "Change over, they stay")
-    else:
-        asked = translate("ChangeOver", "Is any of lot {old} left?")
-        stay = translate("ChangeOver", "Change over, some is left")
-    fed_later = translate("ChangeOver", "What stays is fed again under Lots: Back into use.")
+    left = packages_left(desk.records, now, now.today)
+    stay = translate("ChangeOver", "Change over, some is left")
+    if is_told(left):
+        stay = translate("ChangeOver", "Change over, they stay")
     gone = translate("ChangeOver", "Change over, none is left"), partial(act, True)
-    told = f"{question} {asked.format(old=old)} {fed_later}".strip()
+    told = f"{question} {left_question(now.in_use.lot, left)}".strip()
     desk.ask.confirm(told, stay, partial(act, False), gone)
+
+
+def left_question(old: Lot, packages: float | None) -> str:
+    """Whether any is left of a lot that is fed no more, in bags where whole ones are; None where nobody can tell."""
+    asked = translate("ChangeOver", "Is any of lot {old} left?")
+    if packages is not None and is_told(packages):
+        asked = counted.old_bags(round(packages))
+    fed_later = translate("ChangeOver", "What stays is fed again under Lots: Back into use.")
+    return f"{asked.format(old=old.lot_number)} {fed_later}"
+
+
+def is_told(packages: float | None) -> bool:
+    """Whether it is asked in bags."""
+    return packages is not None and packages >= 1
 
 
 def begin_lot(

@@ -7,6 +7,7 @@ from datetime import date, datetime
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
+from calibrator.desk.change_over import old_to_ask_of
 from calibrator.desk.hung import ChartFault, chart_faults, outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, line_on, scoop_state
@@ -34,6 +35,7 @@ class Need(StrEnum):
     OTHER_LINE = "other_line"  # a scoop still bears the line of another lot
     LABEL = "label"  # a plan feeds what was not planned when a label was printed: it lacks the line
     CHANGE_OVER = "change_over"  # a lot is weighed in and waits for its change-over
+    OLD_LEFT = "old_left"  # a change-over planned ahead came, and nobody said whether any of the old lot is left
     WEIGH_IN = "weigh_in"  # a lot came and was not weighed in
     CHART = "chart"  # no chart of a plan that holds today hangs
     OLD_CHARTS = "old_charts"  # charts of no plan in use rest on an older sign-off
@@ -186,7 +188,14 @@ def _labels(now: Standing) -> list[Waiting]:
 
 
 def _change_over(now: Standing) -> list[Waiting]:
-    """The lot that waits for its change-over, and which one is fed until then."""
+    """What is to be said of the lot fed until a change-over that came; the lot that waits for its own, and which one
+    is fed until then."""
+    if now.in_use is not None and (old := old_to_ask_of(now)):
+        return [Waiting(Need.OLD_LEFT, lot=now.in_use.lot, old_lot=old.lot), *_next_change_over(now)]
+    return _next_change_over(now)
+
+
+def _next_change_over(now: Standing) -> list[Waiting]:
     follows = now.next_lot
     if follows is None or now.in_use is None:
         return []

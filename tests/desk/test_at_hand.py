@@ -17,6 +17,8 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.at_hand import AtHand, at_hand
+from calibrator.desk.change_over import FedFrom, change_over, keep_lots, old_to_ask_of
+from calibrator.desk.change_over import finished as lots_finished
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.today import TodayPage
@@ -297,6 +299,47 @@ def test_an_old_lot_of_which_none_is_left_is_finished_with_the_change_over(
     assert herd.lot_of(second).fed_from == TODAY
     assert not page.powder_card.over.isVisible()
     assert found(herd).to_order == 45  # type: ignore[union-attr]
+
+
+def planned(herd: Herd, bags: int | None) -> tuple[SignOff, SignOff]:
+    """Of the first lot 142 bags leave 19.5 after 49 days; the second was planned to be fed from this day on."""
+    first, second = signed_lot(herd, bags), herd.sign("26-0301A", TEN_OZ_LEVEL)
+    told = replace(herd.lot_of(second), package_count=30, package_mass_g=BAG_G, fed_from=TODAY, waits=True)
+    herd.records.keep(told)
+    return first, second
+
+
+@pytest.mark.parametrize(("bags", "asked", "button", "finished"), [
+    (142, "about 20 bags of lot 25-1103C are left. Do they stay", "They stay", None),
+    (142, "about 20 bags of lot 25-1103C are left. Do they stay", "None is left", TODAY),
+    (None, "Is any of lot 25-1103C left?", "Some is left", None),
+])  # fmt: skip
+def test_a_change_over_that_came_by_the_clock_asks_what_is_left_as_one_at_once_does(
+    herd: Herd, qtbot: QtBot, answers: Answers, bags: int | None, asked: str, button: str, finished: date | None
+) -> None:
+    first, second = planned(herd, bags)
+    page = page_of(herd, qtbot, answers)
+    (row,) = [row for row in page.rows if "as planned" in row.words]
+    assert asked in row.words
+    told = [each for each in row.buttons if each.text().replace("&", "") == button]
+    told[0].click()
+    assert not [row for row in page.rows if "as planned" in row.words]
+    assert herd.lot_of(first).finished_on == finished
+    assert standing(herd.records, herd.farm, TODAY).in_use.lot.id == second.lot_id  # type: ignore[union-attr]
+
+
+def test_an_old_lot_said_to_be_finished_and_a_day_that_is_mended_ask_no_more_and_no_less(herd: Herd) -> None:
+    first, second = planned(herd, 142)
+    now = standing(herd.records, herd.farm, TODAY)
+    fed, old = now.lot(second.lot_id), now.lot(first.lot_id)
+    assert fed is not None
+    assert old is not None
+    keep_lots(herd.records, change_over(now, fed, FedFrom(TODAY - timedelta(days=1))), "AB")
+    now = standing(herd.records, herd.farm, TODAY)
+    assert old_to_ask_of(now) == old
+    keep_lots(herd.records, lots_finished(now, old, TODAY), "AB")
+    assert not herd.lot_of(second).waits
+    assert herd.lot_of(first).finished_on == TODAY
 
 
 def test_keys_are_unique_and_every_field_has_a_name(herd: Herd, qtbot: QtBot, answers: Answers) -> None:

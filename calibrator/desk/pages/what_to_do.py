@@ -11,8 +11,8 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.at_hand import AtHand, Beside
-from calibrator.desk.change_over import FedFrom
-from calibrator.desk.changing_over import ask_change_over, begin_lot
+from calibrator.desk.change_over import FedFrom, answered
+from calibrator.desk.changing_over import ask_change_over, begin_lot, is_told, keep_told, left_question
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
@@ -73,6 +73,8 @@ class WhatToDo:
         for found in waiting(now):
             if found.need is Need.CHANGE_OVER:
                 yield self._change_over(now, found, low)
+            elif found.need is Need.OLD_LEFT:
+                yield self._old_left(now, found, powder)
             elif not (told and found.lot == told.lot and found.need in (Need.GO_ON, Need.WEIGH_IN)):
                 yield self._told(now, found)
         if asks is SpotNeed.MORE:
@@ -253,6 +255,27 @@ class WhatToDo:
             return
         said = translate("TodayPage", "Lot {number} is in use.").format(number=lot.lot_number)
         begin_lot(self.desk, now, known, FedFrom(now.today), said, old_is_finished=old_is_finished)
+
+    def _old_left(self, now: Standing, found: Waiting, powder: AtHand | None) -> Told:
+        """What a change-over at once asks beforehand, once one that was planned came."""
+        fed, old = found.lot, found.old_lot
+        assert fed is not None
+        assert fed.fed_from is not None
+        assert old is not None
+        over = powder.left_over if powder else ()
+        left = next((each.packages for each in over if each.lot.id == old.id), None)
+        text = translate("TodayPage", "Since {day} lot {number} is fed, as planned.")
+        words = f"{text.format(day=day_text(fed.fed_from), number=fed.lot_number)} {left_question(old, left)}"
+        stay = translate("TodayPage", "They stay") if is_told(left) else translate("TodayPage", "Some is left")
+        gone = translate("TodayPage", "None is left")
+        say = partial(self._say_what_is_left, now, old.lot_number)
+        return Told(words, (Do(stay, partial(say, False)), Do(gone, partial(say, True))))
+
+    def _say_what_is_left(self, now: Standing, old: str, old_is_finished: bool) -> None:
+        said = translate("TodayPage", "Kept: what is left of lot {old} stays.")
+        if old_is_finished:
+            said = translate("TodayPage", "Kept: none of lot {old} is left.")
+        keep_told(self.desk, now, answered(now, old_is_finished=old_is_finished), said.format(old=old))
 
     def _sheets(self, now: Standing, found: Waiting, lot_id: str) -> Told:
         down = Do(translate("TodayPage", "Taken down"), partial(self._ask_what_is_down, found))
