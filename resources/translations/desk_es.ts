@@ -12049,6 +12049,30 @@ Sign off all the same? The record will say so.</source>
         <translation>Está en uso el lote {number}.</translation>
     </message>
     <message>
+        <source>Since {day} lot {number} is fed, as planned.</source>
+        <translation>Desde el {day} se usa el lote {number}, como estaba previsto.</translation>
+    </message>
+    <message>
+        <source>They stay</source>
+        <translation>Se quedan</translation>
+    </message>
+    <message>
+        <source>Some is left</source>
+        <translation>Queda algo</translation>
+    </message>
+    <message>
+        <source>None is left</source>
+        <translation>Ya no queda nada</translation>
+    </message>
+    <message>
+        <source>Kept: what is left of lot {old} stays.</source>
+        <translation>Guardado: lo que queda del lote {old} se queda.</translation>
+    </message>
+    <message>
+        <source>Kept: none of lot {old} is left.</source>
+        <translation>Guardado: del lote {old} ya no queda nada.</translation>
+    </message>
+    <message>
         <source>Taken down</source>
         <translation>Ya se quitó</translation>
     </message>
