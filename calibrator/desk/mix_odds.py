@@ -34,8 +34,18 @@ def doubted_words(found: MixFindings, batch: Batch, other: str, system: UnitSyst
     if found.other.mix is None or batch.mix is None:
         return ""
     if _same_group(found.other, batch):
-        text = translate("MixOdds", "The volume is about that for {calves}, not for {count}: was it mixed for so many?")
-        return text.format(calves=counted.calves(found.other.calves), count=batch.calves)
+        text = translate(
+            "MixOdds",
+            "The batch of {group} for {calves} is about {volume}, and so much was read; for {count} it is {planned}. "
+            "Was it mixed for {calves}?",
+        )
+        return text.format(
+            group=other,
+            calves=counted.calves(found.other.calves),
+            volume=volume(found.other.mix.volume_ml, system),
+            count=batch.calves,
+            planned=volume(batch.mix.volume_ml, system),
+        )
     text = translate("MixOdds", "The volume is that of the batch for {other}, {volume}: is it theirs?")
     if instruments(found.ways):
         text = translate(

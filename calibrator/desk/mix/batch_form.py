@@ -63,7 +63,8 @@ class BatchForm(QWidget):
         """Offer the farm's plans and vessels; what is chosen and typed stays where it still exists."""
         if now is self._now:
             return  # each digit of a day or a time asks again, and nearly all leave the lot and the plans as they are
-        first, plan = self._now is None, self._chosen()[0]
+        first, plan, was = self._now is None, self._chosen()[0], self._planned()
+        followed = self.calves.count() == was
         self._now = now
         self._differ = aims_differ(now)
         self._offer(self.group, [one for plan in now.plans for one in self._batches(now, plan)])
@@ -71,6 +72,9 @@ class BatchForm(QWidget):
         self._offer(self.vessel, vessels)
         if first or (plan is None and now.plans):
             self._choose_group()
+        elif followed and self._planned() != was:  # the plan feeds others since: none were typed that it would undo
+            self.calves.set_count(self._planned())
+            self._count()
 
     def batch(self) -> Batch | None:
         """The batch as the chart has it; None before the farm is known."""
@@ -164,15 +168,19 @@ class BatchForm(QWidget):
         self._choose_group()
 
     def _choose_group(self) -> None:
-        plan, group = self._chosen()
+        plan, _ = self._chosen()
         if plan is not None:
-            fed = plan.groups if group is None else (group,)
-            self.calves.set_count(sum(each.calves for each in fed))
+            self.calves.set_count(self._planned())
             place = self.vessel.findData(plan.vessel_id or "")
             self.vessel.setCurrentIndex(max(0, place))
             self._own_target = False
         self._follow_chart()
         self.edited.emit()
+
+    def _planned(self) -> int:
+        """For how many calves the batch chosen is planned; 0 without a plan."""
+        plan, group = self._chosen()
+        return 0 if plan is None else sum(each.calves for each in (plan.groups if group is None else (group,)))
 
     def _follow_chart(self) -> None:
         batch = self.batch()

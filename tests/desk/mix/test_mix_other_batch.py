@@ -15,7 +15,7 @@ from calibrator.desk.mix_put_right import put_right_words
 from calibrator.desk.mix_tools import read_tools
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.standing import standing
-from calibrator.model import MixCheck
+from calibrator.model import MixCheck, Plan
 from calibrator.science.solids import SolidsFrom
 
 
@@ -98,10 +98,33 @@ def test_a_batch_for_fewer_calves_is_asked_about_where_the_drops_are_right(qtbot
     mix = _batch_for(page, "Older").mix
     _read(qtbot, page, 0.4 * mix.volume_ml, "10.5 10.5 10.5")
     assert told.verdict.text() == "For how many calves is this?"
+    assert "The batch of Calf barn, Older for 16 calves is about" in told.today.text()
+    assert "for 40 it is" in told.today.text()
     told.other.click()
     batch = panel.batch_form.batch()
     assert (batch.group.name, batch.calves) == ("Older", 16)
     assert told.verdict.text() == "Looks right"
+
+
+def test_the_batch_follows_the_plan_as_it_is_today_unless_calves_were_typed(
+    qtbot: QtBot, page: MixCheckPage, desk: Desk
+) -> None:
+    panel, told = page.check, page.check.verdict
+    for calves in (36, 34):
+        _feed_older(page, desk, calves)
+        assert panel.batch_form.calves.count() == calves
+    _read(qtbot, page, panel.batch_form.batch().mix.volume_ml, "10.5 10.5 10.5")
+    assert told.verdict.text() == "Looks right"
+    panel.batch_form.calves.set_count(30)
+    _feed_older(page, desk, 38)
+    assert panel.batch_form.calves.count() == 30
+
+
+def _feed_older(page: MixCheckPage, desk: Desk, calves: int) -> None:
+    plan = next(plan for plan in desk.records.every(Plan) if plan.name == "Calf barn")
+    younger, older = plan.groups
+    desk.keep(replace(plan, groups=(younger, replace(older, calves=calves))))
+    page.reload()
 
 
 def test_a_check_kept_before_it_was_said_whose_batch_it_is_tells_no_amount_later(
