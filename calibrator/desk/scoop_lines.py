@@ -97,6 +97,17 @@ def line_to_wipe_out(now: Standing, known: LotStanding, scoop_id: str) -> Mark |
     return line if other is None or other.state not in (LotState.WAITING, LotState.UNDER_WAY) else None
 
 
+def is_drawn(now: Standing, known: LotStanding, scoop_id: str) -> bool:
+    """Whether the line of a lot is on a scoop since its weigh-in, which fills to it as drawn: no other lot was weighed
+    in with the scoop, nor said to have its line on it, after that."""
+    own = line_of(known, scoop_id)
+    if own is None or own.struck_level:
+        return False
+    newest = [signed for signed in now.sign_offs if signed.scoop_id == scoop_id][-1]
+    since = newest.at.astimezone().date()
+    return newest.id == own.sign_off_id and all(told.on <= since for told in _told_of(now, scoop_id))
+
+
 def _drawn_mm(known: LotStanding, scoop_id: str) -> float | None:
     """Where the line of a lot is drawn on a scoop; None or 0 where there is none."""
     begun, own = known.open_weigh_in, line_of(known, scoop_id)

@@ -22,7 +22,7 @@ from calibrator.desk.hung import Fault, chart_faults
 from calibrator.desk.in_use import LotState, lot_fed, state_of
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage
-from calibrator.desk.scoop_lines import ScoopState, as_before, marked, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, as_before, is_drawn, marked, scoop_state
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import Theme
 from calibrator.model import Ending, Lot, PrintKind, ScoopMarked, SheetEnding, SignOff, UnitSystem, new_id
@@ -159,6 +159,20 @@ def test_a_change_over_now_counts_although_the_clock_was_ahead_at_the_one_before
     now = now_of(herd)
     keep_lots(herd.records, change_over(now, of(now, second), FedFrom(TODAY)), "AB")
     assert [state for state, _ in states(herd, first, second)] == [LotState.LEFT_OVER, LotState.IN_USE]
+
+
+def test_a_line_is_drawn_since_its_weigh_in_until_another_lots_takes_its_place(herd: Herd) -> None:
+    first = signed_now(herd, "A")
+    assert is_drawn(now_of(herd), of(now_of(herd), first), herd.red.id)
+    told = ScoopMarked(scoop_id=herd.red.id, sign_off_id=first.id, on=first.at.date())
+    herd.records.keep(replace(herd.lot_of(first), scoops_marked=(told,)))
+    second = signed_now(herd, "B")
+    now = now_of(herd)
+    assert [is_drawn(now, of(now, one), herd.red.id) for one in (first, second)] == [False, True]
+    later = replace(told, on=second.at.date() + timedelta(days=1))
+    herd.records.keep(replace(herd.lot_of(first), scoops_marked=(later,)))  # fed again, and drawn anew
+    now = now_of(herd)
+    assert not is_drawn(now, of(now, second), herd.red.id)
 
 
 def test_a_label_printed_is_not_yet_a_label_on_the_scoop(herd: Herd) -> None:

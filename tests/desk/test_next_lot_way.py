@@ -102,7 +102,7 @@ def second(window: Window, qtbot: QtBot) -> Lot:
     """The first lot is fed, its line on the scoop; a second one came."""
     qtbot.waitUntil(window.isActiveWindow)
     sign(window, lot_of(window.desk))
-    assert "Mark Red scoop for lot 25-0302A" in row(window, "Red scoop").words
+    assert "Red scoop: the line of lot 25-0302A is drawn since its weigh-in" in row(window, "Red scoop").words
     press(row(window, "Red scoop"), "Line and label are on")
     assert needs(window) == []
     farm = window.desk.farm
@@ -142,12 +142,12 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     answers.yes = True
     press(row(window, "26-0401B"), "Change over")
     assert heading(window).startswith("26-0401B")
-    assert "Mark Red scoop for lot 26-0401B" in needs(window)[0]
-    assert "wipe out the old one (1/2 in)" in needs(window)[0]  # there are two on it now
+    assert "Red scoop: the line of lot 26-0401B is drawn since its weigh-in, 13/16 in down" in needs(window)[0]
+    assert "Wipe out the old one (1/2 in)" in needs(window)[0]  # there are two on it now
     drawing = today(window).lot_card.drawing
     assert "Wipe out 1/2 in" in drawing.words()
     assert "still bears an old line, 1/2 in down the wall" in lot_told(window)
-    press(row(window, "Red scoop"), "Old line off, label on")
+    press(row(window, "Red scoop"), "Old line off, new one and label on")
     assert needs(window) == []
     assert "Wipe out" not in drawing.words()
     assert "still bears" not in lot_told(window)
@@ -205,9 +205,9 @@ def test_the_keys_go_on_after_the_question_with_what_comes_next(window: Window, 
 def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, second: Lot, answers: Answers) -> None:
     sign(window, second, "From")
     before = needs(window)
-    assert "wipe out the old one" in before[0]
+    assert "Wipe out the old one" in before[0]
     words = [window.desk.records.find(Lot, lot_of(window.desk).id).scoops_marked]
-    press(row(window, "Red scoop"), "Old line off, label on")
+    press(row(window, "Red scoop"), "Old line off, new one and label on")
     assert needs(window) == before[1:]
     assert window._notice.way.isVisible()
     window.desk.keep(replace(window.desk.records.find(Lot, second.id), note="Two bags are torn."))
@@ -246,7 +246,7 @@ def test_who_does_not_answer_what_is_left_has_not_signed(window: Window, second:
 
 def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, second: Lot, qtbot: QtBot) -> None:
     sign(window, second, "From")
-    press(row(window, "Red scoop"), "Old line off, label on")
+    press(row(window, "Red scoop"), "Old line off, new one and label on")
     assert not any("Red scoop" in words for words in needs(window))
     window.show_page("tables", f"label:{second.id}")
     made = window.current_page.findChildren(ScoopPick)[0]
@@ -254,7 +254,7 @@ def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, se
     made.on_button.click()
     assert "What line is on it now, nobody has told." in window._notice.text()
     assert made.on_button.text() == "Line and label are on"
-    assert "Mark Red scoop for lot 26-0401B" in needs(window)[0]
+    assert "the line of lot 26-0401B is drawn since its weigh-in" in needs(window)[0]
 
 
 def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Window, second: Lot) -> None:
@@ -264,11 +264,11 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
     print_label(window, second)
     asked = row(window, "Red scoop")
     assert asked.words == (
-        "Red scoop: wipe out the old line, 1/2 in down the wall. Is the line of lot 26-0401B drawn (13/16 in down the "
-        "wall) and the label on?"
+        "Red scoop: the line of lot 26-0401B is drawn since its weigh-in, 13/16 in down the wall. Wipe out the old one "
+        "(1/2 in) and put the label on."
     )
-    assert [each.text() for each in asked.buttons] == ["&Old line off, label on", "Print the label"]
-    press(asked, "Old line off, label on")
+    assert [each.text() for each in asked.buttons] == ["&Old line off, new one and label on", "Print the label"]
+    press(asked, "Old line off, new one and label on")
     assert needs(window) == []
     (told,) = window.desk.records.find(Lot, second.id).scoops_marked or ()
     assert (told.sign_off_id, told.on) == (signed.id, window.desk.clock().date())
@@ -313,7 +313,7 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
 def test_what_says_that_a_scoop_is_marked_stands_where_it_is_told_not_to_be(window: Window, second: Lot) -> None:
     step = sign(window, second, "From")
     assert step._on_button.isVisible()
-    assert "Once that is done, press “Line and label are on”." in step.hands.text()
+    assert "Once that is done, press “Old line off, new one and label on”." in step.hands.text()
     taken = mnemonics(window.current_page)
     assert len(taken) == len(set(taken))
     window.show_page("weigh_in")
@@ -343,7 +343,7 @@ def test_once_all_is_done_the_sign_off_asks_for_nothing_and_lights_nothing(windo
     assert "Make the plan first" not in step.hands.text()
     assert "Put the label on." in step.hands.text()
     assert "Print the label." not in step.hands.text()
-    assert lit(step) == ["Line and label are on"]
+    assert lit(step) == ["Old line off, new one and label on"]
     step._on_button.click()
     assert step.hands.text() == "Signed. Make a plan for the batch tables and the wall chart."
     assert lit(step) == ["Batch tables and wall chart"]

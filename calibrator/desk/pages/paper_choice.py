@@ -101,6 +101,7 @@ class PaperChoice(QFrame):
         offers: Callable[[Scoop], tuple[LineOffer, ...]],
         step_g: float,
         states: Callable[[Scoop], ScoopState],
+        wiped: Callable[[Scoop], bool],
     ) -> None:
         """Offer these, weights told in steps of `step_g`.
 
@@ -121,7 +122,7 @@ class PaperChoice(QFrame):
         self._offer_scoops(scoops)
         for pick in self.picks:
             pick.offer(offers(pick.scoop), step_g)
-            pick.show_state(states(pick.scoop))
+            pick.show_state(states(pick.scoop), wiped=wiped(pick.scoop))
         self._show_fields()
 
     def want(self, what: Want, plan_id: str) -> None:

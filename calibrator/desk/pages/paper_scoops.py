@@ -99,13 +99,14 @@ class ScoopPick(QWidget):
         self._bring_half()
         take_turn(self._lines, *self.lines)
 
-    def show_state(self, state: ScoopState) -> None:
-        """Show whether the scoop bears the lot's line; it can be said here too, and taken back."""
+    def show_state(self, state: ScoopState, *, wiped: bool) -> None:
+        """Show whether the scoop bears the lot's line; it can be said here too, and taken back. With `wiped` an old
+        line has to go first."""
         level = any(offer.use is LineUse.MAIN and offer.line.struck_level for offer in self._offers)
         self.state.setText(scoop_words(state, level=level))
         set_tone(self.state, scoop_tone(state))
         self._bears_it = state is ScoopState.MARKED
-        text = not_on_the_scoop(level=level) if self._bears_it else on_the_scoop(level=level)
+        text = not_on_the_scoop(level=level) if self._bears_it else on_the_scoop(level=level, wiped=wiped)
         self.on_button.setText(without_letter(text))  # several scoops have it on one page
         set_style_property(self.on_button, "kind", "link" if self._bears_it else "")
         self.on_button.setVisible(state in (ScoopState.TO_MARK, ScoopState.MARKED))

@@ -18,11 +18,11 @@ from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
-from calibrator.desk.scoop_lines import line_to_wipe_out
+from calibrator.desk.scoop_lines import is_drawn, line_to_wipe_out
 from calibrator.desk.sheet_words import chart_words, label_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.spots import SpotNeed
-from calibrator.desk.standing import Standing
+from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Ending, Lot, Mark, Printed, SheetEnding, new_id
 from calibrator.science.scoop import same_line
@@ -172,30 +172,8 @@ class WhatToDo:
             )
         elif found.line.struck_level:
             text = translate("TodayPage", "{scoop} is to be struck level for lot {number}. Put the label on.")
-        elif _bears_it(now, found.line):
-            text = translate(
-                "TodayPage", "{scoop}: its line stays ({line} down the wall). Put the label of lot {number} on."
-            )
-        elif found.labelled and old is not None:
-            text = translate(
-                "TodayPage",
-                "{scoop}: wipe out the old line, {old} down the wall. Is the line of lot {number} drawn ({line} down "
-                "the wall) and the label on?",
-            )
-        elif found.labelled:
-            text = translate(
-                "TodayPage", "{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?"
-            )
-        elif old is not None:
-            text = translate(
-                "TodayPage",
-                "Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one ({old}), put "
-                "the label on.",
-            )
         else:
-            text = translate(
-                "TodayPage", "Mark {scoop} for lot {number}: draw the line {line} down the wall, put the label on."
-            )
+            text = self._line_text(now, known, found, wiped=old is not None)
         system = self.desk.system
         words = text.format(
             scoop=found.scoop.name,
@@ -204,6 +182,46 @@ class WhatToDo:
             old=mark_words(old, system) if old else "",
         )
         return Told(words, (done, printing) if found.labelled else (printing, done))
+
+    def _line_text(self, now: Standing, known: LotStanding, found: Waiting, *, wiped: bool) -> str:
+        """What is to be done on a scoop with a line: one that was filled to in the weigh-in is not to be drawn anew."""
+        assert found.line is not None
+        assert found.scoop is not None
+        if _bears_it(now, found.line):
+            return translate(
+                "TodayPage", "{scoop}: its line stays ({line} down the wall). Put the label of lot {number} on."
+            )
+        if is_drawn(now, known, found.scoop.id) and wiped:
+            return translate(
+                "TodayPage",
+                "{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Wipe out the old "
+                "one ({old}) and put the label on.",
+            )
+        if is_drawn(now, known, found.scoop.id):
+            return translate(
+                "TodayPage",
+                "{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Go over it with "
+                "a pen that lasts and put the label on.",
+            )
+        if found.labelled and wiped:
+            return translate(
+                "TodayPage",
+                "{scoop}: wipe out the old line, {old} down the wall. Is the line of lot {number} drawn ({line} down "
+                "the wall) and the label on?",
+            )
+        if found.labelled:
+            return translate(
+                "TodayPage", "{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?"
+            )
+        if wiped:
+            return translate(
+                "TodayPage",
+                "Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one ({old}), put "
+                "the label on.",
+            )
+        return translate(
+            "TodayPage", "Mark {scoop} for lot {number}: draw the line {line} down the wall, put the label on."
+        )
 
     def _label(self, found: Waiting, lot_id: str) -> Told:
         assert found.label is not None

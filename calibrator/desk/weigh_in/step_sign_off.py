@@ -114,7 +114,7 @@ class StepSignOff(StepView):
     def _show_whether_on(self, guide: Guide) -> None:
         """What says that the line is on the scoop, while nobody said so; what is done is lit no more."""
         self._on_button.setVisible(_to_mark(guide) is not None)
-        self._on_button.setText(on_the_scoop(level=guide.struck_level))
+        self._on_button.setText(_on_it(guide))
         lit = self._comes_next(guide)
         for one in (self._label_button, self._on_button, self._tables_button):
             set_style_property(one, "kind", "main" if one is lit else "")
@@ -180,7 +180,7 @@ class StepSignOff(StepView):
         if _to_mark(guide) is None:
             return ()
         text = self.tr("Once that is done, press “{button}”.")
-        press = text.format(button=without_letter(on_the_scoop(level=guide.struck_level)))
+        press = text.format(button=without_letter(_on_it(guide)))
         return *self._scoop_and_label(guide), press
 
     def _scoop_and_label(self, guide: Guide) -> tuple[str, ...]:
@@ -425,6 +425,12 @@ def _plan_comes_first(guide: Guide) -> bool:
 def _wants_chart(guide: Guide) -> bool:
     """Whether the lot is fed and the wall chart of a plan has still to be printed for it."""
     return _signed_lot(guide, LotState.IN_USE) is not None and bool(chart_faults(guide.standing))
+
+
+def _on_it(guide: Guide) -> str:
+    """What the button says that tells of line and label."""
+    wiped = guide.line_to_wipe_mm is not None and not guide.line_stays
+    return on_the_scoop(level=guide.struck_level, wiped=wiped)
 
 
 def _to_mark(guide: Guide) -> LotStanding | None:
