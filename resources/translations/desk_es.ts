@@ -5441,6 +5441,10 @@ entre {low} y {high}
         <translation>&amp;Anterior borrada, etiqueta puesta</translation>
     </message>
     <message>
+        <source>&amp;Old line off, new one and label on</source>
+        <translation>&amp;Anterior borrada, nueva y etiqueta puestas</translation>
+    </message>
+    <message>
         <source>The label &amp;is on</source>
         <translation>Etiqueta &amp;puesta</translation>
     </message>
@@ -5569,8 +5573,8 @@ entre {low} y {high}
         <translation>El volumen y el instrumento no pueden tener razón los dos. No agregue nada antes de leerlos otra vez.</translation>
     </message>
     <message>
-        <source>The volume is about that for {calves}, not for {count}: was it mixed for so many?</source>
-        <translation>El volumen es más o menos el de {calves}, no el de {count}: ¿se mezcló para tantas?</translation>
+        <source>The batch of {group} for {calves} is about {volume}, and so much was read; for {count} it is {planned}. Was it mixed for {calves}?</source>
+        <translation>La tanda de {group} para {calves} es de unos {volume}, y eso se leyó; para {count} es de {planned}. ¿Se mezcló para {calves}?</translation>
     </message>
     <message>
         <source>The volume is that of the batch for {other}, {volume}: is it theirs?</source>
@@ -12015,6 +12019,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{scoop}: its line stays ({line} down the wall). Put the label of lot {number} on.</source>
         <translation>{scoop}: su línea se queda (a {line} del borde). Ponga la etiqueta del lote {number}.</translation>
+    </message>
+    <message>
+        <source>{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Wipe out the old one ({old}) and put the label on.</source>
+        <translation>{scoop}: la línea del lote {number} está trazada desde su pesada, a {line} del borde. Borre la anterior ({old}) y ponga la etiqueta.</translation>
+    </message>
+    <message>
+        <source>{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Go over it with a pen that lasts and put the label on.</source>
+        <translation>{scoop}: la línea del lote {number} está trazada desde su pesada, a {line} del borde. Repásela con un marcador que no se borre y ponga la etiqueta.</translation>
     </message>
     <message>
         <source>{scoop}: wipe out the old line, {old} down the wall. Is the line of lot {number} drawn ({line} down the wall) and the label on?</source>
