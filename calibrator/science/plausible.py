@@ -28,6 +28,13 @@ def unusual_feeding(powder_g: float) -> bool:
     return not low <= positive(powder_g, "The powder of a feeding") <= high
 
 
+def likeliest_feeding(powders_g: Iterable[float]) -> float | None:
+    """The usual weight of powder for one calf at one feeding, of those that may have been meant; None of none."""
+    usual = (powder_g for powder_g in powders_g if not unusual_feeding(powder_g))
+    middle_g = math.sqrt(math.prod(USUAL_FEEDING_G))
+    return min(usual, key=lambda powder_g: abs(math.log(powder_g / middle_g)), default=None)
+
+
 class Doubt(StrEnum):
     """Why a weight cannot be meant."""
 

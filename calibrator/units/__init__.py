@@ -8,6 +8,7 @@ read `1,5 g` as 15 g, so it never sees typed text).
 from calibrator.units.bound import with_units_bound
 from calibrator.units.edit import edit_text
 from calibrator.units.kinds import SENTENCES, Kind, NotUnderstood, Quantity
+from calibrator.units.meant import in_other_units
 from calibrator.units.reading import example, read, with_unit
 from calibrator.units.registry import default_unit
 from calibrator.units.scale_line import Mask, MaskNotUnderstood, ScaleReading, read_mask
@@ -59,6 +60,7 @@ __all__ = [
     "edit_text",
     "example",
     "in_default_unit",
+    "in_other_units",
     "in_unit",
     "line_in_both",
     "line_step_mm",

@@ -57,6 +57,8 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "numbers_in_row": "“{part}” has two numbers in a row. Write one number, or a unit after each, like {example}.",
         "bad_fraction": "“{part}” is not a fraction that can be used. Halves to sixty-fourths can, like 1/4.",
         "improper": "“{part}” is not less than one. Leave a space between whole number and fraction, like 10 1/4.",
+        "improper_meant": "“{part}” is not less than one. Was {meant} meant?",
+        "improper_either": "“{part}” can be {one} or {other}. Write the one that is meant.",
         "unit_missing": "Write the unit after “{part}” too, like {example}.",
         "unit_needed": "Its unit is missing: write {part} {unit} or {part} {other}.",
         "unit_unknown": "The unit “{unit}” is not known here. Type it like {example}.",
@@ -79,6 +81,7 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "negative": "“{part}” is below zero, which cannot be. Type it like {example}.",
         "zero": "Zero cannot be right here. Type it like {example}.",
         "too_little": "Too little: at least {limit}.",
+        "too_little_meant": "Too little: at least {limit}. Was {meant} meant?",
         "too_much": "Too much: at most {limit}.",
         "too_much_meant": "Too much: at most {limit}. Was {meant} meant?",
     }

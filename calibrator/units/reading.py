@@ -8,11 +8,13 @@ from types import MappingProxyType
 
 from calibrator.model import UnitSystem
 from calibrator.units.edit import at_least, at_most, in_brackets, precise
-from calibrator.units.kinds import Kind, NotUnderstood, Quantity
-from calibrator.units.lexing import Speech, stripped_text
+from calibrator.units.kinds import Kind, NotUnderstood, Quantity, clip
+from calibrator.units.lexing import Speech, plain_text, stripped_text
+from calibrator.units.meant import in_other_units, spaced
 from calibrator.units.parse import Parsed, parse
 from calibrator.units.registry import default_unit, is_of, kind_of, symbol_of
 from calibrator.units.rounding import with_comma
+from calibrator.values import dataclass
 
 # Beyond these no farm goes: 1000 t, 1000 m³, 100 m, −60 … 150 °C. They catch the slip of a finger.
 _HIGHEST = MappingProxyType(
@@ -47,7 +49,8 @@ def read(
     lowest: float | None = None,
     highest: float | None = None,
 ) -> Quantity:
-    """What a text means, or NotUnderstood with one sentence that says what to mend.
+    """What a text means, or NotUnderstood with one sentence that says what to mend, and what was likelier meant where
+    that can be taken here: a fraction with a space before it, or, where a highest size is told, another unit.
 
     A number without a unit takes `default_unit`, or the system's own for the kind; where `must_name` gives the two
     units that it could be in, it is refused. `lowest` and `highest`
@@ -56,13 +59,35 @@ def read(
     allows it. `decimal_comma` tells that the locale writes decimals with a comma.
     Raises ValueError for a density (shown only) and for a default unit of another kind.
     """
+    asked = _Asked(kind, system, decimal_comma, _left_out(kind, system, default_unit), must_name, lowest, highest)
+    try:
+        return _read(text, asked)
+    except NotUnderstood as problem:
+        raise _with_the_meant(problem, text, asked) from None
+
+
+@dataclass(frozen=True)
+class _Asked:
+    """What a field takes; `left_out` is the unit of a number without one."""
+
+    kind: Kind
+    system: UnitSystem
+    decimal_comma: bool
+    left_out: str
+    must_name: tuple[str, str] | None
+    lowest: float | None
+    highest: float | None
+
+
+def _read(text: str, asked: _Asked) -> Quantity:
+    kind, system, decimal_comma, must_name = asked.kind, asked.system, asked.decimal_comma, asked.must_name
     speech = _speech(kind, system, decimal_comma)
-    parsed = parse(text, kind, _left_out(kind, system, default_unit), speech)
+    parsed = parse(text, kind, asked.left_out, speech)
     told = (parsed.value, kind, system)
     typed = stripped_text(text)
     if parsed.bare and must_name is not None:
         raise speech.problem("unit_needed", part=typed, unit=must_name[0], other=must_name[1])
-    _check_size(parsed.value, typed, kind, system, speech, lowest, highest)
+    _check_size(parsed.value, typed, kind, system, speech, asked.lowest, asked.highest)
     return Quantity(
         value=float(parsed.value),
         typed=typed,
@@ -72,6 +97,33 @@ def read(
         unit=parsed.unit,
         bare=parsed.bare,
     )
+
+
+def _with_the_meant(problem: NotUnderstood, text: str, asked: _Asked) -> NotUnderstood:
+    """The same refusal, with what was likelier meant; as it is where nothing else can be taken here."""
+    plain = plain_text(text, _speech(asked.kind, asked.system, asked.decimal_comma)) if text.strip() else ""
+    code, told = problem.code, problem.params
+    if code == "improper":
+        meant = [one for one in spaced(plain) if _is_taken(one, asked)]
+        meant = [with_unit(one, asked.kind, asked.system, default_unit=asked.left_out or None) for one in meant]
+        if len(meant) == 2:
+            return NotUnderstood("improper_either", **told, one=meant[0], other=meant[1])
+        return NotUnderstood("improper_meant", **told, meant=meant[0]) if len(meant) == 1 else problem
+    if code in ("too_little", "too_much") and asked.highest is not None:
+        others = in_other_units(plain, asked.kind, asked.system, asked.left_out)
+        likely = next((one for one in others if _is_taken(one, asked)), None)
+        return NotUnderstood(f"{code}_meant", **told, meant=likely) if likely is not None else problem
+    return problem
+
+
+def _is_taken(text: str, asked: _Asked) -> bool:
+    if clip(text) != text:
+        return False  # in a sentence it would not stand whole
+    try:
+        _read(text, asked)
+    except NotUnderstood:
+        return False
+    return True
 
 
 def with_unit(

@@ -111,6 +111,11 @@ def test_a_slip_in_the_target_weight_is_told_beneath_it(window: Window) -> None:
     tools._target.line.selectAll()
     enter("100 oz")
     assert "usually gets 5 oz to 32 oz of powder" in tools._target_says.text()
+    assert tools._target_says.text().endswith("Was 10 oz meant?")
+    tools._target.line.setFocus()
+    tools._target.line.selectAll()
+    enter("0.251 lb")
+    assert tools._target_says.text().endswith("Was 0.251 kg meant?")
     tools._target.line.setFocus()
     tools._target.line.selectAll()
     enter("10 oz")
@@ -464,7 +469,12 @@ def test_of_two_fills_far_apart_nobody_is_told_which_is_wrong_until_a_third_show
 
 @pytest.mark.parametrize(
     ("typed", "offered"),
-    [("11.8 lb", "Was 11.8 oz meant?"), ("332", "Was 332 g meant?"), ("11.65 g", "Was 11.65 oz meant?")],
+    [
+        ("11.8 lb", "Was 11.8 oz meant?"),
+        ("332", "Was 332 g meant?"),
+        ("11.65 g", "Was 11.65 oz meant?"),
+        ("0.331", "Was 0.331 kg meant?"),
+    ],
 )
 def test_a_number_of_another_unit_is_offered(window: Window, typed: str, offered: str) -> None:
     page, view = opened(window, Step.LEVEL_FILLS)

@@ -80,7 +80,8 @@ REFUSED = [
     ("1/0", MASS, "bad_fraction"),
     ("0/4", MASS, "bad_fraction"),
     ("1/65", MASS, "bad_fraction"),
-    ("101/4 oz", MASS, "improper"),
+    ("101/4 oz", MASS, "improper_meant"),
+    ("113/16 oz", MASS, "improper_either"),
     ("10 5/4", MASS, "improper"),
     ("4/4", MASS, "improper"),
     ("1 lb 3", MASS, "unit_missing"),
@@ -164,8 +165,8 @@ def test_nonsense_is_refused_by_its_own_sentence(text: str, kind: Kind, code: st
 
 
 def test_every_sentence_is_met() -> None:
-    of_bare = {"too_much_meant"}  # tests/units/test_bare.py
-    assert {code for _, _, code in REFUSED} | {"point_thousands", "unit_needed"} | of_bare == set(SENTENCES)
+    elsewhere = {"too_much_meant", "too_little_meant"}  # tests/units/test_meant.py
+    assert {code for _, _, code in REFUSED} | {"point_thousands", "unit_needed"} | elsewhere == set(SENTENCES)
 
 
 @pytest.mark.parametrize("sentence", SENTENCES.values())

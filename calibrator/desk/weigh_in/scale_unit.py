@@ -11,7 +11,7 @@ from calibrator.desk.as_typed import system_of, understood
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Scale, UnitSystem
 from calibrator.science.plausible import POINT_MOVED
-from calibrator.units import Kind, Quantity, default_unit, edit_text
+from calibrator.units import Kind, Quantity, default_unit, edit_text, in_other_units
 
 
 def unit_of(scale: Scale | None, system: UnitSystem) -> str | None:
@@ -22,12 +22,16 @@ def unit_of(scale: Scale | None, system: UnitSystem) -> str | None:
     return None if told == default_unit(Kind.MASS, system) else told
 
 
-def meant_instead(quantity: Quantity) -> dict[float, UnitSystem]:
-    """What else may have been meant, g, and in whose units it is told: the number as so many ounces or grams, or with
-    its decimal point elsewhere.
+def meant_instead(quantity: Quantity) -> dict[float, str]:
+    """What else may have been meant, g, and how it is told: the number with another unit, or with its decimal point
+    elsewhere.
     """
-    units = {in_unit(quantity, unit): system_of(unit) for unit in ("oz", "g") if unit != quantity.unit}
-    return units | {quantity.value * factor: system_of(quantity.unit) for factor in POINT_MOVED}
+    own = system_of(quantity.unit)
+    texts = in_other_units(quantity.typed, Kind.MASS, own)
+    read_so = ((understood(text, UnitSystem.METRIC), text) for text in texts)
+    units = {found.value: text for found, text in read_so if found is not None and found.unit != quantity.unit}
+    moved = (quantity.value * factor for factor in POINT_MOVED)
+    return units | {mass_g: edit_text(mass_g, Kind.MASS, own, decimal_comma=decimal_comma()) for mass_g in moved}
 
 
 def doubted(quantity: Quantity, told: str, system: UnitSystem) -> str:
@@ -43,15 +47,4 @@ def meant_words(quantity: Quantity, likelier: Callable[[Iterable[float]], float 
     mass_g = likelier(others)
     if mass_g is None:
         return ""
-    told = edit_text(mass_g, Kind.MASS, others[mass_g], decimal_comma=decimal_comma())
-    return QCoreApplication.translate("MeantInstead", "Was {mass} meant?").format(mass=told)
-
-
-def in_unit(quantity: Quantity, unit: str) -> float:
-    """The number that was typed, had it been of this unit, g."""
-    return quantity.value / _one(quantity.unit) * _one(unit)
-
-
-def _one(unit: str) -> float:
-    found = understood(f"1 {unit}", UnitSystem.METRIC)
-    return found.value if found is not None else 1.0
+    return QCoreApplication.translate("MeantInstead", "Was {mass} meant?").format(mass=others[mass_g])

@@ -16,13 +16,13 @@ from calibrator.desk.parts import button, card, label, set_tone
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.weigh_in import words
-from calibrator.desk.weigh_in.scale_unit import unit_of
+from calibrator.desk.weigh_in.scale_unit import meant_words, unit_of
 from calibrator.desk.weigh_in.step_view import StepView, show_kept, stays_wrong
 from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Mark, Scale, Scoop, UnitSystem, WeighIn
-from calibrator.science.plausible import unusual_feeding
+from calibrator.science.plausible import likeliest_feeding, unusual_feeding
 from calibrator.units import Kind, Quantity
 
 FIELD_WIDTH = 320
@@ -156,7 +156,10 @@ class StepTools(StepView):
     def _judge_target(self, guide: Guide) -> None:
         target_g = guide.weigh_in.target_mass_g
         hardly_meant = target_g is not None and unusual_feeding(target_g)
-        self._target_says.setText(words.target_words(self.desk.system) if hardly_meant else "")
+        quantity = self._target.quantity() if hardly_meant else None
+        meant = meant_words(quantity, likeliest_feeding) if quantity is not None else ""
+        told = words.target_words(self.desk.system, meant)
+        self._target_says.setText(told if hardly_meant else "")
         self._target_says.setVisible(hardly_meant)
         level_g = guide.level_about_g
         several = target_g is not None and level_g is not None and target_g > level_g and not hardly_meant

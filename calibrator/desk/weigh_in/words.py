@@ -297,15 +297,15 @@ def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[s
     return f"{words.format(error=error)} {advice}", "warn"
 
 
-def target_words(system: UnitSystem) -> str:
-    """About a target weight that is hardly meant."""
+def target_words(system: UnitSystem, meant: str) -> str:
+    """About a target weight that is hardly meant; `meant` tells what was likelier meant, where anything was."""
     whole_g = {UnitSystem.FARM: 28.349523125, UnitSystem.METRIC: 10.0}[system]
     low, high = (shown.mass(limit, system, resolution_g=whole_g) for limit in USUAL_FEEDING_G)
     words = translate(
         "WeighInWords",
         "One calf usually gets {low} to {high} of powder at a feeding. Look at the unit and the decimal point.",
     )
-    return words.format(low=low, high=high)
+    return f"{words.format(low=low, high=high)} {meant}".rstrip()
 
 
 def doubt_words(doubt: Doubt, weight: str, guide: Guide, system: UnitSystem, *, short: bool = False) -> str:

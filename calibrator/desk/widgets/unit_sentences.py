@@ -18,7 +18,7 @@ def sentence(problem: NotUnderstood) -> str:
 
 def the_ways(problem: NotUnderstood) -> str:
     """The question in short, for a narrow field, where a number can be read in two ways; else blank."""
-    ways = [problem.params[name] for name in ("whole", "point", "comma") if name in problem.params]
+    ways = [problem.params[name] for name in ("whole", "point", "comma", "one", "other") if name in problem.params]
     if len(ways) != 2:
         return ""
     return QCoreApplication.translate("Units", "{one} or {other}?").format(one=ways[0], other=ways[1])
@@ -69,6 +69,11 @@ def sentences() -> dict[str, str]:
         "improper": QCoreApplication.translate(
             "Units",
             "“{part}” is not less than one. Leave a space between whole number and fraction, like 10 1/4.",
+        ),
+        "improper_meant": QCoreApplication.translate("Units", "“{part}” is not less than one. Was {meant} meant?"),
+        "improper_either": QCoreApplication.translate(
+            "Units",
+            "“{part}” can be {one} or {other}. Write the one that is meant.",
         ),
         "unit_missing": QCoreApplication.translate(
             "Units",
@@ -134,6 +139,7 @@ def sentences() -> dict[str, str]:
             "Units",
             "Too little: at least {limit}.",
         ),
+        "too_little_meant": QCoreApplication.translate("Units", "Too little: at least {limit}. Was {meant} meant?"),
         "too_much": QCoreApplication.translate(
             "Units",
             "Too much: at most {limit}.",
