@@ -12865,6 +12865,14 @@ Sign off all the same? The record will say so.</source>
         <translation>“{part}” no es menor que uno. Deje un espacio entre el entero y la fracción, como 10 1/4.</translation>
     </message>
     <message>
+        <source>“{part}” is not less than one. Was {meant} meant?</source>
+        <translation>“{part}” no es menor que uno. ¿Quiso decir {meant}?</translation>
+    </message>
+    <message>
+        <source>“{part}” can be {one} or {other}. Write the one that is meant.</source>
+        <translation>“{part}” puede ser {one} o {other}. Escriba el que quiso decir.</translation>
+    </message>
+    <message>
         <source>Write the unit after “{part}” too, like {example}.</source>
         <translation>Escriba también la unidad después de “{part}”, como {example}.</translation>
     </message>
@@ -12951,6 +12959,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Too little: at least {limit}.</source>
         <translation>Muy poco: mínimo {limit}.</translation>
+    </message>
+    <message>
+        <source>Too little: at least {limit}. Was {meant} meant?</source>
+        <translation>Muy poco: mínimo {limit}. ¿Quiso decir {meant}?</translation>
     </message>
     <message>
         <source>Too much: at most {limit}.</source>
