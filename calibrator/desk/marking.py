@@ -18,10 +18,8 @@ translate = QCoreApplication.translate
 
 def on_the_scoop(*, level: bool, wiped: bool) -> str:
     """What the button says; a scoop that is used level has no line, and an old one may have to be `wiped` out."""
-    if wiped and level:
-        return translate("Marking", "&Old line off, label on")
     if wiped:
-        return translate("Marking", "&Old line off, new one and label on")
+        return translate("Marking", "&Old line off, label on")
     return translate("Marking", "The label &is on") if level else translate("Marking", "&Line and label are on")
 
 

@@ -5441,10 +5441,6 @@ entre {low} y {high}
         <translation>&amp;Anterior borrada, etiqueta puesta</translation>
     </message>
     <message>
-        <source>&amp;Old line off, new one and label on</source>
-        <translation>&amp;Anterior borrada, nueva y etiqueta puestas</translation>
-    </message>
-    <message>
         <source>The label &amp;is on</source>
         <translation>Etiqueta &amp;puesta</translation>
     </message>

@@ -147,7 +147,7 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     drawing = today(window).lot_card.drawing
     assert "Wipe out 1/2 in" in drawing.words()
     assert "still bears an old line, 1/2 in down the wall" in lot_told(window)
-    press(row(window, "Red scoop"), "Old line off, new one and label on")
+    press(row(window, "Red scoop"), "Old line off, label on")
     assert needs(window) == []
     assert "Wipe out" not in drawing.words()
     assert "still bears" not in lot_told(window)
@@ -207,7 +207,7 @@ def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, sec
     before = needs(window)
     assert "Wipe out the old one" in before[0]
     words = [window.desk.records.find(Lot, lot_of(window.desk).id).scoops_marked]
-    press(row(window, "Red scoop"), "Old line off, new one and label on")
+    press(row(window, "Red scoop"), "Old line off, label on")
     assert needs(window) == before[1:]
     assert window._notice.way.isVisible()
     window.desk.keep(replace(window.desk.records.find(Lot, second.id), note="Two bags are torn."))
@@ -246,7 +246,7 @@ def test_who_does_not_answer_what_is_left_has_not_signed(window: Window, second:
 
 def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, second: Lot, qtbot: QtBot) -> None:
     sign(window, second, "From")
-    press(row(window, "Red scoop"), "Old line off, new one and label on")
+    press(row(window, "Red scoop"), "Old line off, label on")
     assert not any("Red scoop" in words for words in needs(window))
     window.show_page("tables", f"label:{second.id}")
     made = window.current_page.findChildren(ScoopPick)[0]
@@ -267,8 +267,8 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
         "Red scoop: the line of lot 26-0401B is drawn since its weigh-in, 13/16 in down the wall. Wipe out the old one "
         "(1/2 in) and put the label on."
     )
-    assert [each.text() for each in asked.buttons] == ["&Old line off, new one and label on", "Print the label"]
-    press(asked, "Old line off, new one and label on")
+    assert [each.text() for each in asked.buttons] == ["&Old line off, label on", "Print the label"]
+    press(asked, "Old line off, label on")
     assert needs(window) == []
     (told,) = window.desk.records.find(Lot, second.id).scoops_marked or ()
     assert (told.sign_off_id, told.on) == (signed.id, window.desk.clock().date())
@@ -313,7 +313,7 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
 def test_what_says_that_a_scoop_is_marked_stands_where_it_is_told_not_to_be(window: Window, second: Lot) -> None:
     step = sign(window, second, "From")
     assert step._on_button.isVisible()
-    assert "Once that is done, press “Old line off, new one and label on”." in step.hands.text()
+    assert "Once that is done, press “Old line off, label on”." in step.hands.text()
     taken = mnemonics(window.current_page)
     assert len(taken) == len(set(taken))
     window.show_page("weigh_in")
@@ -343,7 +343,7 @@ def test_once_all_is_done_the_sign_off_asks_for_nothing_and_lights_nothing(windo
     assert "Make the plan first" not in step.hands.text()
     assert "Put the label on." in step.hands.text()
     assert "Print the label." not in step.hands.text()
-    assert lit(step) == ["Old line off, new one and label on"]
+    assert lit(step) == ["Old line off, label on"]
     step._on_button.click()
     assert step.hands.text() == "Signed. Make a plan for the batch tables and the wall chart."
     assert lit(step) == ["Batch tables and wall chart"]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSignalBlocker, Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 
 from calibrator.desk import shown
 from calibrator.desk.context import Desk
@@ -67,10 +67,10 @@ class ScoopPick(QWidget):
         self.state = label("", "quiet")
         self.on_button = button("", self._say_it_is_on)
         self._state = QWidget()
-        told = row(self.state, self.on_button)
-        told.setContentsMargins(3 * SPACE, 0, 0, 0)
-        told.setStretch(0, 1)
-        self._state.setLayout(told)
+        self._state_line = row(self.state, self.on_button)
+        self._state_line.setContentsMargins(3 * SPACE, 0, 0, 0)
+        self._state_line.setStretch(0, 1)
+        self._state.setLayout(self._state_line)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
@@ -107,6 +107,8 @@ class ScoopPick(QWidget):
         set_tone(self.state, scoop_tone(state))
         self._bears_it = state is ScoopState.MARKED
         text = not_on_the_scoop(level=level) if self._bears_it else on_the_scoop(level=level, wiped=wiped)
+        ways = QBoxLayout.Direction  # where it tells of an old line too, it is too long to stand beside
+        self._state_line.setDirection(ways.TopToBottom if wiped and not self._bears_it else ways.LeftToRight)
         self.on_button.setText(without_letter(text))  # several scoops have it on one page
         set_style_property(self.on_button, "kind", "link" if self._bears_it else "")
         self.on_button.setVisible(state in (ScoopState.TO_MARK, ScoopState.MARKED))
