@@ -1,10 +1,47 @@
-"""The time of day as this computer tells it: one clock on every screen and on every print."""
+"""Days and the time of day as people here write them: one calendar and one clock on every screen and every print."""
 
 from __future__ import annotations
 
-from datetime import time
+from datetime import date, time
+from enum import StrEnum
+from functools import lru_cache
 
-from PySide6.QtCore import QLocale, QTime
+from PySide6.QtCore import QDate, QLocale, QTime
+
+
+class DayForm(StrEnum):
+    """How much of a day is told, its month in letters: 3/2 is read differently on either side of a border."""
+
+    DATE = "d MMM yyyy"
+    WITH_WEEKDAY = "dddd d MMM"
+    OF_ANY_YEAR = "d MMMM"
+
+
+_MONTH_FIRST = {
+    DayForm.DATE: "MMM d, yyyy",
+    DayForm.WITH_WEEKDAY: "dddd, MMM d",
+    DayForm.OF_ANY_YEAR: "MMMM d",
+}
+
+
+def day_text(day: date, form: DayForm = DayForm.DATE, words: QLocale | None = None) -> str:
+    """A day in the words of a language, that of the screen where none is given, in the order of this country."""
+    spoken = words or QLocale()
+    told = _MONTH_FIRST[form] if month_first(spoken) else form
+    return spoken.toString(QDate(day.year, day.month, day.day), str(told)).replace(".", "")
+
+
+def month_first(words: QLocale) -> bool:
+    """Whether who speaks so writes Mar 2 in the country of this computer, and not 2 Mar."""
+    here = QLocale()
+    return here.language() != QLocale.Language.C and _month_first(words.language(), here.territory())
+
+
+@lru_cache(maxsize=8)
+def _month_first(language: QLocale.Language, country: QLocale.Country) -> bool:
+    """By the long form of the Unicode Common Locale Data Repository, which Qt carries."""
+    form = QLocale(language, country).dateFormat(QLocale.FormatType.LongFormat).replace("dddd", "")
+    return form.find("M") < form.find("d") < form.find("y")
 
 
 def clock_text(at: time) -> str:

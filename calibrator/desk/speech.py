@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QDate, QLocale
+from PySide6.QtCore import QLocale
 
+from calibrator import clock
+from calibrator.clock import DayForm
 from calibrator.units.rounding import with_comma
 
 
@@ -21,11 +23,9 @@ def figure_text(text: str) -> str:
 
 def day_text(day: date | None) -> str:
     """A day that can be read one way only, its month in letters; a dash where none is known."""
-    if day is None:
-        return "–"
-    return QLocale().toString(QDate(day.year, day.month, day.day), "d MMM yyyy").replace(".", "")
+    return "–" if day is None else clock.day_text(day)
 
 
 def weekday_text(day: date) -> str:
     """A day of the next or last weeks with its weekday."""
-    return QLocale().toString(QDate(day.year, day.month, day.day), "dddd d MMM").replace(".", "")
+    return clock.day_text(day, DayForm.WITH_WEEKDAY)

@@ -189,7 +189,8 @@ def _counted(sheet: Sheet, said: Words, box: Box, on: date | None) -> None:
     sheet.put(Shape(polygon(flag), fill=BLACK))
     if on is None:
         return
-    told = [str(on.day), *{month.casefold(): month for month in said.each(lambda t: t.month(on))}.values()]
+    months = list({month.casefold(): month for month in said.each(lambda t: t.month(on))}.values())
+    told = [*months, str(on.day)] if said.tongues[0].month_first else [str(on.day), *months]
     largest, room = 0.95 * (FLAG_MM - 1.2) / (1.1 * len(told)), box.height_mm - 2 * _COUNTED_BORDER - 0.6
     size = min(fit_line(text, room, largest, 1.2, Weight.BOLD).size_mm for text in told)
     for number, text in enumerate(told):

@@ -11,7 +11,7 @@ from functools import lru_cache
 
 from PySide6.QtCore import QDate, QLocale, QTranslator
 
-from calibrator.clock import clock_text
+from calibrator.clock import clock_text, day_text, month_first
 from calibrator.model import UnitSystem
 from calibrator.places import resource
 from calibrator.units import show_length
@@ -42,15 +42,22 @@ class Tongue:
 
     def month(self, day: date) -> str:
         """The month in short letters."""
-        return QLocale(_LOCALES[self.code]).toString(QDate(day.year, day.month, day.day), "MMM").replace(".", "")
+        return self._words.toString(QDate(day.year, day.month, day.day), "MMM").replace(".", "")
 
     def date(self, day: date) -> str:
-        """A day with the month in letters: 3/2 is read differently on either side of a border."""
-        told = QLocale(_LOCALES[self.code]).toString(QDate(day.year, day.month, day.day), "d MMM yyyy")
-        return told.replace(".", "")
+        return day_text(day, words=self._words)
+
+    @property
+    def month_first(self) -> bool:
+        """Whether a day is told as Mar 2 here, and not as 2 Mar."""
+        return month_first(self._words)
 
     def moment(self, at: datetime) -> str:
         return f"{self.date(at.date())}, {clock_text(at.time())}"
+
+    @property
+    def _words(self) -> QLocale:
+        return QLocale(_LOCALES[self.code])
 
     def length(self, mm: float, system: UnitSystem) -> str:
         return self.ruler(show_length(mm, system))

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from answers import Answers, at_noon
-from PySide6.QtCore import QCoreApplication, QEvent
+from PySide6.QtCore import QCoreApplication, QEvent, QLocale
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -25,6 +25,7 @@ from calibrator.records import Records
 def english(qapp: QApplication) -> None:
     """As the program starts where the system speaks English: its plurals are in place."""
     Tongue(qapp).speak("en")
+    QLocale.setDefault(QLocale("en_US"))  # whatever country the computer is in that tests
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -153,7 +153,7 @@ def test_the_days_page_says_what_is_left_and_calls_for_the_next_lot(herd: Herd, 
     signed_lot(herd, 130)
     page = page_of(herd, qtbot, answers)
     assert "7.5 bags left" in page.powder_card.left.text()
-    assert "5 Mar 2026" in page.powder_card.needed.text()
+    assert "Mar 5, 2026" in page.powder_card.needed.text()
     assert page.powder_card.left.text().endswith("bags left, 375 lb")  # whole pounds, of hundreds
     assert "125 lb" in page.powder_card.basis.text()
     first = page.rows[0]
@@ -197,11 +197,11 @@ def test_bags_counted_are_kept_with_the_day(herd: Herd, qtbot: QtBot, answers: A
     qtbot.keyClick(card.count.line, Qt.Key.Key_Return)
     assert herd.lot_of(signed).packages_left == PackagesLeft(packages=31.5, on=TODAY, typed="31.5")
     assert "31.5 bags left" in card.left.text()
-    assert "Counted on 2 Mar 2026" in card.basis.text()
+    assert "Counted on Mar 2, 2026" in card.basis.text()
     for plan in herd.records.every(Plan):
         herd.records.keep(replace(plan, retired_on=TODAY))
     page.reload()
-    assert card.basis.text() == "Counted on 2 Mar 2026."
+    assert card.basis.text() == "Counted on Mar 2, 2026."
     assert card.count.text() == ""
     assert not page.pending()
     assert "Powder of lot" not in page.rows[0].words

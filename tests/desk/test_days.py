@@ -5,7 +5,9 @@ from __future__ import annotations
 from datetime import date
 
 import pytest
+from PySide6.QtCore import QLocale
 
+from calibrator.clock import day_text
 from calibrator.desk.days import DayNotUnderstood, read_day
 
 TODAY = date(2026, 3, 15)
@@ -94,3 +96,16 @@ def test_both_readings_are_offered() -> None:
     with pytest.raises(DayNotUnderstood) as told:
         read_day("2/3/2026", TODAY)
     assert told.value.days == (date(2026, 2, 3), date(2026, 3, 2))
+
+
+@pytest.mark.parametrize(
+    ("country", "told"), [("en_US", "Mar 2, 2026"), ("en_GB", "2 Mar 2026"), ("es_US", "2 mar 2026")]
+)
+def test_a_day_as_it_is_told_in_a_country_is_read_back(country: str, told: str) -> None:
+    before = QLocale()
+    QLocale.setDefault(QLocale(country))
+    try:
+        assert day_text(date(2026, 3, 2)) == told
+        assert read_day(told, TODAY) == date(2026, 3, 2)
+    finally:
+        QLocale.setDefault(before)

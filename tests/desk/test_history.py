@@ -48,13 +48,13 @@ TRIAL = FeederTrial(
     [
         (LOT, replace(LOT, product="20-20"), "product – → “20-20”"),
         (LOT, replace(LOT, package_count=38), "bags and their weight 40 → 38"),
-        (LOT, replace(LOT, arrived_on=date(2026, 3, 2)), "arrived on – → 2 Mar 2026"),
+        (LOT, replace(LOT, arrived_on=date(2026, 3, 2)), "arrived on – → Mar 2, 2026"),
         (LOT, replace(LOT, waits=True), "waits for its change-over"),
         (replace(LOT, waits=True), LOT, "waits no longer for its change-over"),
         (
             replace(LOT, waits=True),
             replace(LOT, fed_from=date(2026, 3, 2), fed_from_feeding=1),
-            "fed from 2 Mar 2026 on",
+            "fed from Mar 2, 2026 on",
         ),
         (replace(LOT, fed_from=date(2026, 3, 2)), LOT, "its change-over was taken back"),
         (LOT, replace(LOT, fed_from_feeding=1), "fed from another feeding of that day on"),

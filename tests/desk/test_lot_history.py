@@ -100,7 +100,7 @@ def test_each_entry_says_what_was_kept_and_what_it_replaces(dialog: LotHistoryDi
         "trial of feeders begun: red, to the line",
         "CD filled 283.0 g",
         "bags and their weight – → 40 (counted again)",
-        "fed from 9 Nov 2024 on",
+        "fed from Nov 9, 2024 on",
     ]
 
 
@@ -126,7 +126,7 @@ def test_one_kind_can_be_looked_at_and_saved(dialog: LotHistoryDialog, answers: 
 def test_who_and_when_and_the_whole_of_the_chosen_entry(dialog: LotHistoryDialog, desk: Desk, story: Story) -> None:
     newest = lot_history(desk.records, story.world.lot.id)[-1]
     assert [dialog.model.index(0, place).data() for place in range(3)] == [moment(newest.at), "AB", "Change-over"]
-    assert dialog.told.text() == f"{moment(newest.at)}, AB: fed from 9 Nov 2024 on"
+    assert dialog.told.text() == f"{moment(newest.at)}, AB: fed from Nov 9, 2024 on"
 
 
 def test_a_file_that_cannot_be_written_is_told(dialog: LotHistoryDialog, answers: Answers, tmp_path: Path) -> None:

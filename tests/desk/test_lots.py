@@ -348,9 +348,9 @@ def test_the_detail_tells_figures_and_struck_fills(page: LotsPage, yard: Yard) -
 @pytest.mark.parametrize(
     ("arrived", "made", "told"),
     [
-        (date(2026, 2, 10), date(2026, 1, 20), "Arrived 10 Feb 2026. Made 20 Jan 2026."),
-        (date(2026, 2, 10), None, "Arrived 10 Feb 2026."),
-        (None, date(2026, 1, 20), "Made 20 Jan 2026."),
+        (date(2026, 2, 10), date(2026, 1, 20), "Arrived Feb 10, 2026. Made Jan 20, 2026."),
+        (date(2026, 2, 10), None, "Arrived Feb 10, 2026."),
+        (None, date(2026, 1, 20), "Made Jan 20, 2026."),
     ],
 )
 def test_the_detail_tells_the_days_that_are_known(

@@ -306,7 +306,7 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
     assert guide.signed_off is not None
     kept = window.desk.records.find(Lot, second.id)
     assert (kept.fed_from and kept.fed_from.isoformat(), kept.fed_from_feeding) == ("2026-03-04", 1)
-    assert needs(window) == ["Lot 26-0401B is fed from 4 Mar 2026 on, Feeding 2; lot 25-0302A until then."]
+    assert needs(window) == ["Lot 26-0401B is fed from Mar 4, 2026 on, Feeding 2; lot 25-0302A until then."]
     assert states(window, kept.fed_from) == {"25-0302A": "in_use", "26-0401B": "waiting"}
 
 

@@ -246,7 +246,7 @@ def test_the_table_has_the_figures_of_the_picture(shown: Callable[[], SeasonPage
     page = shown()
     page.desk.attempt(lambda: herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC)))
     newest = cells(page, 0)
-    assert (newest["lot"], newest["arrived"], newest["scoop"]) == ("25-1204A", "2 Feb 2026", "Red scoop")
+    assert (newest["lot"], newest["arrived"], newest["scoop"]) == ("25-1204A", "Feb 2, 2026", "Red scoop")
     assert (newest["density"], newest["interval"]) == ("0.510 g/mL", "0.500 – 0.520")
     assert (newest["change"], newest["weighed"]) == ("+2.0 %", "4 bags, 8 fills")
     assert cells(page, 1)["change"] == "–"
@@ -558,7 +558,7 @@ def test_a_jump_inside_a_lot_is_found_and_said(shown: Callable[[], SeasonPage], 
     spot(herd, signed, 25, 1.11, FillWay.TO_MARK)
     panel = shown().inside
     assert panel.finding.text().startswith("Its bags jumped by +1")
-    assert "22 Jan 2026" in panel.advice.text()
+    assert "Jan 22, 2026" in panel.advice.text()
     assert "another run under the same number" in panel.advice.text()
     drawn = panel.plot.shown
     assert drawn is not None

@@ -245,7 +245,7 @@ def test_the_page_shows_either_lots_table_and_changes_over(
     assert herd.lot_of(two[0]).fed_from == TODAY
     assert bar.lots.currentText() == "25-1103C, in use"
     assert row.scoops.value.text() == "6 to the line"
-    assert "fed since 2 Mar 2026" in bar.words.text()
+    assert "fed since Mar 2, 2026" in bar.words.text()
     taken = mnemonics(page)
     assert len(taken) == len(set(taken))
     assert nameless(page) == []
@@ -304,7 +304,7 @@ def test_what_is_left_of_the_old_lot_is_typed_and_told(
     document = page.paper.document
     assert document is not None
     shown = " ".join(item.text for item in document.pages[0].items if isinstance(item, Text))
-    assert "ONE BATCH FROM TWO LOTS · 10 calves · 2 Mar 2026" in shown
+    assert "ONE BATCH FROM TWO LOTS · 10 calves · Mar 2, 2026" in shown
     assert "from bags of lot 25-1103C, by its own line: 40.0 oz, 4 to the line (Red scoop)" in shown
     assert "from bags of lot 25-1204A, by its own line: 60.0 oz, 6 to the line (Red scoop)" in shown
     page.paper.back.click()
@@ -331,7 +331,7 @@ def test_a_change_over_may_be_dated_back_and_is_refused_in_words(
     page = page_of(herd, qtbot, answers)
     bar = page.view.lot_bar
     for typed, words in (
-        ("1 Feb 2026", "Lot 25-1204A was first weighed in on 2 Feb 2026."),
+        ("Feb 1, 2026", "Feb 1, 2026 is too early: lot 25-1204A was first weighed in on Feb 2, 2026."),
         ("3 Mar 2026", "still to come"),
         ("2/3/2026", "two ways"),
     ):
@@ -344,16 +344,17 @@ def test_a_change_over_may_be_dated_back_and_is_refused_in_words(
     qtbot.keyClicks(bar.day.line, "20 Feb 2026")
     bar.change.click()
     assert herd.lot_of(two[1]).fed_from == date(2026, 2, 20)
-    assert bar.day.line.placeholderText() == "20 Feb 2026"
+    assert bar.day.line.placeholderText() == "Feb 20, 2026"
     assert bar.change.text() == "&Mend that day"
     bar.change.click()
     assert herd.lot_of(two[1]).fed_from == date(2026, 2, 20)
-    assert "fed since 20 Feb 2026" in bar.words.text()
+    assert "fed since Feb 20, 2026" in bar.words.text()
     bar.lots.setCurrentIndex(0)
     bar.lots.activated.emit(0)
     for typed, words in (
-        ("9 Jan 2026", "Lot 25-1103C came only on 10 Jan 2026."),
-        ("19 Feb 2026", "Lot 25-1204A was begun on 20 Feb 2026"),
+        ("Jan 9, 2026", "Jan 9, 2026 is too early: lot 25-1103C came only on Jan 10, 2026."),
+        ("Feb 19, 2026", "Feb 19, 2026 is too early: lot 25-1204A was begun on Feb 20, 2026."),
+        ("9 Apr", "Apr 9, 2025 is too early"),  # of last year, where the one to come was meant
     ):
         bar.day.line.clear()
         qtbot.keyClicks(bar.day.line, typed)

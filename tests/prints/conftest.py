@@ -1,9 +1,16 @@
-"""Prints need an application for their font; nothing else."""
+"""Prints need an application for their font and a country for their days; nothing else."""
 
 from __future__ import annotations
 
 import pytest
+from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _american() -> None:
+    """Whatever country the computer is in that tests."""
+    QLocale.setDefault(QLocale("en_US"))
 
 
 @pytest.fixture(autouse=True)

@@ -11,7 +11,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QTranslator
+from PySide6.QtCore import QLocale, QTranslator
 
 from calibrator.model import Paper, UnitSystem
 from calibrator.places import resource
@@ -110,9 +110,19 @@ def test_the_words_that_feeders_say() -> None:
     assert "¡Alto! Lote nuevo: pese otra vez." in told
 
 
-def test_days_are_told_with_the_month_in_letters() -> None:
-    assert Tongue("en").date(date(2026, 3, 2)) == "2 Mar 2026"
-    assert Tongue("es").date(date(2026, 1, 2)) == "2 ene 2026"
+@pytest.mark.parametrize(
+    ("country", "told"),
+    [("en_US", "Mar 2, 2026"), ("en_CA", "Mar 2, 2026"), ("en_GB", "2 Mar 2026"), ("de_DE", "2 Mar 2026")],
+)
+def test_days_are_told_in_the_order_of_the_country_with_the_month_in_letters(country: str, told: str) -> None:
+    """The order of each country: Unicode Common Locale Data Repository, long form. Spanish has the day first."""
+    before = QLocale()
+    QLocale.setDefault(QLocale(country))
+    try:
+        assert Tongue("en").date(date(2026, 3, 2)) == told
+        assert Tongue("es").date(date(2026, 1, 2)) == "2 ene 2026"
+    finally:
+        QLocale.setDefault(before)
 
 
 def test_inches_have_their_spanish_name() -> None:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, 
 
 from calibrator.desk.days import DayNotUnderstood, read_day
 from calibrator.desk.parts import button, clear, label, set_style_property
+from calibrator.desk.speech import day_text
 from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.stray_keys import SteadyLine
 
@@ -146,7 +147,7 @@ class DayField(TextField):
     def __init__(self, caption: str, today: Callable[[], date]) -> None:
         super().__init__(caption, longest=40)
         self._today = today
-        self.line.setPlaceholderText(self.tr("2 Mar 2026 or 2026-03-02"))
+        self.line.setPlaceholderText(self.tr("{day} or 2026-03-02").format(day=_example()))
         self.edited.connect(self._judge)
 
     def day(self) -> date | None:
@@ -154,7 +155,7 @@ class DayField(TextField):
         return read_day(self.line.text(), self._today())
 
     def set_day(self, day: date | None) -> None:
-        self.set_text(day_in_words(day) if day else "")
+        self.set_text(day_text(day) if day else "")
 
     def understood(self) -> bool:
         """Whether the field holds a day or nothing; the sentence beneath tells what is wrong."""
@@ -174,7 +175,7 @@ class DayField(TextField):
         return day.year != self._today().year and str(day.year) not in self.line.text()
 
     def _sentence(self, error: DayNotUnderstood) -> str:
-        days = [day_in_words(day) for day in error.days]
+        days = [day_text(day) for day in error.days]
         if error.code == "two_ways":
             text = self.tr("This can be read two ways. Write {one} or {other}.")
             return text.format(one=days[0], other=days[1])
@@ -183,13 +184,13 @@ class DayField(TextField):
         if error.code == "too_early":
             return self.tr("{day} is too long ago.").format(day=days[0])
         if error.code == "no_such_day":
-            return self.tr("There is no such day. Write it like 2 Mar 2026.")
-        return self.tr("Write the day with month and full year, like 2 Mar 2026 or 2026-03-02.")
+            return self.tr("There is no such day. Write it like {day}.").format(day=_example())
+        text = self.tr("Write the day with month and full year, like {day} or 2026-03-02.")
+        return text.format(day=_example())
 
 
-def day_in_words(day: date) -> str:
-    """A day that can be read one way only, and that a DayField reads back."""
-    return QLocale().toString(QDate(day.year, day.month, day.day), "d MMM yyyy").replace(".", "")
+def _example() -> str:
+    return day_text(date(2026, 3, 2))
 
 
 def _long(day: date) -> str:

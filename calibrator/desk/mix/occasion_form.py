@@ -128,8 +128,12 @@ class OccasionForm(QWidget):
             self.time.say(text.format(time=clock_text(at.time()), day=day_text(at.date())), wrong=True)
             return self.time
         if wrong is Wrong.BEFORE_LOT and lot is not None:
-            text = self.tr("Lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day.")
-            self.day.say(text.format(lot=lot.lot_number, day=day_text(lot.arrived_on)), wrong=True)
+            text = self.tr(
+                "{on} is too early: lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day."
+            )
+            self.day.say(
+                text.format(on=day_text(at.date()), lot=lot.lot_number, day=day_text(lot.arrived_on)), wrong=True
+            )
             return self.day
         if self.day.text() and not self.time.text():
             self.time.say(self.tr("Taken as {time}; type it to be exact.").format(time=clock_text(at.time())))

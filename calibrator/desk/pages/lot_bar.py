@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout
 from calibrator.desk.change_over import Refused, Wrong, refused
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.examples import POWDER_LEFT
-from calibrator.desk.forms.fields import DayField, day_in_words, focus_on
+from calibrator.desk.forms.fields import DayField, focus_on
 from calibrator.desk.in_use import LotState, changed_over
 from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.plain_text import on_screen
@@ -78,7 +78,7 @@ class LotBar(QFrame):
         self.day.setVisible(bool(self.change.text()))
         self.change.setVisible(bool(self.change.text()))
         counts = self._blank_day()  # what the grey words say is what a blank field means
-        self.day.line.setPlaceholderText(self.tr("today") if counts == self._today() else day_in_words(counts))
+        self.day.line.setPlaceholderText(self.tr("today") if counts == self._today() else day_text(counts))
         self.left.set_system(system)
         self.words.setText("\n".join(self._line(now, known, system) for known in now.open_lots))
         other = now.lot(self.other_id())
@@ -161,9 +161,10 @@ class LotBar(QFrame):
         known = self._now.lot(self._shown_id) if self._now else None
         if known is None or self._now is None or not self.day.understood():
             return False
-        found = refused(self._now, known, self._typed() or self._blank_day())
+        on = self._typed() or self._blank_day()
+        found = refused(self._now, known, on)
         if found:
-            self.day.say(self._sentence(found), wrong=True)
+            self.day.say(self._sentence(found, on), wrong=True)
         return found is None
 
     def _blank_day(self) -> date:
@@ -177,11 +178,12 @@ class LotBar(QFrame):
         except DayNotUnderstood:
             return None
 
-    def _sentence(self, found: Refused) -> str:
+    def _sentence(self, found: Refused, on: date) -> str:
+        """The day is told with its year: one typed without it may have been taken for one of last year."""
         if found.why is Wrong.BEFORE_ARRIVAL:
-            text = self.tr("Lot {lot} came only on {day}. Type that day or a later one.")
+            text = self.tr("{on} is too early: lot {lot} came only on {day}. Type that day or a later one.")
         elif found.why is Wrong.BEFORE_WEIGHED:
-            text = self.tr("Lot {lot} was first weighed in on {day}. Type that day or a later one.")
+            text = self.tr("{on} is too early: lot {lot} was first weighed in on {day}. Type that day or a later one.")
         else:
-            text = self.tr("Lot {lot} was begun on {day}, later than that. Mend its day first, or type a later one.")
-        return text.format(lot=found.lot.lot_number, day=day_text(found.day))
+            text = self.tr("{on} is too early: lot {lot} was begun on {day}. Mend its day first, or type a later one.")
+        return text.format(on=day_text(on), lot=found.lot.lot_number, day=day_text(found.day))

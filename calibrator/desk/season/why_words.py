@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import QCoreApplication, QDate, QLocale
+from PySide6.QtCore import QCoreApplication
 
+from calibrator.clock import DayForm, day_text
 from calibrator.desk.season.words import signed_share
 from calibrator.science.why import LEAST_LOTS, Cause, Effect, Told
 
@@ -108,4 +109,4 @@ def _lacking(effect: Effect) -> str:
 
 def _day(day_of_year: int) -> str:
     day = date(2025, 1, 1) + timedelta(days=max(0, day_of_year - 1))
-    return QLocale().toString(QDate(day.year, day.month, day.day), "d MMMM")
+    return day_text(day, DayForm.OF_ANY_YEAR)

@@ -68,7 +68,7 @@ def test_bags_of_an_earlier_lot_counted_until_an_earlier_day(
     for line, text in ((panel.target.line, "10 oz"), (panel.bags.line, "10"), (panel.feedings.line, "880")):
         type_in(qtbot, line, text)
     panel.keep()
-    assert panel.since.message == "The count would end on 10 Jul 2025, before it began."
+    assert panel.since.message == "The count would end on Jul 10, 2025, before it began."
     type_in(qtbot, panel.since.line, "1 Jul 2025")
     assert panel.suggest_button.text().startswith("1440 by the plan: 9 days")
     panel.keep()

@@ -169,7 +169,7 @@ def _look_back_and_withdraw(window: Window, page: MixCheckPage, records: Records
         seen.append(page.history.pointed.text())
     assert "152 feedings" in seen[0]
     assert "Too thin" in seen[1]
-    assert "8 Feb 2026, 6:30\u00a0AM, lot 25-0112A" in seen[2]
+    assert "Feb 8, 2026, 6:30\u00a0AM, lot 25-0112A" in seen[2]
     QTest.keyClick(table, Qt.Key.Key_Up)
     press("Withdraw")
     assert answers.asked[-1] == "Why does this check count no more?"

@@ -89,7 +89,7 @@ def test_counts_of_bags_stand_beside_the_checks(
     panel.table.setFocus()
     qtbot.keyClick(panel.table, Qt.Key.Key_Down)
     assert panel.plot.stressed == count.id
-    for words in ("22 Jan 2026 to 29 Jan 2026", "bags 20, 1520 feedings", "10.5 oz each, wanted 10.0 oz", "Too much"):
+    for words in ("Jan 22, 2026 to Jan 29, 2026", "bags 20, 1520 feedings", "10.5 oz each, wanted 10.0 oz", "Too much"):
         assert words in panel.pointed.text()
     answers.path = tmp_path / "history.csv"
     qtbot.keyClick(panel.export_button, Qt.Key.Key_Space)
