@@ -402,7 +402,7 @@ def counts_differ_words() -> str:
     """Why another number of scoopfuls is added than seems to be missing."""
     return translate(
         "MixWords",
-        "What to add is reckoned for the volume in the vessel and up to the solids wanted; what is missing, from the "
+        "What to add is worked out for the volume in the vessel and up to the solids wanted; what is missing, from the "
         "count on the chart to the nearest scoopful. So the two can differ a little.",
     )
 

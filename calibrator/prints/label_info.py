@@ -211,7 +211,7 @@ def _others(
     yield _part(_number(label, said, piece), width_mm, small, Weight.SEMIBOLD, 0.8)
     yield _part(_dated(said, words.WEIGHED_IN, label.weighed_in_on), width_mm, small, Weight.SEMIBOLD, 0.3)
     yield _part(_below_rim(label, facts, said), width_mm, small, Weight.SEMIBOLD, 0.3, 9)
-    yield _part([_scoop_name(label, said)], width_mm, _NAME * scale, Weight.SEMIBOLD, 0.7, 2)
+    yield _part([_scoop_name(label, said)], width_mm, _NAME * scale, Weight.SEMIBOLD, 0.7)
     if not all(line.struck_level for line in label.lines):
         yield _part(said.each(words.ONE_SHAKE), width_mm, small, Weight.SEMIBOLD, 0.3)
     if any(line.reckoned for line in label.lines):

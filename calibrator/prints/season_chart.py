@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from itertools import pairwise
 
@@ -24,6 +24,8 @@ _STEPS = (0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5)
 _OZ_QT_STEPS = (0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)
 _MOST_NAMES = 16
 _SIDE = 5.0  # between the frame and the first lot
+_BESIDE = 2.2  # between the dots of one day, where there is room
+_MOST_SPREAD = 0.8  # of the way to the nearest other day
 _NAME_MM = 24.0
 _PIECE_MM = 2.0
 
@@ -37,6 +39,11 @@ class _Scales:
     days: float
     low: float
     high: float
+    beside_mm: Mapping[str, float]  # from its day's place, by the sign-off of a lot
+
+    def x_of(self, lot: SeasonLot) -> float:
+        """Where a lot stands: those of one day beside each other, or one would hide another."""
+        return self.x(lot.at.date()) + self.beside_mm[lot.sign_off_id]
 
     def x(self, day: date) -> float:
         if not self.days:
@@ -74,14 +81,29 @@ def _scales(box: Box, lots: Sequence[SeasonLot], chart: LotChart) -> _Scales:
     low, high = min(ends), max(ends)
     pad = 0.08 * (high - low) or 0.01
     days = [lot.at.date() for lot in lots]
-    return _Scales(box, min(days), float((max(days) - min(days)).days), low - pad, high + pad)
+    span = float((max(days) - min(days)).days)
+    nearest = min((b - a).days for a, b in pairwise(sorted(set(days)))) if span else 1
+    apart = (box.width_mm - 2 * _SIDE) * nearest / (span or 1.0)
+    return _Scales(box, min(days), span, low - pad, high + pad, _beside(lots, apart))
+
+
+def _beside(lots: Sequence[SeasonLot], apart_mm: float) -> dict[str, float]:
+    """How far each lot stands from the place of its day; `apart_mm` lies between that and the nearest other day."""
+    found: dict[str, float] = {}
+    by_day: dict[date, list[str]] = {}
+    for lot in lots:
+        by_day.setdefault(lot.at.date(), []).append(lot.sign_off_id)
+    for own in by_day.values():
+        step = min(_BESIDE, _MOST_SPREAD * min(apart_mm, 2 * _SIDE) / len(own))
+        found |= {name: step * (place - (len(own) - 1) / 2) for place, name in enumerate(own)}
+    return found
 
 
 def _draw_limits(sheet: Sheet, scales: _Scales, lots: Sequence[SeasonLot], chart: LotChart) -> None:
     """A pale column for each lot, half-way to its neighbours of the same kind."""
     for kind in dict.fromkeys(one.kind for one in chart.lots):
         own = [(lot, one) for lot, one in zip(lots, chart.lots, strict=True) if one.kind == kind]
-        xs = [scales.x(lot.at.date()) for lot, _ in own]
+        xs = [scales.x_of(lot) for lot, _ in own]
         for place, (_, one) in enumerate(own):
             if one.low_g_per_ml is None or one.high_g_per_ml is None:
                 continue
@@ -141,13 +163,13 @@ def _firsts(first: date, last: date) -> list[date]:
 def _draw_running(sheet: Sheet, scales: _Scales, lots: Sequence[SeasonLot], chart: LotChart) -> None:
     for kind in dict.fromkeys(one.kind for one in chart.lots):
         told = zip(lots, chart.lots, strict=True)
-        points = [(scales.x(lot.at.date()), scales.y(one.running_g_per_ml)) for lot, one in told if one.kind == kind]
+        points = [(scales.x_of(lot), scales.y(one.running_g_per_ml)) for lot, one in told if one.kind == kind]
         if len(points) > 1:
             sheet.put(Shape(polygon(points, closed=False), stroke_mm=0.35, ink=GREY))
 
 
 def _draw_lot(sheet: Sheet, scales: _Scales, lot: SeasonLot) -> None:
-    x = scales.x(lot.at.date())
+    x = scales.x_of(lot)
     sheet.rule(x, scales.y(lot.density_low_g_per_ml), x, scales.y(lot.density_high_g_per_ml), 0.3)
     sheet.put(Shape(arc(x, scales.y(lot.density_g_per_ml), 0.75, 0, 360), fill=BLACK))
 
@@ -157,7 +179,7 @@ def _draw_marked(sheet: Sheet, scales: _Scales, lots: Sequence[SeasonLot], chart
     pairs = list(zip(lots, chart.lots, strict=True))
     marked = [(lot, one) for lot, one in pairs if one.rules]
     for lot, _ in marked:
-        at = (scales.x(lot.at.date()), scales.y(lot.density_g_per_ml))
+        at = (scales.x_of(lot), scales.y(lot.density_g_per_ml))
         sheet.put(Shape(arc(*at, 1.7, 0, 360), stroke_mm=0.4))
     taken = [_bar_box(scales, lot) for lot in lots]
     lines = _line_boxes(scales, pairs)
@@ -170,7 +192,7 @@ def _line_boxes(scales: _Scales, pairs: Sequence[tuple[SeasonLot, Charted]]) -> 
     """The middles and the running means, in pieces."""
     found = []
     for kind in dict.fromkeys(one.kind for _, one in pairs):
-        own = [(scales.x(lot.at.date()), one) for lot, one in pairs if one.kind == kind]
+        own = [(scales.x_of(lot), one) for lot, one in pairs if one.kind == kind]
         for (x1, a), (x2, b) in pairwise(own):
             for value1, value2 in (
                 (a.running_g_per_ml, b.running_g_per_ml),
@@ -186,7 +208,7 @@ def _line_boxes(scales: _Scales, pairs: Sequence[tuple[SeasonLot, Charted]]) -> 
 
 def _bar_box(scales: _Scales, lot: SeasonLot) -> Box:
     top, bottom = scales.y(lot.density_high_g_per_ml), scales.y(lot.density_low_g_per_ml)
-    return Box(scales.x(lot.at.date()) - 0.7, top, 1.4, bottom - top)
+    return Box(scales.x_of(lot) - 0.7, top, 1.4, bottom - top)
 
 
 def _unmarked_last(pair: tuple[SeasonLot, Charted]) -> bool:
@@ -198,7 +220,7 @@ def _name(sheet: Sheet, scales: _Scales, lot: SeasonLot, one: Charted, taken: li
     weight = Weight.BOLD if one.rules else Weight.REGULAR
     told = cut_start(plain(lot.lot_number), _NAME_MM, SMALL, weight)
     wide = width_mm(told, SMALL, weight)
-    x, y = scales.x(lot.at.date()), scales.y(lot.density_g_per_ml)
+    x, y = scales.x_of(lot), scales.y(lot.density_g_per_ml)
     above = scales.y(lot.density_high_g_per_ml) - SMALL - 0.8
     below = scales.y(lot.density_low_g_per_ml) + 0.8
     sides = [(left, top) for left in (x + 1.2, x - 1.2 - wide) for top in (y - 3.4, y + 0.9)]

@@ -386,7 +386,7 @@ COLUMN_MONEY = QT_TRANSLATE_NOOP("Prints", "Powder a day, {currency}")
 NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "It takes two lots signed off with one scoop.")
 MONEY_READ = QT_TRANSLATE_NOOP(
     "Prints",
-    "Reckoned as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder "
+    "Worked out as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder "
     "beyond the target, to be paid for; less than 0: powder that the calves would not have got.",
 )
 NO_PLAN = QT_TRANSLATE_NOOP("Prints", "Solids and powder a day are not told: no feeding plan is entered.")

@@ -224,7 +224,7 @@
         </message>
         <message>
             <source>mix to {volume}</source>
-            <translation>mezclada: {volume}</translation>
+            <translation>mezcla hasta {volume}</translation>
         </message>
         <message>
             <source>{volume} of water per calf</source>
@@ -1075,7 +1075,7 @@
             <translation>hasta la línea de {mass}</translation>
         </message>
         <message>
-            <source>Reckoned as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder beyond the target, to be paid for; less than 0: powder that the calves would not have got.</source>
+            <source>Worked out as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder beyond the target, to be paid for; less than 0: powder that the calves would not have got.</source>
             <translation>Calculado como si la medida se siguiera llenando así; donde se movió la línea, eso no pasó. Más de 0: polvo de más, por pagar; menos de 0: polvo que las becerras no habrían recibido.</translation>
         </message>
         <message>

@@ -25,7 +25,12 @@ from calibrator.records import Records
 def english(qapp: QApplication) -> None:
     """As the program starts where the system speaks English: its plurals are in place."""
     Tongue(qapp).speak("en")
-    QLocale.setDefault(QLocale("en_US"))  # whatever country the computer is in that tests
+
+
+@pytest.fixture(autouse=True)
+def american() -> None:
+    """Whatever country the computer is in that tests, and whatever a test before spoke."""
+    QLocale.setDefault(QLocale("en_US"))
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -7,9 +7,9 @@ from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 
 
-@pytest.fixture(scope="session", autouse=True)
+@pytest.fixture(autouse=True)
 def _american() -> None:
-    """Whatever country the computer is in that tests."""
+    """Whatever country the computer is in that tests, and whatever a test before spoke."""
     QLocale.setDefault(QLocale("en_US"))
 
 

@@ -39,6 +39,7 @@ from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import cut_end, cut_start, fit_block, plain, wrap
 from calibrator.prints.fonts import CAP_HEIGHT, width_mm
 from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse, label_lines
+from calibrator.prints.label_info import lay_info
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import lay_lot
@@ -871,3 +872,11 @@ def test_no_dot_hangs_at_the_end_of_a_broken_line() -> None:
         lines = wrap(told, float(room), 4.0)
         assert not [line for line in lines[:-1] if line.endswith("·")]
         assert _marks("".join(lines)) == _marks(told)
+
+
+@pytest.mark.parametrize("room", [(100.0, 40.0), (35.0, 60.0), (70.0, 50.0)])
+def test_a_scoop_s_name_of_40_characters_stands_whole_where_its_label_has_room(room: tuple[float, float]) -> None:
+    named = label(name="Medida de 1 cuarto (blanco, mango largo)")
+    info = lay_info(named, sheet(named), Words.of(("en",)), *room)
+    assert info is not None
+    assert "(blanco, mango largo)" in " ".join(item.text for item in info.items() if isinstance(item, Text))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
 from itertools import pairwise
 from pathlib import Path
 
@@ -247,3 +247,15 @@ def test_an_interval_ends_with_a_stroke_unless_it_goes_beyond_the_picture(high: 
     strokes = [i for i in sheet.page().items if isinstance(i, Line) and i.x1_mm == i.x2_mm]
     top = min(stroke.y1_mm for stroke in strokes)
     assert sum(stroke.y1_mm == pytest.approx(top) for stroke in strokes) == ends
+
+
+def test_lots_of_one_day_stand_beside_each_other() -> None:
+    """Two scoops, two lots, one day: one dot must not hide the other, and each keeps between its neighbours."""
+    days = [datetime(2026, 1, day, 12, tzinfo=UTC) for day in (5, 20, 20, 21)]
+    lots = [lot(n, 0.5, at=at) for n, at in enumerate(days)]
+    xs = [x for x, _ in dots(season_report(report(season=season(lots, {}), spread=None)).pages[0])]
+    assert xs == sorted(xs)
+    assert xs[2] - xs[1] > 1.5  # a dot's breadth
+    alone = [lot(n, 0.5, at=days[0]) for n in range(2)]
+    first, second = (x for x, _ in dots(season_report(report(season=season(alone, {}), spread=None)).pages[0]))
+    assert second - first > 1.5

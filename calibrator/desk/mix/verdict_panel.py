@@ -273,7 +273,7 @@ class VerdictPanel(QWidget):
         step_g = batch.now.powder.resolution_g
         lines = words.correction_words(fix, found.correction_scoops, system, step_g, looked=found.at_odds)
         if found.correction_planned:
-            lines.append(self.tr("Reckoned for the volume on the chart; type what is in the vessel to be sure."))
+            lines.append(self.tr("Worked out for the volume on the chart; type what is in the vessel to be sure."))
         if found.at_odds:
             lines.insert(0, words.when_words(found))
         self.correction.setText("\n".join(lines))
