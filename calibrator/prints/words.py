@@ -386,8 +386,8 @@ COLUMN_MONEY = QT_TRANSLATE_NOOP("Prints", "Powder a day, {currency}")
 NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "It takes two lots signed off with one scoop.")
 MONEY_READ = QT_TRANSLATE_NOOP(
     "Prints",
-    "Worked out as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder "
-    "beyond the target, to be paid for; less than 0: powder that the calves would not have got.",
+    "Worked out as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: "
+    "powder beyond the target, to be paid for; less than 0: powder that the calves would not have got.",
 )
 NO_PLAN = QT_TRANSLATE_NOOP("Prints", "Solids and powder a day are not told: no feeding plan is entered.")
 NO_PRICE = QT_TRANSLATE_NOOP("Prints", "Powder a day is not told where the price of the lot is not entered.")
