@@ -1045,8 +1045,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>DayField</name>
     <message>
-        <source>2 Mar 2026 or 2026-03-02</source>
-        <translation>2 mar 2026 o 2026-03-02</translation>
+        <source>{day} or 2026-03-02</source>
+        <translation>{day} o 2026-03-02</translation>
     </message>
     <message>
         <source>This can be read two ways. Write {one} or {other}.</source>
@@ -1061,12 +1061,12 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>El {day} es de hace demasiado tiempo.</translation>
     </message>
     <message>
-        <source>There is no such day. Write it like 2 Mar 2026.</source>
-        <translation>Ese día no existe. Escríbalo como 2 mar 2026.</translation>
+        <source>There is no such day. Write it like {day}.</source>
+        <translation>Ese día no existe. Escríbalo como {day}.</translation>
     </message>
     <message>
-        <source>Write the day with month and full year, like 2 Mar 2026 or 2026-03-02.</source>
-        <translation>Escriba el día con el mes y el año completo, como 2 mar 2026 o 2026-03-02.</translation>
+        <source>Write the day with month and full year, like {day} or 2026-03-02.</source>
+        <translation>Escriba el día con el mes y el año completo, como {day} o 2026-03-02.</translation>
     </message>
 </context>
 <context>
@@ -3788,7 +3788,7 @@ entre {low} y {high}
         <translation>incertidumbre estándar × t de Student</translation>
     </message>
     <message>
-        <source>What is left, less what the plans take day by day: steps to weaning and the cold are reckoned in, today&apos;s feedings too. What calves leave or spill is not known: count the bags now and then.</source>
+        <source>What is left, less what the plans take day by day: steps to weaning and the cold count too, and today&apos;s feedings. What calves leave or spill is not known: count the bags now and then.</source>
         <translation>Lo que queda, menos lo que piden los planes día por día: cuentan los pasos al destete y el frío, y también las tomas de hoy. Lo que las becerras dejan o tiran no se sabe: cuente los costales de vez en cuando.</translation>
     </message>
     <message>
@@ -4479,16 +4479,16 @@ entre {low} y {high}
         <translation>Línea para los costales del lote {lot}: {lines}</translation>
     </message>
     <message>
-        <source>Lot {lot} came only on {day}. Type that day or a later one.</source>
-        <translation>El lote {lot} llegó apenas el {day}. Escriba ese día o uno posterior.</translation>
+        <source>{on} is too early: lot {lot} came only on {day}. Type that day or a later one.</source>
+        <translation>El {on} es demasiado pronto: el lote {lot} llegó apenas el {day}. Escriba ese día o uno posterior.</translation>
     </message>
     <message>
-        <source>Lot {lot} was first weighed in on {day}. Type that day or a later one.</source>
-        <translation>El lote {lot} se pesó por primera vez el {day}. Escriba ese día o uno posterior.</translation>
+        <source>{on} is too early: lot {lot} was first weighed in on {day}. Type that day or a later one.</source>
+        <translation>El {on} es demasiado pronto: el lote {lot} se pesó por primera vez el {day}. Escriba ese día o uno posterior.</translation>
     </message>
     <message>
-        <source>Lot {lot} was begun on {day}, later than that. Mend its day first, or type a later one.</source>
-        <translation>El lote {lot} se empezó el {day}, después de esa fecha. Corrija primero su día o escriba uno posterior.</translation>
+        <source>{on} is too early: lot {lot} was begun on {day}. Mend its day first, or type a later one.</source>
+        <translation>El {on} es demasiado pronto: el lote {lot} se empezó el {day}. Corrija primero su día o escriba uno posterior.</translation>
     </message>
 </context>
 <context>
@@ -5880,7 +5880,7 @@ entre {low} y {high}
         <translation>{what}: eso daría {solids}</translation>
     </message>
     <message>
-        <source>What to add is reckoned for the volume in the vessel and up to the solids wanted; what is missing, from the count on the chart to the nearest scoopful. So the two can differ a little.</source>
+        <source>What to add is worked out for the volume in the vessel and up to the solids wanted; what is missing, from the count on the chart to the nearest scoopful. So the two can differ a little.</source>
         <translation>Lo que se agrega se calcula para el volumen del recipiente y hasta los sólidos que se quieren; lo que falta, a partir de las medidas de la tabla y en medidas enteras. Por eso pueden diferir un poco.</translation>
     </message>
     <message>
@@ -6138,8 +6138,8 @@ entre {low} y {high}
         <translation>Las {time} del {day} aún no llegan.</translation>
     </message>
     <message>
-        <source>Lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day.</source>
-        <translation>El lote {lot} llegó apenas el {day}. Elija el lote que se usaba entonces o corrija el día.</translation>
+        <source>{on} is too early: lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day.</source>
+        <translation>El {on} es demasiado pronto: el lote {lot} llegó apenas el {day}. Elija el lote que se usaba entonces o corrija el día.</translation>
     </message>
     <message>
         <source>Taken as {time}; type it to be exact.</source>
@@ -13024,6 +13024,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Diga qué sólidos se desean.</translation>
     </message>
     <message>
+        <source>Worked out for the volume on the chart; type what is in the vessel to be sure.</source>
+        <translation>Calculado para el volumen de la tabla; escriba lo que hay en el recipiente para estar seguro.</translation>
+    </message>
+    <message>
         <source>{what} ({fits}).</source>
         <translation>{what} ({fits}).</translation>
     </message>
@@ -13034,10 +13038,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Each way: {ways}.</source>
         <translation>Por cada método: {ways}.</translation>
-    </message>
-    <message>
-        <source>Reckoned for the volume on the chart; type what is in the vessel to be sure.</source>
-        <translation>Calculado para el volumen de la tabla; escriba lo que hay en el recipiente para estar seguro.</translation>
     </message>
     <message>
         <source>No usual slip fits this reading. Weigh the next powder, and look at the scoop.</source>
