@@ -15,6 +15,7 @@ from calibrator.records import Records
 from calibrator.values import dataclass
 
 WHY = "change-over"
+GIVEN_UP = -1  # before the first feeding of the day: another lot took over on the day that this one was begun
 
 
 class Wrong(StrEnum):
@@ -62,12 +63,18 @@ class FedFrom:
 
 
 def change_over(now: Standing, known: LotStanding, when: FedFrom) -> tuple[Lot, ...]:
-    """The lots to keep: this one fed from then on. Another one said to be begun just then was not."""
+    """The lots to keep: this one fed from then on. Another one that is planned for just then is not; one that was
+    begun just then was fed before it."""
     others, on, feeding = _others(now, known.lot), when.on, when.feeding or 0
     if when.feeding is None:  # now is after all that was begun, even where the clock was ahead then
         on = max([on, *(o.fed_from for o in others if o.fed_from and changed_over(o, now.today))])
     same = [other for other in others if (other.fed_from, other.fed_from_feeding) == (on, feeding)]
-    taken_back = [replace(other, fed_from=None, fed_from_feeding=0) for other in same]
+    taken_back = [
+        replace(other, fed_from_feeding=GIVEN_UP)
+        if changed_over(other, now.today)
+        else replace(other, fed_from=None, fed_from_feeding=0)
+        for other in same
+    ]
     asks = known.state is LotState.IN_USE and known.lot.waits  # a day that is mended answers nothing else
     waits = asks or not when.is_done(now.today)
     begun = replace(known.lot, fed_from=on, fed_from_feeding=feeding, waits=waits, finished_on=None)
@@ -75,9 +82,9 @@ def change_over(now: Standing, known: LotStanding, when: FedFrom) -> tuple[Lot, 
 
 
 def with_old_finished(now: Standing, told: Sequence[Lot], on: date) -> tuple[Lot, ...]:
-    """What a change-over keeps, where nothing is left of the lot that was fed until then."""
+    """What a change-over keeps, the lot that is begun last, where nothing is left of the one fed until then."""
     fed = now.in_use.lot if now.in_use else None
-    if fed is None or any(lot.id == fed.id and lot.fed_from is not None for lot in told):
+    if fed is None or told[-1].id == fed.id:
         return tuple(told)
     return (*(lot for lot in told if lot.id != fed.id), replace(fed, finished_on=on))
 

@@ -45,8 +45,9 @@ class Lot:
     """Powder that came under one lot number.
 
     `fed_from` is the change-over: the first day that it is fed, from the feeding `fed_from_feeding` on (0 is the
-    first). A lot that `waits` is weighed in and not fed, or only once that feeding has come. `scoops_marked` are the
-    scoops that bear its line by somebody's word; None for a lot of earlier versions, which asked nobody.
+    first; −1 where another took over on the same day). A lot that `waits` is weighed in and not fed, or only once that
+    feeding has come. `scoops_marked` are the scoops that bear its line by somebody's word; None for a lot of earlier
+    versions, which asked nobody.
 
     `plant_code` is the supplier's code of plant or line from the bag. `agglomerated` tells a product made to wet
     quickly (also called instantized) from one that is not; None where nobody knows. The price is in the farm's

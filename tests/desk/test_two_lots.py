@@ -15,9 +15,10 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.at_hand import at_hand
 from calibrator.desk.both_lots import from_both
-from calibrator.desk.change_over import FedFrom, change_over
+from calibrator.desk.change_over import FedFrom, change_over, with_old_finished
 from calibrator.desk.context import Desk
 from calibrator.desk.hung import outdated_sheets
+from calibrator.desk.in_use import LotState
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.scoop_lines import line_on, lines_to_come, marked, may_fill_to_line
@@ -450,7 +451,29 @@ def test_a_change_over_taken_back_on_its_day_leaves_the_other_lot_in_use(
     now = standing(herd.records, herd.farm)
     assert now.in_use is not None
     assert now.in_use.lot.id == two[0].lot_id
-    assert herd.lot_of(two[1]).fed_from is None
+    assert now.lot(two[1].lot_id).state is LotState.LEFT_OVER  # type: ignore[union-attr]  # its bags were opened
+    assert herd.lot_of(two[1]).fed_from == TODAY
+    for lot in change_over(now, now.lot(two[1].lot_id), FedFrom(TODAY)):  # type: ignore[arg-type]
+        herd.records.keep(lot)
+    now = standing(herd.records, herd.farm)
+    assert [known.state for known in now.open_lots] == [LotState.LEFT_OVER, LotState.IN_USE]
+    told = change_over(now, now.open_lots[0], FedFrom(TODAY))
+    assert [lot.finished_on for lot in with_old_finished(now, told, TODAY)] == [None, TODAY]
+
+
+def test_a_lot_fed_again_on_the_same_day_is_told_of_the_other_lots_chart_on_the_wall(
+    herd: Herd, two: tuple[SignOff, SignOff]
+) -> None:
+    plan = herd.plan("Milk", group(6))
+    feed(herd, two[1])
+    herd.print(PrintKind.WALL_CHART, two[0], plan_id=plan.id)
+    hangs = herd.print(PrintKind.WALL_CHART, two[1], plan_id=plan.id)
+    now = standing(herd.records, herd.farm)
+    for lot in change_over(now, now.lot(two[0].lot_id), FedFrom(TODAY)):  # type: ignore[arg-type]
+        herd.records.keep(lot)
+    now = standing(herd.records, herd.farm)
+    (told,) = [each for each in waiting(now) if each.need is Need.CHART]
+    assert told.sheets == (hangs,)
 
 
 def test_powder_at_hand_counts_from_the_day_of_the_change_over(herd: Herd, two: tuple[SignOff, SignOff]) -> None:

@@ -151,6 +151,8 @@ def _change_over_words(name: str, new: date | int | bool | None, names: Sequence
         yield translate("History", "fed from {day} on").format(day=day_text(new))
     elif name == "fed_from":
         yield translate("History", "its change-over was taken back")
+    elif name == "fed_from_feeding" and "fed_from" not in names and isinstance(new, int) and new < 0:
+        yield translate("History", "another lot took over on that day")
     elif name == "fed_from_feeding" and "fed_from" not in names:
         yield translate("History", "fed from another feeding of that day on")
     elif name == "waits" and new:
