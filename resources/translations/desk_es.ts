@@ -2317,6 +2317,10 @@ entre {low} y {high}
         <translation>se deshizo el cambio a él</translation>
     </message>
     <message>
+        <source>another lot took over on that day</source>
+        <translation>ese mismo día otro lote tomó su lugar</translation>
+    </message>
+    <message>
         <source>fed from another feeding of that day on</source>
         <translation>se usa desde otra toma de ese día</translation>
     </message>
