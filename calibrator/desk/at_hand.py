@@ -10,12 +10,12 @@ from datetime import date, timedelta
 
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Lot, Plan
+from calibrator.model import BagCount, Lot, Plan
 from calibrator.records import Records
 from calibrator.science.as_fed import powder_of_day_g
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import powder_from
-from calibrator.science.stock import Stock, full_days, packages_missing, stock_over
+from calibrator.science.stock import Stock, full_days, packages_missing, stock, stock_over
 from calibrator.values import dataclass
 
 LONGEST_DAYS = 120
@@ -48,8 +48,9 @@ class Beside:
 class AtHand:
     """The lot in use and what is left of it.
 
-    `daily_g` is what today takes; `counted_on` is the day of the count that it rests on, None where it is what
-    came less what the plans fed since `since`: `packages` less `fed_g`. `by_plan` is what each plan takes today.
+    `daily_g` is what today takes; `counted_on` is the day of the count that it rests on, of bags left or of bags
+    emptied, None where it is what came less what the plans fed since `since`: `packages` less `fed_g`. `by_plan` is
+    what each plan takes today.
     `to_order` is how many packages like these have to come for the next `ORDER_DAYS` days, the other lots' `waiting_g`
     and what is `left_over` of earlier ones counted in; None where nobody said how much came of those. `beside` are
     the lots to come in the order they are gone on with, weighed in or not.
@@ -94,11 +95,10 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
     known = now.in_use
     if known is None:
         return None
-    lot, counted = known.lot, known.lot.packages_left
-    packages, since = _begun_with(now, known)
+    lot, plans = known.lot, _plans(records, known.lot)
+    packages, since, counted_on = _begun_with(now, known, plans)
     if packages is None or lot.package_mass_g is None or since is None:
         return None
-    plans = _plans(records, lot)
     fed = sum(_days_g(plans, lot, since, min((today - since).days, LONGEST_DAYS)))
     needs = _days_g(plans, lot, today, LONGEST_DAYS)
     left = stock_over(packages, lot.package_mass_g, fed, needs, today)
@@ -112,7 +112,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         stock=left,
         daily_g=needs[0],
         since=since,
-        counted_on=counted.on if counted else None,
+        counted_on=counted_on,
         packages=packages,
         fed_g=fed,
         by_plan=tuple((plan.name, powder_of_day_g(plan, powder_from(lot.composition), today)) for plan in plans),
@@ -132,20 +132,51 @@ def packages_left(records: Records, now: Standing, today: date) -> float | None:
     return found.stock.packages_left if found else None
 
 
-def _begun_with(now: Standing, known: LotStanding) -> tuple[float | None, date | None]:
-    """The bags as counted last, else as they came, and since when those are fed from."""
-    lot, counted = known.lot, known.lot.packages_left
-    if counted:
-        return counted.packages, counted.on
+def _begun_with(
+    now: Standing, known: LotStanding, plans: Sequence[Plan]
+) -> tuple[float | None, date | None, date | None]:
+    """The bags as counted last, else as they came; since when those are fed from; the day of the count.
+
+    Bags counted as emptied since a day are the new start too: what was there that day by count and plans, less them.
+    Raises CannotCompute where more was emptied than there was.
+    """
+    lot, left = known.lot, known.lot.packages_left
     signed = known.sign_off.at.date() if known.sign_off else None
-    return lot.package_count, lot.fed_from or _first_sign_off(now, lot) or signed
+    packages: float | None = left.packages if left else lot.package_count
+    since = left.on if left else lot.fed_from or _first_sign_off(now, lot) or signed
+    on = left.on if left else None
+    for count in _one_after_another([c for c in now.bag_counts if c.lot_id == lot.id and c.since >= (on or date.min)]):
+        if packages is None or since is None or lot.package_mass_g is None:
+            break
+        days = min(max(0, (count.since - since).days), LONGEST_DAYS)
+        fed_g = sum(_days_g(plans, lot, since, days)) + count.bags * count.bag_mass_g
+        since = on = _day_of(count)
+        packages = stock(packages, lot.package_mass_g, fed_g, 0.0, since).packages_left
+    return packages, since, on
+
+
+def _one_after_another(counts: Sequence[BagCount]) -> list[BagCount]:
+    """The newest count and those that were over when it began, the oldest first: no bag is taken off twice."""
+    found: list[BagCount] = []
+    for count in sorted(counts, key=lambda count: count.at, reverse=True):
+        if not found or _day_of(count) <= found[0].since:
+            found.insert(0, count)
+    return found
+
+
+def _day_of(count: BagCount) -> date:
+    return count.at.astimezone().date()
 
 
 def _left_over(now: Standing, plans: Sequence[Plan], today: date) -> tuple[LeftOver, ...]:
     """Of each lot that is no longer fed, the whole bags that the plans left of it until the next one was begun."""
     found = []
     for known in now.lots:
-        lot, (packages, since) = known.lot, _begun_with(now, known)
+        lot = known.lot
+        try:
+            packages, since, _ = _begun_with(now, known, plans)
+        except CannotCompute:
+            continue  # more was emptied than came: there is none to offer
         if known.state is not LotState.LEFT_OVER or packages is None or since is None or lot.package_mass_g is None:
             continue
         later = (o.lot.fed_from for o in now.lots if o.lot.id != lot.id and o.lot.fed_from and o.lot.fed_from >= since)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from datetime import datetime
 from enum import StrEnum
 
 from calibrator.desk.in_use import LotState
@@ -28,11 +29,12 @@ class Fault(StrEnum):
 
 @dataclass(frozen=True)
 class ChartFault:
-    """A plan without a chart that holds, and the sheet that hangs."""
+    """A plan without a chart that holds, the sheet that hangs, and an earlier one that holds `again`."""
 
     plan: Plan
     fault: Fault
     sheet: Printed | None = None
+    again: Printed | None = None
 
 
 def chart_faults(now: Standing) -> list[ChartFault]:
@@ -48,10 +50,17 @@ def chart_faults(now: Standing) -> list[ChartFault]:
     for plan in now.plans:
         sheet = up.get(plan.id)
         if sheet is not None and (fault := _fault(now, plan, sheet)):
-            faults.append(ChartFault(plan, fault, sheet))
+            faults.append(ChartFault(plan, fault, sheet, _holds_again(now, plan)))
         elif sheet is None and now.asks_for_charts and plan.id not in by_hand:
-            faults.append(ChartFault(plan, Fault.NONE))
+            faults.append(ChartFault(plan, Fault.NONE, again=_holds_again(now, plan)))
     return faults
+
+
+def _holds_again(now: Standing, plan: Plan) -> Printed | None:
+    """A chart that was up before and holds: of a lot that is fed again, or taken down too soon."""
+    spoiled = never_up(now.endings)
+    of_plan = (one for one in now.prints if one.plan_id == plan.id and one.id in now.charted)
+    return next((one for one in of_plan if one.id not in spoiled and _fault(now, plan, one) is None), None)
 
 
 def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
@@ -122,6 +131,8 @@ def hanging(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:
     ahead = waits if kind is not PrintKind.LOT_SHEET else set()
     spoiled, gone = never_up(now.endings), _gone(now.endings)
     up = [sheet for sheet in now.prints if sheet.kind is kind and sheet.lot_id not in ahead]
+    put_up = _put_up_again(now.endings)
+    up.sort(key=lambda sheet: put_up.get(sheet.id, sheet.at))
     newest = {place_of(sheet): sheet for sheet in up if sheet.id not in spoiled}
     return tuple(sheet for sheet in newest.values() if sheet.id not in gone)
 
@@ -139,6 +150,12 @@ def never_up(endings: Iterable[SheetEnding]) -> frozenset[str]:
 
 def _gone(endings: Iterable[SheetEnding]) -> frozenset[str]:
     return frozenset(id for id, ending in _newest_words(endings).items() if ending is not Ending.STILL_UP)
+
+
+def _put_up_again(endings: Iterable[SheetEnding]) -> dict[str, datetime]:
+    """When somebody said of a sheet that it hangs, where that is the newest word on it."""
+    newest = {told.print_id: told for told in endings}
+    return {id: told.at for id, told in newest.items() if told.ending is Ending.STILL_UP}
 
 
 def _newest_words(endings: Iterable[SheetEnding]) -> dict[str, Ending]:

@@ -57,12 +57,16 @@ def chart_words(now: Standing, found: ChartFault, lot: Lot) -> str:
         ),
     }
     old = now.lot(found.sheet.lot_id) if found.sheet else None
-    return texts[found.fault].format(
+    told = texts[found.fault].format(
         plan=found.plan.name,
         lot=lot.lot_number,
         number=found.sheet.number if found.sheet else "",
         old=old.lot.lot_number if old else "–",
     )
+    if found.again is None:
+        return told
+    again = translate("SheetWords", "Print no. {number} of lot {lot} holds: hang it up again if you have it.")
+    return f"{told} {again.format(number=found.again.number, lot=lot.lot_number)}"
 
 
 def label_words(news: LabelNews, system: UnitSystem) -> str:

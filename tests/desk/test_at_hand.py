@@ -22,9 +22,10 @@ from calibrator.desk.change_over import finished as lots_finished
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.today import TodayPage
+from calibrator.desk.speech import day_text
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
-from calibrator.model import Lot, PackagesLeft, Plan, SignOff, WeighIn, new_id
+from calibrator.model import BagCount, Lot, PackagesLeft, Plan, SignOff, WeighIn, new_id
 from calibrator.records import Records
 
 BAG_G = 800 * OZ_G
@@ -83,6 +84,38 @@ def test_a_count_takes_the_place_of_what_the_plans_say(herd: Herd) -> None:
     assert known.stock.packages_left == pytest.approx(15.0)
     assert known.stock.days == 6
     assert not known.low
+
+
+def emptied(herd: Herd, lot_id: str, bags: float, since_days: int, days_ago: int) -> None:
+    since, at = TODAY - timedelta(days=since_days), at_noon() - timedelta(days=days_ago)
+    herd.records.keep(
+        BagCount(
+            id=new_id(), farm_id=herd.farm.id, lot_id=lot_id, since=since, at=at, bags=bags, bags_typed=str(bags),
+            bag_mass_g=BAG_G, bag_mass_typed="50 lb", feedings=200 * (since_days - days_ago), target_mass_g=10 * OZ_G,
+            target_typed="10 oz",
+        )
+    )  # fmt: skip
+
+
+def test_bags_counted_as_emptied_are_the_new_start_and_none_is_taken_off_twice(
+    herd: Herd, qtbot: QtBot, answers: Answers
+) -> None:
+    """130 bags: 39 days take 97.5; then 15 emptied by count, of which 8 were counted before; 2 days take 5."""
+    signed = signed_lot(herd, 130)
+    emptied(herd, signed.lot_id, 8.0, 10, 6)
+    emptied(herd, signed.lot_id, 15.0, 10, 2)
+    known = found(herd)
+    assert known is not None
+    assert known.stock.packages_left == pytest.approx(130 - 97.5 - 15 - 5)
+    assert known.counted_on == known.since == TODAY - timedelta(days=2)
+    page = page_of(herd, qtbot, answers)
+    assert page.powder_card.basis.text().startswith(f"Counted on {day_text(known.since)}, less")
+    emptied(herd, signed.lot_id, 40.0, 2, 0)
+    page.reload()
+    assert "count the bags that are left" in page.powder_card.left.text()
+    told = PackagesLeft(packages=11.0, on=TODAY)  # a count of what is left begins anew
+    herd.records.keep(replace(herd.lot_of(signed), packages_left=told))
+    assert found(herd).stock.packages_left == pytest.approx(11.0)  # type: ignore[union-attr]
 
 
 def test_the_day_it_was_first_fed_counts_from_the_change_over(herd: Herd) -> None:

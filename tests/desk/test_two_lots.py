@@ -17,16 +17,17 @@ from calibrator.desk.at_hand import at_hand
 from calibrator.desk.both_lots import from_both
 from calibrator.desk.change_over import FedFrom, change_over, with_old_finished
 from calibrator.desk.context import Desk
-from calibrator.desk.hung import outdated_sheets
+from calibrator.desk.hung import hanging, outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.scoop_lines import line_on, lines_to_come, marked, may_fill_to_line
+from calibrator.desk.sheet_words import chart_words
 from calibrator.desk.sheets import plan_sheet, powder_in_use, powder_of
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
 from calibrator.desk.weigh_in.fed_from import FedFromQuestion
-from calibrator.model import Lot, PrintKind, SignOff
+from calibrator.model import Ending, Lot, PrintKind, SheetEnding, SignOff, new_id
 from calibrator.prints.page import Text
 from calibrator.records import Records
 
@@ -288,6 +289,22 @@ def test_today_s_figures_stay_in_view_beneath_the_change_over(
     assert bar.height() < 768 * 0.3
 
 
+def test_what_stands_beneath_the_change_over_stays_whichever_lot_is_chosen(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    feed(herd, two[0])
+    herd.records.keep(replace(herd.lot_of(two[1]), waits=True))
+    herd.plan("Milk", group(10))
+    page = page_of(herd, qtbot, answers)
+    bar, places = page.view.lot_bar, set()
+    for at in (0, 1, 0):
+        bar.lots.setCurrentIndex(at)
+        bar.lots.activated.emit(at)
+        QApplication.processEvents()
+        places.add(bar.height())
+    assert len(places) == 1, places
+
+
 def test_what_is_left_of_the_old_lot_is_typed_and_told(
     herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
 ) -> None:
@@ -466,7 +483,7 @@ def test_a_lot_fed_again_on_the_same_day_is_told_of_the_other_lots_chart_on_the_
 ) -> None:
     plan = herd.plan("Milk", group(6))
     feed(herd, two[1])
-    herd.print(PrintKind.WALL_CHART, two[0], plan_id=plan.id)
+    first = herd.print(PrintKind.WALL_CHART, two[0], plan_id=plan.id)
     hangs = herd.print(PrintKind.WALL_CHART, two[1], plan_id=plan.id)
     now = standing(herd.records, herd.farm)
     for lot in change_over(now, now.lot(two[0].lot_id), FedFrom(TODAY)):  # type: ignore[arg-type]
@@ -474,6 +491,15 @@ def test_a_lot_fed_again_on_the_same_day_is_told_of_the_other_lots_chart_on_the_
     now = standing(herd.records, herd.farm)
     (told,) = [each for each in waiting(now) if each.need is Need.CHART]
     assert told.sheets == (hangs,)
+    assert told.chart is not None
+    assert told.chart.again == first
+    words = chart_words(now, told.chart, herd.lot_of(two[0]))
+    assert words.endswith(f"Print no. {first.number} of lot 25-1103C holds: hang it up again if you have it.")
+    again = SheetEnding(id=new_id(), farm_id=herd.farm.id, print_id=first.id, ending=Ending.STILL_UP, at=at_noon())
+    herd.records.end_sheet(again)
+    now = standing(herd.records, herd.farm)
+    assert hanging(now, PrintKind.WALL_CHART) == (first,)
+    assert not [each for each in waiting(now) if each.need is Need.CHART]
 
 
 def test_powder_at_hand_counts_from_the_day_of_the_change_over(herd: Herd, two: tuple[SignOff, SignOff]) -> None:

@@ -20,6 +20,7 @@ from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.widgets.saying import Held, keep_room
 from calibrator.desk.words import marks_words, state_words
 from calibrator.model import UnitSystem
 from calibrator.units import Kind
@@ -48,10 +49,11 @@ class LotBar(QFrame):
         self.day.entered.connect(self._change_over)
         self.day.edited.connect(self._judge)
         self.change = button("", self._change_over)
-        self.words, self.both = label(""), label("")
+        self.words, self.both = label(""), Held()
         self.left = QuantityField(Kind.MASS, UnitSystem.FARM, required=False, examples=POWDER_LEFT)
         self._left_caption = label("")
         self._lay_out()
+        keep_room(self.day, self.change, self._left_caption, self.left)  # whichever lot is chosen, the table stays
         self.both.hide()
         self.lots.activated.connect(self._choose)
         self.left.line.textEdited.connect(self.left_typed)

@@ -308,7 +308,11 @@ class WhatToDo:
         printing = self._go(translate("TodayPage", "Print the chart"), "tables", f"chart:{found.chart.plan.id}")
         words = chart_words(now, found.chart, found.lot)
         none = Do(translate("TodayPage", "We use none"), self._ask_for_no_charts)
-        return Told(words, (printing, down if found.sheets else none))
+        usual = printing, down if found.sheets else none
+        if found.chart.again is None:
+            return Told(words, usual)
+        hung = Do(translate("TodayPage", "Hung up again"), partial(self._let_stay, found.chart.again))
+        return Told(words, (hung, *usual))
 
     def _ask_for_no_charts(self) -> None:
         farm = self.desk.farm
