@@ -9781,6 +9781,10 @@ entre {low} y {high}
         <translation>La tabla de pared de {plan} (impreso n.º {number}) se imprimió antes de cambiar las unidades del establo, de cuánto en cuánto se mide el agua o la tolerancia.</translation>
     </message>
     <message>
+        <source>Print no. {number} of lot {lot} holds: hang it up again if you have it.</source>
+        <translation>El impreso n.º {number} del lote {lot} sirve: cuélguelo otra vez si lo tiene.</translation>
+    </message>
+    <message>
         <source>The label of {scoop} (print no. {number}) is older than the plan for {feedings}. Printed anew it has also: {added}. Or let it stay.</source>
         <translation>La etiqueta de {scoop} (impreso n.º {number}) es anterior al plan de {feedings}. Impresa de nuevo lleva además: {added}. O deje la que está.</translation>
     </message>
@@ -12095,6 +12099,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>We use none</source>
         <translation>No usamos</translation>
+    </message>
+    <message>
+        <source>Hung up again</source>
+        <translation>Ya colgada otra vez</translation>
     </message>
     <message>
         <source>No wall chart is asked for any more. Set-up can ask again.</source>
