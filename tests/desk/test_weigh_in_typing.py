@@ -927,8 +927,8 @@ def test_a_mean_that_is_corrected_for_the_scale_says_so(window: Window) -> None:
         results = {part.what: part.result for part in weighing.parts}
         assert results["Mean of the bags"] == results["Bag 1"]
         assert results["Corrected for the scale"] != results["Bag 1"]
-        (point,) = [item for item in view._plot._plot.listDataItems() if len(item.xData or ()) == 1]
-        assert point.yData[0] * 28.349523125 == pytest.approx(result.mean_g)
+        (point,) = view._plot._points.points()
+        assert point.pos().y() * 28.349523125 == pytest.approx(result.mean_g)
         assert "corrected" in view._plot._key.text()
 
 

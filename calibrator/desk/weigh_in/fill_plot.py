@@ -66,6 +66,13 @@ class FillPlot(QFrame):
         layout.addWidget(self._plot, 1)
         self._key = PictureKey()
         layout.addWidget(self._key)
+        self._dressed: tuple[object, ...] = ()
+        self._tolerance, self._interval = _Band(Qt.PenStyle.DashLine), _Band(Qt.PenStyle.DotLine)
+        self._mean = pg.InfiniteLine(angle=0)
+        self._points = pg.ScatterPlotItem()
+        bands = (*self._tolerance.parts, *self._interval.parts)
+        for item in (*bands, self._mean, self._points):
+            self._plot.addItem(item)
         # It takes the room that is left and asks for none: pyqtgraph's own wish would make the page scroll.
         self._plot.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self.setMinimumHeight(LEAST_PX)
@@ -76,16 +83,13 @@ class FillPlot(QFrame):
         self._hint.setText(words if can_come else "")
 
     def show_fills(self, fills: list[Fill], odd: frozenset[str], bands: Bands | None, system: UnitSystem) -> None:
-        """Draw everything anew; at a few dozen fills that takes no time worth saving."""
+        """Bring what is drawn up to the fills: between two weights nothing is made anew."""
         self._system = system
-        self._plot.clear()
         self._explain(fills, bands)
         self._dress()
-        if bands is not None:
-            self._draw_bands(bands)
+        self._draw_bands(bands)
         drawn = places(fills)
-        for place, fill in zip(drawn, fills, strict=True):
-            self._draw_fill(place, fill, fill.id in odd, _drawn_g(fill, bands))
+        self._draw_fills(drawn, fills, odd, bands)
         self._plot.setXRange(min([1.0, *drawn]) - 0.5, max([LEAST_FILLS_SHOWN, *drawn]) + 0.5, padding=0)
         self._pages.setCurrentIndex(0 if fills else 1)
         self._fit_height(_reach_g(fills, bands))
@@ -106,50 +110,47 @@ class FillPlot(QFrame):
         self._key.show_entries(entries)
 
     def _dress(self) -> None:
-        t = tokens()
+        """In the colours, the letters and the unit that hold now; pyqtgraph measures each axis anew for them."""
+        t, font, unit = tokens(), ui_font(0.85), units.default_unit(Kind.MASS, self._system)
+        if self._dressed == (t, font, unit):
+            return
+        self._dressed = (t, font, unit)
         self._plot.setBackground(QColor(t.surface))
         for name in ("left", "bottom"):
             axis = self._plot.getAxis(name)
             axis.setPen(QColor(t.edge))
             axis.setTextPen(QColor(t.quiet))
-            axis.setTickFont(ui_font(0.85))
-        self._plot.getAxis("left").setLabel(units.default_unit(Kind.MASS, self._system))
+            axis.setTickFont(font)
+        self._plot.getAxis("left").setLabel(unit)
         self._plot.getAxis("left").enableAutoSIPrefix(False)
         self._plot.getAxis("bottom").setTickSpacing(major=1, minor=1)
+        self._tolerance.dress(t.good_soft, t.good)
+        self._interval.dress(t.action_soft, t.action)
+        self._mean.setPen(pg.mkPen(t.action, width=2))
 
-    def _draw_bands(self, bands: Bands) -> None:
+    def _draw_bands(self, bands: Bands | None) -> None:
+        for item in (*self._tolerance.parts, *self._interval.parts, self._mean):
+            item.setVisible(bands is not None)
+        if bands is not None:
+            self._tolerance.show_between(self._shown(bands.tolerance_low_g), self._shown(bands.tolerance_high_g))
+            self._interval.show_between(self._shown(bands.low_g), self._shown(bands.high_g))
+            self._mean.setValue(self._shown(bands.mean_g))
+
+    def _draw_fills(self, drawn: list[float], fills: list[Fill], odd: frozenset[str], bands: Bands | None) -> None:
         t = tokens()
-        self._band(bands.tolerance_low_g, bands.tolerance_high_g, t.good_soft)
-        self._band(bands.low_g, bands.high_g, t.action_soft)
-        for edges, colour, style in (
-            ((bands.low_g, bands.high_g), t.action, Qt.PenStyle.DotLine),
-            ((bands.tolerance_low_g, bands.tolerance_high_g), t.good, Qt.PenStyle.DashLine),
-        ):
-            for edge in edges:
-                self._plot.addLine(y=self._shown(edge), pen=pg.mkPen(colour, width=1.5, style=style))
-        self._plot.addLine(y=self._shown(bands.mean_g), pen=pg.mkPen(t.action, width=2))
-
-    def _band(self, low: float, high: float, fill: str) -> None:
-        colour = QColor(fill)
-        colour.setAlpha(190)
-        region = pg.LinearRegionItem(
-            (self._shown(low), self._shown(high)), "horizontal", brush=colour, pen=pg.mkPen(None), movable=False
-        )
-        region.setZValue(-10)
-        self._plot.addItem(region)
-
-    def _draw_fill(self, place: float, fill: Fill, odd: bool, drawn_g: float) -> None:
-        t = tokens()
-        colour = t.quiet if not fill.counts else t.warn if odd else t.text
-        self._plot.plot(
-            [place],
-            [self._shown(drawn_g)],
-            pen=None,
-            symbol=SYMBOLS[(fill.bag - 1) % len(SYMBOLS)] if fill.counts else STRUCK,
-            symbolSize=14 if odd else 11,
-            symbolBrush=None if not fill.counts else colour,
-            symbolPen=pg.mkPen(colour, width=2),
-        )
+        spots = []
+        for place, fill in zip(drawn, fills, strict=True):
+            colour = t.quiet if not fill.counts else t.warn if fill.id in odd else t.text
+            spots.append(
+                {
+                    "pos": (place, self._shown(_drawn_g(fill, bands))),
+                    "symbol": SYMBOLS[(fill.bag - 1) % len(SYMBOLS)] if fill.counts else STRUCK,
+                    "size": 14 if fill.id in odd else 11,
+                    "brush": pg.mkBrush(colour if fill.counts else None),
+                    "pen": pg.mkPen(colour, width=2),
+                }
+            )
+        self._points.setData(spots)
 
     def _fit_height(self, reach_g: tuple[float, float] | None) -> None:
         if reach_g is not None:
@@ -186,6 +187,32 @@ def places(fills: list[Fill]) -> list[float]:
             last = number
             drawn.append(last)
     return drawn
+
+
+class _Band:
+    """A stretch of weights with a line along each of its edges."""
+
+    def __init__(self, style: Qt.PenStyle) -> None:
+        self._style = style
+        self._between = pg.LinearRegionItem((0, 0), "horizontal", pen=pg.mkPen(None), movable=False)
+        self._between.setZValue(-10)
+        self._edges = (pg.InfiniteLine(angle=0), pg.InfiniteLine(angle=0))
+
+    @property
+    def parts(self) -> tuple[pg.GraphicsObject, ...]:
+        return self._between, *self._edges
+
+    def dress(self, fill: str, edge: str) -> None:
+        colour = QColor(fill)
+        colour.setAlpha(190)
+        self._between.setBrush(colour)
+        for line in self._edges:
+            line.setPen(pg.mkPen(edge, width=1.5, style=self._style))
+
+    def show_between(self, low: float, high: float) -> None:
+        self._between.setRegion((low, high))
+        for line, at in zip(self._edges, (low, high), strict=True):
+            line.setValue(at)
 
 
 def _drawn_g(fill: Fill, bands: Bands | None) -> float:
