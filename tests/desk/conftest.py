@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from answers import Answers, at_noon
+from herd import delivered
 from PySide6.QtCore import QCoreApplication, QEvent, QLocale
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -17,7 +18,6 @@ from calibrator.desk.context import Desk
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
-from calibrator.model import Cylinder, Farm, Lot, Scale, Scoop, new_id
 from calibrator.records import Records
 
 
@@ -83,29 +83,7 @@ def desk(qapp: QApplication, records: Records, answers: Answers) -> Desk:
     """A farm with a scale, a scoop and one lot that was delivered and not yet weighed in."""
     if qapp.property("tokens") is None:
         Theme(qapp)
-    farm = records.keep(Farm(id=new_id(), name="Windy Hollow"))
-    records.keep(
-        Scale(
-            id=new_id(),
-            farm_id=farm.id,
-            name="Kitchen scale",
-            resolution_g=2.8349523125,
-            resolution_typed="0.1 oz",
-            capacity_g=4989.5,
-            capacity_typed="11 lb",
-        )
-    )
-    records.keep(
-        Scoop(
-            id=new_id(),
-            farm_id=farm.id,
-            name="Red scoop",
-            shape=Cylinder(diameter_mm=96, height_mm=92),
-            volume_ml=665.9,
-            volume_u_ml=3.0,
-        )
-    )
-    records.keep(Lot(id=new_id(), farm_id=farm.id, lot_number="25-0302A", product="20-20 replacer"))
+    delivered(records)
     return Desk(records, answers, clock=at_noon)
 
 

@@ -43,6 +43,33 @@ def printed(kind: PrintKind, signed: SignOff, *, plan_id: str | None = None, sco
     )  # fmt: skip
 
 
+def delivered(records: Records) -> None:
+    """A farm with a scale, a scoop and one lot that was delivered and not yet weighed in."""
+    farm = records.keep(Farm(id=new_id(), name="Windy Hollow"))
+    records.keep(
+        Scale(
+            id=new_id(),
+            farm_id=farm.id,
+            name="Kitchen scale",
+            resolution_g=2.8349523125,
+            resolution_typed="0.1 oz",
+            capacity_g=4989.5,
+            capacity_typed="11 lb",
+        )
+    )
+    records.keep(
+        Scoop(
+            id=new_id(),
+            farm_id=farm.id,
+            name="Red scoop",
+            shape=Cylinder(diameter_mm=96, height_mm=92),
+            volume_ml=665.9,
+            volume_u_ml=3.0,
+        )
+    )
+    records.keep(Lot(id=new_id(), farm_id=farm.id, lot_number="25-0302A", product="20-20 replacer"))
+
+
 class Herd:
     """A farm with a scale and scoops, and a hand for lots, sign-offs and plans."""
 

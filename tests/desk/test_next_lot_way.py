@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import shutil
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date
+from pathlib import Path
 from typing import Any, cast
 
 import pytest
-from answers import Answers
-from herd import printed
+from answers import Answers, at_noon
+from herd import delivered, printed
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
@@ -22,10 +25,12 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.standing import standing
+from calibrator.desk.theme import the_theme
 from calibrator.desk.weigh_in import step_sign_off
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
 from calibrator.model import Farm, Lot, Plan, PrintKind, Step, new_id
+from calibrator.records import Records
 
 LEVEL = {"25-0302A": "11.7", "26-0401B": "12.9"}
 
@@ -45,13 +50,20 @@ def weigh(window: Window, lot: Lot) -> StepSignOff:
     for text in ("10.0", "10.0", "10.1", "10.0", "9.9", "10.0", "10.0", "10.1"):
         enter(text)
     QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    return cast(StepSignOff, page._views[Step.SIGN_OFF])
+
+
+def open_sign_off(window: Window, lot: Lot) -> StepSignOff:
+    """The last step of a lot that is weighed in."""
+    window.show_page("weigh_in", lot.id)
+    page = page_of(window)
     assert page.guide is not None
     assert page.guide.step == Step.SIGN_OFF
     return cast(StepSignOff, page._views[Step.SIGN_OFF])
 
 
 def sign(window: Window, lot: Lot, answer: str = "") -> StepSignOff:
-    step = weigh(window, lot)
+    step = open_sign_off(window, lot)
     if answer:
         step.fed_from.ways.setFocus()
         QTest.keyClicks(step.fed_from.ways, answer)  # as in any list, the first letters choose
@@ -97,18 +109,44 @@ def needs(window: Window) -> list[str]:
     return [row.words for row in today(window).rows if not row.words.startswith("To mix today")]
 
 
+@pytest.fixture(scope="module")
+def waiting_for_its_sign_off(tmp_path_factory: pytest.TempPathFactory, new_store: Path, qapp: QApplication) -> Path:
+    """The first lot is fed, its line on the scoop; a second one came and is weighed in: typed once for all tests."""
+    path = tmp_path_factory.mktemp("next_lot") / "records.sqlite"
+    shutil.copy(new_store, path)
+    the_theme()
+    with Records.open(str(path)) as records:
+        delivered(records)
+        window = Window(Desk(records, Answers(), clock=at_noon))
+        window.show()
+        assert QTest.qWaitForWindowActive(window)
+        weigh(window, lot_of(window.desk))
+        sign(window, lot_of(window.desk))
+        assert "Red scoop: the line of lot 25-0302A is drawn since its weigh-in" in row(window, "Red scoop").words
+        press(row(window, "Red scoop"), "Line and label are on")
+        assert needs(window) == []
+        farm = window.desk.farm
+        assert farm is not None
+        lot = records.keep(Lot(id=new_id(), farm_id=farm.id, lot_number="26-0401B"))
+        window.desk.changed.emit()
+        step = weigh(window, lot)
+        assert step.fed_from.ways.hasFocus()  # what is asked comes before the initials
+        window.replace_by_another()
+    return path
+
+
 @pytest.fixture
-def second(window: Window, qtbot: QtBot) -> Lot:
-    """The first lot is fed, its line on the scoop; a second one came."""
+def desk(tmp_path: Path, waiting_for_its_sign_off: Path, answers: Answers) -> Iterator[Desk]:
+    path = tmp_path / "way.sqlite"
+    shutil.copy(waiting_for_its_sign_off, path)
+    with Records.open(str(path)) as records:
+        yield Desk(records, answers, clock=at_noon)
+
+
+@pytest.fixture
+def second(qtbot: QtBot, window: Window) -> Lot:
     qtbot.waitUntil(window.isActiveWindow)
-    sign(window, lot_of(window.desk))
-    assert "Red scoop: the line of lot 25-0302A is drawn since its weigh-in" in row(window, "Red scoop").words
-    press(row(window, "Red scoop"), "Line and label are on")
-    assert needs(window) == []
-    farm = window.desk.farm
-    assert farm is not None
-    lot = window.desk.records.keep(Lot(id=new_id(), farm_id=farm.id, lot_number="26-0401B"))
-    window.desk.changed.emit()
+    (lot,) = [lot for lot in window.desk.records.every(Lot) if lot.lot_number == "26-0401B"]
     return lot
 
 
@@ -153,17 +191,16 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     assert "still bears" not in lot_told(window)
 
 
-def test_today_called_by_its_key_begins_with_what_is_needed(
-    qtbot: QtBot, empty_desk: Desk, request: pytest.FixtureRequest
-) -> None:
+def test_today_called_by_its_key_begins_with_what_is_needed(qtbot: QtBot, empty_desk: Desk) -> None:
     """Not with the spot fill, to which Qt gave the keys where none had them on this page before."""
     window = Window(empty_desk)  # the first start, and from there to the weigh-in: Today was never looked at
     qtbot.addWidget(window)
     with qtbot.waitExposed(window):
         window.show()
-    request.getfixturevalue("desk")  # a farm with all that is asked for at first
+    delivered(empty_desk.records)  # a farm with all that is asked for at first
     empty_desk.show_farm(empty_desk.records.every(Farm)[0].id)
     qtbot.waitUntil(window.isActiveWindow)
+    weigh(window, lot_of(empty_desk))
     sign(window, lot_of(empty_desk))
     QTest.keyClick(window, Qt.Key.Key_1, Qt.KeyboardModifier.ControlModifier)
     qtbot.waitUntil(lambda: window.current_page.key == "today")
@@ -279,7 +316,7 @@ def visible_words(part: QWidget) -> list[str]:
 
 
 def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(window: Window, second: Lot) -> None:
-    step = weigh(window, second)
+    step = open_sign_off(window, second)
     assert step.fed_from.isVisible()
     taken = mnemonics(window.current_page)
     assert len(taken) == len(set(taken))
