@@ -49,8 +49,8 @@ class AtHand:
     """The lot in use and what is left of it.
 
     `daily_g` is what today takes; `counted_on` is the day of the count that it rests on, of bags left or of bags
-    emptied, None where it is what came less what the plans fed since `since`: `packages` less `fed_g`. `by_plan` is
-    what each plan takes today.
+    emptied, None where it is what came, or was left as the lot was fed again, less what the plans fed since `since`:
+    `packages` less `fed_g`. `by_plan` is what each plan takes today.
     `to_order` is how many packages like these have to come for the next `ORDER_DAYS` days, the other lots' `waiting_g`
     and what is `left_over` of earlier ones counted in; None where nobody said how much came of those. `beside` are
     the lots to come in the order they are gone on with, weighed in or not.
@@ -144,8 +144,10 @@ def _begun_with(
     signed = known.sign_off.at.date() if known.sign_off else None
     packages: float | None = left.packages if left else lot.package_count
     since = left.on if left else lot.fed_from or _first_sign_off(now, lot) or signed
-    on = left.on if left else None
-    for count in _one_after_another([c for c in now.bag_counts if c.lot_id == lot.id and c.since >= (on or date.min)]):
+    on = left.on if left and left.typed else None
+    for count in _one_after_another(
+        [c for c in now.bag_counts if c.lot_id == lot.id and c.since >= (left.on if left else date.min)]
+    ):
         if packages is None or since is None or lot.package_mass_g is None:
             break
         days = min(max(0, (count.since - since).days), LONGEST_DAYS)
@@ -168,23 +170,41 @@ def _day_of(count: BagCount) -> date:
     return count.at.astimezone().date()
 
 
+def left_of(records: Records, now: Standing, known: LotStanding) -> float | None:
+    """How many bags, a begun one as its part, the plans left of a lot that is no longer fed; None where that cannot be
+    told."""
+    mass_g = known.lot.package_mass_g
+    try:
+        left_g = _left_g(now, known, _plans(records, known.lot), now.today)
+    except CannotCompute:
+        return None
+    return None if left_g is None or mass_g is None or left_g <= 0 else left_g / mass_g
+
+
 def _left_over(now: Standing, plans: Sequence[Plan], today: date) -> tuple[LeftOver, ...]:
     """Of each lot that is no longer fed, the whole bags that the plans left of it until the next one was begun."""
     found = []
     for known in now.lots:
-        lot = known.lot
         try:
-            packages, since, _ = _begun_with(now, known, plans)
+            left_g, mass_g = _left_g(now, known, plans, today), known.lot.package_mass_g
         except CannotCompute:
             continue  # more was emptied than came: there is none to offer
-        if known.state is not LotState.LEFT_OVER or packages is None or since is None or lot.package_mass_g is None:
-            continue
-        later = (o.lot.fed_from for o in now.lots if o.lot.id != lot.id and o.lot.fed_from and o.lot.fed_from >= since)
-        days = (min(later, default=today) - since).days
-        left_g = packages * lot.package_mass_g - sum(_days_g(plans, lot, since, min(max(0, days), LONGEST_DAYS)))
-        if left_g >= lot.package_mass_g:
-            found.append(LeftOver(lot, left_g / lot.package_mass_g, left_g))
+        if left_g is not None and mass_g is not None and left_g >= mass_g:
+            found.append(LeftOver(known.lot, left_g / mass_g, left_g))
     return tuple(found)
+
+
+def _left_g(now: Standing, known: LotStanding, plans: Sequence[Plan], today: date) -> float | None:
+    """What the plans left of a lot that is no longer fed, below zero where they took more than there was."""
+    lot = known.lot
+    if known.state is not LotState.LEFT_OVER:
+        return None
+    packages, since, _ = _begun_with(now, known, plans)
+    if packages is None or since is None or lot.package_mass_g is None:
+        return None
+    later = (o.lot.fed_from for o in now.lots if o.lot.id != lot.id and o.lot.fed_from and o.lot.fed_from >= since)
+    days = (min(later, default=today) - since).days
+    return packages * lot.package_mass_g - sum(_days_g(plans, lot, since, min(max(0, days), LONGEST_DAYS)))
 
 
 def _to_come(now: Standing) -> list[LotStanding]:
@@ -208,8 +228,9 @@ def _beside(others: Sequence[LotStanding], left: Stock, needs: Sequence[float]) 
 
 
 def _came_g(known: LotStanding) -> float | None:
-    """The powder that came of a lot; None where nobody said how much."""
-    count, mass_g = known.lot.package_count, known.lot.package_mass_g
+    """The powder that came of a lot, or is left of one fed before; None where nobody said how much."""
+    left, mass_g = known.lot.packages_left, known.lot.package_mass_g
+    count = left.packages if left else known.lot.package_count
     return None if count is None or mass_g is None else count * mass_g
 
 

@@ -6,16 +6,17 @@ What becomes of the lot that was fed is asked with it: some of it stays at hand,
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import QCoreApplication
 
-from calibrator.desk.at_hand import packages_left
+from calibrator.desk.at_hand import left_of, packages_left
 from calibrator.desk.change_over import FedFrom, as_before, change_over, keep_lots, with_old_finished
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.standing import LotStanding, Standing, standing
-from calibrator.model import Lot
+from calibrator.model import Lot, PackagesLeft
 
 translate = QCoreApplication.translate
 
@@ -54,6 +55,10 @@ def begin_lot(
 ) -> bool:
     """Keep from when on a lot is fed, and whether any is left of the one before. Whether that was kept."""
     told = change_over(now, known, when)
+    begun, left = told[-1], left_of(desk.records, now, known)
+    if left is not None and begun.fed_from is not None:  # or all that came would be at hand once more
+        again = PackagesLeft(packages=left, on=begun.fed_from)
+        told = (*told[:-1], replace(begun, packages_left=again))
     return keep_told(desk, now, with_old_finished(now, told, when.on) if old_is_finished else told, said, by)
 
 

@@ -24,7 +24,8 @@ class Composition:
 
 @dataclass(frozen=True, kw_only=True)
 class PackagesLeft:
-    """Packages of a lot counted at the start of a day; an open one counts as its part."""
+    """Packages of a lot counted at the start of a day; an open one counts as its part. `typed` is blank for what was
+    worked out on the day that a lot was fed again."""
 
     packages: float
     on: date

@@ -19,6 +19,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.at_hand import AtHand, at_hand
 from calibrator.desk.change_over import FedFrom, change_over, keep_lots, old_to_ask_of
 from calibrator.desk.change_over import finished as lots_finished
+from calibrator.desk.changing_over import begin_lot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.today import TodayPage
@@ -78,7 +79,7 @@ def test_what_came_less_what_the_plans_fed_since(herd: Herd) -> None:
 
 
 def test_a_count_takes_the_place_of_what_the_plans_say(herd: Herd) -> None:
-    signed_lot(herd, 130, packages_left=PackagesLeft(packages=20.0, on=TODAY - timedelta(days=2)))
+    signed_lot(herd, 130, packages_left=PackagesLeft(packages=20.0, on=TODAY - timedelta(days=2), typed="20"))
     known = found(herd)
     assert known is not None
     assert known.stock.packages_left == pytest.approx(15.0)
@@ -113,7 +114,7 @@ def test_bags_counted_as_emptied_are_the_new_start_and_none_is_taken_off_twice(
     emptied(herd, signed.lot_id, 40.0, 2, 0)
     page.reload()
     assert "count the bags that are left" in page.powder_card.left.text()
-    told = PackagesLeft(packages=11.0, on=TODAY)  # a count of what is left begins anew
+    told = PackagesLeft(packages=11.0, on=TODAY, typed="11")  # a count of what is left begins anew
     herd.records.keep(replace(herd.lot_of(signed), packages_left=told))
     assert found(herd).stock.packages_left == pytest.approx(11.0)  # type: ignore[union-attr]
 
@@ -321,6 +322,19 @@ def test_bags_left_of_an_earlier_lot_are_offered_before_a_delivery(herd: Herd, q
     words = [row.words for row in page.rows]
     assert any("Bags of lot 25-1103C are left" in told for told in words), words
     assert not any("No other lot has come" in told for told in words)
+
+
+def test_of_a_lot_fed_again_no_more_is_at_hand_than_was_left(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    page, first, _ = changed_over(herd, qtbot, answers)
+    now = standing(herd.records, herd.farm, TODAY)
+    old = now.lot(first.lot_id)
+    assert old is not None
+    assert begin_lot(page.desk, now, old, FedFrom(TODAY), "", old_is_finished=False)
+    again = found(herd)
+    assert again is not None
+    assert (again.lot.id, again.counted_on) == (first.lot_id, None)
+    assert again.stock.packages_left == pytest.approx(19.5)
+    assert page.powder_card.basis.text().startswith("What was left on")
 
 
 def test_an_old_lot_of_which_none_is_left_is_finished_with_the_change_over(

@@ -201,6 +201,8 @@ def _told_elsewhere(name: str, names: list[str]) -> bool:
     """Whether another entry says the same better: the text as it was typed, the volume itself."""
     if name.endswith("_typed"):
         return False
+    if name == "packages_left":  # nobody counted: it was worked out as the lot was fed again
+        return "fed_from" in names or "fed_from_feeding" in names
     better = {"price_per_package": "price_typed", "volume_u_ml": "volume_ml", "target_mass_g": "target_typed"}
     return better.get(name, f"{name.rsplit('_', 1)[0]}_typed") in names
 

@@ -28,6 +28,8 @@ def of_stock(found: AtHand, system: UnitSystem) -> Working:
 def _left(found: AtHand, system: UnitSystem) -> Part:
     if found.counted_on is not None:
         text = translate("How", "counted on {day}: {number} × {mass}, less {fed} by the plans since")
+    elif found.lot.packages_left is not None:
+        text = translate("How", "left on {day} by the plans: {number} × {mass}, less {fed} by the plans since")
     else:
         text = translate("How", "what came: {number} × {mass}, less {fed} by the plans since {day}")
     told = text.format(

@@ -223,6 +223,8 @@ class PowderCard(QFrame):
             text = self.tr("Counted on {day}.") if found.counted_on else ""
         elif found.counted_on:
             text = self.tr("Counted on {day}, less {daily} a day by the plans.")
+        elif found.lot.packages_left is not None:
+            text = self.tr("What was left on {day} by the plans, less {daily} a day since. Count the bags to be sure.")
         else:
             text = self.tr("What came, less {daily} a day by the plans since {day}. Count the bags to be sure.")
         return text.format(day=day_text(found.since), daily=daily)
