@@ -3808,6 +3808,10 @@ entre {low} y {high}
         <translation>contado el {day}: {number} × {mass}, menos {fed} según los planes desde entonces</translation>
     </message>
     <message>
+        <source>left on {day} by the plans: {number} × {mass}, less {fed} by the plans since</source>
+        <translation>quedaba el {day} según los planes: {number} × {mass}, menos {fed} según los planes desde entonces</translation>
+    </message>
+    <message>
         <source>what came: {number} × {mass}, less {fed} by the plans since {day}</source>
         <translation>lo que llegó: {number} × {mass}, menos {fed} según los planes desde el {day}</translation>
     </message>
@@ -6728,6 +6732,10 @@ entre {low} y {high}
     <message>
         <source>Counted on {day}, less {daily} a day by the plans.</source>
         <translation>Contado el {day}, menos {daily} al día según los planes.</translation>
+    </message>
+    <message>
+        <source>What was left on {day} by the plans, less {daily} a day since. Count the bags to be sure.</source>
+        <translation>Lo que quedaba el {day} según los planes, menos {daily} al día desde entonces. Cuente los costales para estar seguro.</translation>
     </message>
     <message>
         <source>What came, less {daily} a day by the plans since {day}. Count the bags to be sure.</source>
