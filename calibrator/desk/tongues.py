@@ -46,6 +46,13 @@ def usual_currency() -> str:
     return sign if 0 < len(sign) <= LONGEST_CURRENCY else Farm.currency
 
 
+def code_of(sign: str) -> str:
+    """The three letters of the currency of this computer's country, USD, where that has this sign; else blank."""
+    system = QLocale.system()
+    own = system.language() != QLocale.Language.C and system.currencySymbol() == sign
+    return system.currencySymbol(QLocale.CurrencySymbolFormat.CurrencyIsoCode) if own else ""
+
+
 def usual_paper(units: UnitSystem) -> Paper:
     """What a new farm most likely has in its printer: many countries that measure in g and L print on Letter."""
     country = QLocale.territoryToCode(QLocale().territory())  # of the language chosen, where this computer tells none

@@ -10,14 +10,13 @@ from itertools import pairwise
 from calibrator.units.kinds import Kind, NotUnderstood
 from calibrator.units.lexing import Speech, Token, plain_text, tokens_of
 from calibrator.units.numbers import amount_at
-from calibrator.units.registry import kind_of, symbol_of, to_base
+from calibrator.units.registry import GR, kind_of, symbol_of, to_base
 from calibrator.values import dataclass
 
 _TWO_UNITS = {Kind.MASS: "1 lb 3 oz", Kind.VOLUME: "2 gal 1 qt", Kind.LENGTH: "1 ft 3 in"}
 # As a scale set to pounds and ounces shows a weight: 0:10.2, with or without its lb:oz. In a weight no other is meant.
 _POUNDS_OUNCES = re.compile(r"([-+]? ?[0-9]+) ?: ?([0-9][0-9.,/ ]*?)(?: ?lb ?[: ] ?oz)?", re.IGNORECASE)
 _CUPS = ("cup", "cups", "c", "taza", "tazas")
-_GR = ("gr", "grs")
 
 
 @dataclass(frozen=True)
@@ -83,8 +82,7 @@ def _unit(text: str, kind: Kind, speech: Speech) -> str | None:
         return None
     if kind is Kind.VOLUME and text.lower().rstrip(".") in _CUPS:
         raise speech.problem("which_cup")
-    gram = speech.gr_is_gram and text.lower().rstrip(".") in _GR
-    symbol = "g" if gram else symbol_of(text)
+    symbol = symbol_of(text, gr_is_gram=speech.gr_is_gram)
     if symbol is None:
         raise _unknown(text, kind, speech)
     found = kind_of(symbol)
@@ -104,7 +102,7 @@ def _unknown(text: str, kind: Kind, speech: Speech) -> NotUnderstood:
         return speech.problem("is_volume", unit=text)
     if kind is Kind.MASS and plain in ("t", "ton", "tons", "tonne", "tonnes", "tonelada", "toneladas"):
         return speech.problem("which_ton")
-    if kind is Kind.MASS and plain in (*_GR, "grain", "grains"):
+    if kind is Kind.MASS and plain in (*GR, "grain", "grains"):
         return speech.problem("grain")
     if kind is Kind.LENGTH and set(plain) <= set("'\""):
         return speech.problem("foot_mark")

@@ -59,6 +59,7 @@ _DEFAULTS = MappingProxyType(
 
 
 _METRIC = frozenset({"g", "kg", "mm", "cm", "m", "mL", "L", "°C"})
+GR = ("gr", "grs")
 _ALIKE = frozenset({"%", ""})
 
 
@@ -67,10 +68,12 @@ def is_of(symbol: str, system: UnitSystem) -> bool:
     return symbol in _ALIKE or (symbol in _METRIC) is (system is UnitSystem.METRIC)
 
 
-def symbol_of(spelling: str) -> str | None:
-    """The unit as shown ("oz", "fl oz", "°F"), for any spelling of it; None where there is no such unit."""
+def symbol_of(spelling: str, *, gr_is_gram: bool = False) -> str | None:
+    """The unit as shown ("oz", "fl oz", "°F"), for any spelling of it; None where there is no such unit. `gr_is_gram`
+    tells that gr is said for grams, as on every metric farm; elsewhere it may be a grain as well.
+    """
     plain = " ".join(spelling.lower().replace(".", " ").split())
-    return _SPELLINGS.get(plain)
+    return "g" if gr_is_gram and plain in GR else _SPELLINGS.get(plain)
 
 
 def kind_of(symbol: str) -> Kind:

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from calibrator.desk.bring_in.cells import NotTaken
-from calibrator.desk.bring_in.choices import Ask, Bags, Choices, begun, questions, with_settled
+from calibrator.desk.bring_in.choices import Ask, Bags, Choices, Question, begun, questions, with_settled
 from calibrator.desk.bring_in.judging import Judged, There, judge
 from calibrator.desk.bring_in.meanings import Meaning, column_name, heading_row, headings_of, meaning_of, unit_of
 from calibrator.desk.bring_in.orders import (
@@ -89,6 +89,14 @@ def faults(found: Judged) -> list[tuple[int, str, str]]:
 )
 def test_headings_are_known_by_their_words_and_tell_units(heading: str, meaning: Meaning, unit: str) -> None:
     assert (meaning_of(heading), unit_of(heading)) == (meaning, unit)
+
+
+@pytest.mark.parametrize("heading", ["Peso (gr)", "Peso grs.", "Weight [GR]"])
+def test_gr_is_grams_on_a_metric_farm_and_asked_elsewhere(heading: str) -> None:
+    assert meaning_of(heading) is Meaning.NET
+    rows = table(("Lote", heading), ("A1", "331"))
+    assert begun(rows, 0, "MK", gr_is_gram=True).units == {1: "g"}
+    assert Question(Ask.UNIT, 1) in questions(rows, begun(rows, 0, "MK"))
 
 
 def test_title_rows_above_the_headings_are_passed_over() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from calibrator.desk.money import NotUnderstood, price_text, read_price, usual_price
+from calibrator.desk.money import NotUnderstood, OtherCurrency, names_of, price_text, read_price, usual_price
 
 
 @pytest.mark.parametrize(
@@ -28,6 +28,34 @@ def test_a_price_is_read_with_or_without_its_sign(typed: str, currency: str, com
             read_price(typed, currency, decimal_comma=comma)
     else:
         assert read_price(typed, currency, decimal_comma=comma) == price
+
+
+@pytest.mark.parametrize(
+    ("typed", "in_pesos", "of_country", "price"),
+    [
+        ("1,250.00 MXN", True, "", 1250.0),
+        ("$1,250.00 mxn", True, "USD", 1250.0),
+        ("MX$ 1250", True, "", 1250.0),
+        ("1250 MXN", False, "USD", None),
+        ("1250 MXN", False, "MXN", 1250.0),
+        ("1250 USD", True, "MXN", None),
+        ("68.50 USD", False, "", 68.5),
+        ("USD 68.50", False, "USD", 68.5),
+        ("68.50 USD", False, "CAD", None),
+        ("68.50 CAD", False, "CAD", 68.5),
+        ("68.50 CAD", False, "USD", None),
+        ("€68.50", False, "USD", None),
+    ],
+)
+def test_the_code_of_the_own_currency_is_taken_and_no_other(
+    typed: str, in_pesos: bool, of_country: str, price: float | None
+) -> None:
+    names = names_of("$", in_pesos=in_pesos, of_country=of_country)
+    if price is None:
+        with pytest.raises(OtherCurrency):
+            read_price(typed, "$", names=names)
+    else:
+        assert read_price(typed, "$", names=names) == price
 
 
 @pytest.mark.parametrize(

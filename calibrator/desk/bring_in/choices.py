@@ -43,6 +43,7 @@ class Choices:
     tare_g: float | None = None
     tare_typed: str = ""
     fill_down: bool = False
+    gr_is_gram: bool = False  # on a metric farm; elsewhere it may be grains, and is asked
     by: str = ""
 
     @property
@@ -85,11 +86,12 @@ class Question:
     name: str = ""
 
 
-def begun(table: ForeignTable, heading: int | None, by: str) -> Choices:
+def begun(table: ForeignTable, heading: int | None, by: str, *, gr_is_gram: bool = False) -> Choices:
     """What the table tells of itself, as a beginning."""
     heads = meanings.headings_of(table, heading)
     told = meanings.meanings_of(heads)
-    return with_settled(table, Choices(heading=heading, meanings=told, by=by, from_1904=table.from_1904))
+    asked = Choices(heading=heading, meanings=told, by=by, from_1904=table.from_1904, gr_is_gram=gr_is_gram)
+    return with_settled(table, asked)
 
 
 def with_settled(table: ForeignTable, asked: Choices) -> Choices:
@@ -99,8 +101,7 @@ def with_settled(table: ForeignTable, asked: Choices) -> Choices:
         place: asked.units.get(place) or unit
         for place, meaning in enumerate(asked.meanings)
         if meaning in MASSES or meaning is Meaning.LINE
-        if (unit := meanings.unit_of(heads[place], Kind.LENGTH if meaning is Meaning.LINE else Kind.MASS))
-        or asked.units.get(place)
+        if (unit := _unit_told(heads[place], meaning, asked)) or asked.units.get(place)
     }
     orders = {
         place: asked.orders.get(place) or DayOrder(answer)
@@ -113,6 +114,11 @@ def with_settled(table: ForeignTable, asked: Choices) -> Choices:
         if (answer := decimal_of(table, asked, place).answer) or asked.decimals.get(place)
     }
     return replace(asked, units=units, orders=orders, decimals=decimals)
+
+
+def _unit_told(head: str, meaning: Meaning, asked: Choices) -> str:
+    kind = Kind.LENGTH if meaning is Meaning.LINE else Kind.MASS
+    return meanings.unit_of(head, kind, gr_is_gram=asked.gr_is_gram)
 
 
 def cells_of(table: ForeignTable, asked: Choices, column: int) -> Iterator[tuple[int, Value]]:

@@ -125,19 +125,23 @@ def plain(text: str) -> str:
     return " ".join(re.sub(r"[^\w#]+", " ", letters.replace("_", " ")).split())
 
 
-def unit_of(heading: str, kind: Kind = Kind.MASS) -> str:
-    """The unit of a kind that a heading tells, in brackets, as its last word or its first; blank for none."""
-    words = re.split(r"[\s,;:/.]+", _BRACKET.sub(" ", heading).strip())
+def unit_of(heading: str, kind: Kind = Kind.MASS, *, gr_is_gram: bool = False) -> str:
+    """The unit of a kind that a heading tells, in brackets, as its last word or its first; blank for none, and for gr
+    where that may be grains.
+    """
+    words = [word for word in re.split(r"[\s,;:/.]+", _BRACKET.sub(" ", heading)) if word]
     first = [one for one in words[:1] if one.isalpha()]  # "# bags" is no weight in pounds
     told = [*_BRACKET.findall(heading), *(words[-1:] + first if len(words) > 1 else [])]
-    found = (symbol_of(one) for one in told)
+    found = (symbol_of(one, gr_is_gram=gr_is_gram) for one in told)
     return next((symbol for symbol in found if symbol is not None and kind_of(symbol) is kind), "")
 
 
 def meaning_of(heading: str) -> Meaning:
     """What a heading means by its words; NOTHING where they are not known."""
     words = plain(heading)
-    without_unit = " ".join(word for word in words.split() if symbol_of(word) is None or word in ("c", "m", "#"))
+    without_unit = " ".join(
+        word for word in words.split() if symbol_of(word, gr_is_gram=True) is None or word in ("c", "m", "#")
+    )
     without_number = re.sub(r"\s*\d+$", "", without_unit)
     for told in (words, without_unit, without_number):
         if told in _BY_HEADING:

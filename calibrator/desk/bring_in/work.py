@@ -12,7 +12,7 @@ from typing import Any
 from calibrator.desk.bring_in.choices import Choices, Question, begun, names_of, questions, with_settled
 from calibrator.desk.bring_in.judging import Judged, There, fill_key, judge, lot_key
 from calibrator.desk.bring_in.meanings import heading_row
-from calibrator.model import Farm, Lot, Scale, Scoop, WeighIn
+from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, WeighIn
 from calibrator.model.underway import Underway
 from calibrator.records import Records
 from calibrator.records.bringing import bring_in
@@ -74,7 +74,8 @@ class Bringing:
         """Take another row for the headings; columns are matched anew."""
         assert self.table is not None
         kept = self.choices
-        self.choices = replace(begun(self.table, row, kept.by), scale_id=kept.scale_id, scoops=kept.scoops)
+        of_itself = begun(self.table, row, kept.by, gr_is_gram=self.farm.units is UnitSystem.METRIC)
+        self.choices = replace(of_itself, scale_id=kept.scale_id, scoops=kept.scoops)
         self._propose()
 
     def change(self, **told: Any) -> None:

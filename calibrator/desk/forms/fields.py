@@ -6,11 +6,13 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import QDate, QLocale, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.days import DayNotUnderstood, read_day
 from calibrator.desk.parts import button, clear, label, set_style_property
 from calibrator.desk.speech import day_text
+from calibrator.desk.widgets.hint import hint
 from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.stray_keys import SteadyLine
 
@@ -147,8 +149,12 @@ class DayField(TextField):
     def __init__(self, caption: str, today: Callable[[], date]) -> None:
         super().__init__(caption, longest=40)
         self._today = today
-        self.line.setPlaceholderText(self.tr("{day} or 2026-03-02").format(day=_example()))
         self.edited.connect(self._judge)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Both ways to write a day, or in a narrow field one of them."""
+        super().resizeEvent(event)
+        hint(self.line, self.tr("{day} or 2026-03-02").format(day=_example()), _example())
 
     def day(self) -> date | None:
         """The day, None where the field is empty. Raises DayNotUnderstood."""

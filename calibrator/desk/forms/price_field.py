@@ -6,8 +6,9 @@ from PySide6.QtCore import QLocale
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import TextField
-from calibrator.desk.money import NotUnderstood, price_text, read_price, usual_price
+from calibrator.desk.money import NotUnderstood, OtherCurrency, names_of, price_text, read_price, usual_price
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.tongues import code_of
 from calibrator.desk.widgets.unit_sentences import sentence, the_ways
 from calibrator.model import Farm, UnitSystem
 from calibrator.units.bare import Bare
@@ -43,6 +44,11 @@ class PriceField(TextField):
             return True
         try:
             price = self._read()
+        except OtherCurrency:
+            told = self.tr("Prices are in {currency} here. Write the number alone; Set-up changes the currency.")
+            short = self.tr("In {currency} only.").format(currency=self.currency)
+            self.say(told.format(currency=self.currency), wrong=True, short=short)
+            return False
         except NotUnderstood as error:
             self.say(sentence(error), wrong=True, short=the_ways(error))
             return False
@@ -51,11 +57,17 @@ class PriceField(TextField):
 
     @property
     def _usual(self) -> Bare:
+        return usual_price(self.currency, in_pesos=self._in_pesos)
+
+    @property
+    def _in_pesos(self) -> bool:
+        """Whether $ stands for pesos on this farm."""
         spanish = QLocale().language() == QLocale.Language.Spanish
-        return usual_price(self.currency, in_pesos=spanish and self.desk.system is UnitSystem.METRIC)
+        return spanish and self.desk.system is UnitSystem.METRIC
 
     def _read(self) -> float:
-        return read_price(self.text(), self.currency, self._usual, decimal_comma=decimal_comma())
+        names = names_of(self.currency, in_pesos=self._in_pesos, of_country=code_of(self.currency))
+        return read_price(self.text(), self.currency, self._usual, names=names, decimal_comma=decimal_comma())
 
     def _told(self, price: float) -> str:
         return price_text(price, self.currency, decimal_comma=decimal_comma())

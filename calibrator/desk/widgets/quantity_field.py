@@ -8,17 +8,17 @@ from math import isclose
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence, QResizeEvent
-from PySide6.QtWidgets import QLineEdit, QStyle, QStyleOptionFrame, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from calibrator.desk.parts import set_style_property
 from calibrator.desk.speech import decimal_comma, figure_text
+from calibrator.desk.widgets.hint import hint
 from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
 from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, show_length, with_unit
 
-_LINE_AIR_PX = 2  # that Qt keeps at each side of the words in a line
 _MANY_UNITS = frozenset({Kind.MASS, Kind.VOLUME, Kind.LENGTH})  # each system has more than one unit for these
 
 
@@ -271,9 +271,7 @@ class QuantityField(QWidget):
 
     def _hint(self) -> None:
         words = self.tr("like {example}").format(example=self.example)
-        if self._line.fontMetrics().horizontalAdvance(words) > self._room_px():
-            words = self.example  # the figure whole rather than the beginning of both
-        self._line.setPlaceholderText(words if self._example_shown else "")
+        hint(self._line, *((words, self.example) if self._example_shown else ("",)))
 
     def _own_example(self) -> str:
         """The one of the field's own examples that has the unit of a bare number; blank where none has."""
@@ -281,13 +279,6 @@ class QuantityField(QWidget):
         if self._default_unit is None:
             return examples[self._system]
         return next((one for one in examples.values() if one.split()[-1] == self._default_unit), "")
-
-    def _room_px(self) -> int:
-        """For words in the line."""
-        option = QStyleOptionFrame()
-        self._line.initStyleOption(option)
-        inside = self._line.style().subElementRect(QStyle.SubElement.SE_LineEditContents, option, self._line)
-        return inside.width() - 2 * _LINE_AIR_PX
 
     def _with_own_example(self, error: NotUnderstood) -> NotUnderstood:
         """The refusal with the example that stands in the empty field, in place of the kind's usual one."""
