@@ -19,7 +19,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_plot import places
-from calibrator.desk.weigh_in.fill_table import NUMBER, FillTable
+from calibrator.desk.weigh_in.fill_table import NUMBER, REMARK, FillTable
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
@@ -401,6 +401,9 @@ def test_the_numbers_count_the_fills_that_stand(window: Window) -> None:
     rows = [view._table.index(row, NUMBER).data() for row in range(view._table.rowCount())]
     assert rows == ["3", "2", "–", "1"]
     assert places(page.guide.fills_of(FillWay.LEVEL)) == [1, 1.5, 2, 3]
+    remark = view._table.index(2, REMARK)
+    assert remark.data() == "taken back"
+    assert remark.data(Qt.ItemDataRole.AccessibleTextRole) == "struck out: taken back"
 
 
 def test_kill_between_any_two_fills_loses_none(tmp_path: Path, desk: Desk) -> None:

@@ -6,6 +6,7 @@ from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QFont
 
 from calibrator.desk.as_typed import as_typed
+from calibrator.desk.plain_text import tip
 from calibrator.desk.theme import tokens, ui_font
 from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.model import Fill, UnitSystem, standing_numbers
@@ -53,6 +54,10 @@ class FillTable(HeadedModel):
         fill = self.fill_at(index.row())
         if role == Qt.ItemDataRole.DisplayRole:
             return self._text(fill, self._numbers[-1 - index.row()], index.column())
+        if role == Qt.ItemDataRole.ToolTipRole and index.column() == REMARK:
+            return tip(self._remark_in_full(fill))
+        if role == Qt.ItemDataRole.AccessibleTextRole and index.column() == REMARK:
+            return self._remark_in_full(fill)
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return self.side(index.column())
         if role == Qt.ItemDataRole.FontRole and index.column() == WEIGHT:
@@ -70,12 +75,18 @@ class FillTable(HeadedModel):
 
     def _remark(self, fill: Fill) -> str:
         if fill.struck_reason is not None:
-            return self.tr("struck out: {reason}").format(reason=fill.struck_reason)
+            return fill.struck_reason  # the line through its weight tells the rest, and there is no room for it
         if fill.id in self._odd:
             return self.tr("odd")
         if fill.scoopfuls > 1:
             return self.tr("{count} scoopfuls together").format(count=fill.scoopfuls)
         return ""
+
+    def _remark_in_full(self, fill: Fill) -> str:
+        """For who points at a remark, or has it read out."""
+        if fill.struck_reason is None:
+            return self._remark(fill)
+        return self.tr("struck out: {reason}").format(reason=fill.struck_reason)
 
     def _font(self, fill: Fill) -> QFont:
         font = ui_font(1.0, QFont.Weight.DemiBold)
