@@ -1422,7 +1422,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>From a day and feeding</source>
-        <translation>Más adelante: elijo el día y la toma</translation>
+        <translation>Desde otro día</translation>
     </message>
     <message>
         <source>Say from which feeding on the lot is fed, then sign off.</source>
@@ -6771,6 +6771,17 @@ entre {low} y {high}
     <message>
         <source>Page {page} of {pages}</source>
         <translation>Página {page} de {pages}</translation>
+    </message>
+</context>
+<context>
+    <name>PriceField</name>
+    <message>
+        <source>Prices are in {currency} here. Write the number alone; Set-up changes the currency.</source>
+        <translation>Aquí los precios van en {currency}. Escriba solo el número; la moneda se cambia en Ajustes.</translation>
+    </message>
+    <message>
+        <source>In {currency} only.</source>
+        <translation>Solo en {currency}.</translation>
     </message>
 </context>
 <context>
