@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from datetime import date
 from itertools import islice
 
@@ -11,7 +10,15 @@ from calibrator.desk.needs import OFF, RIGHT, leans
 from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season_points import change_share, last_two
 from calibrator.model import Farm, SeasonLot
-from calibrator.prints.season_facts import MOST_CARRIED, Carried, LastChange, MixChecks, SeasonReport
+from calibrator.prints.season_facts import (
+    MOST_BAGS_OFF,
+    MOST_CARRIED,
+    BagsOff,
+    Carried,
+    LastChange,
+    MixChecks,
+    SeasonReport,
+)
 from calibrator.records import Records
 from calibrator.science.check_season import off_share
 from calibrator.science.season_spread import SpreadFindings
@@ -26,18 +33,29 @@ def season_report_facts(records: Records, farm: Farm, on: date, languages: tuple
     spread = facts.spread
     return SeasonReport(
         farm_name=farm.name, season=facts.season, spread=spread if isinstance(spread, SpreadFindings) else None,
-        checks=_checks(records, farm), tolerance_share=farm.tolerance_share, change=_change(facts.lots),
-        carried=_carried(facts), currency=farm.currency, printed_on=on, units=farm.units, paper=farm.paper,
-        languages=languages,
+        checks=_checks(records, farm), tolerance_share=farm.tolerance_share, change=_change(facts),
+        carried=_carried(facts), bags_off=_bags_off(facts), currency=farm.currency, printed_on=on, units=farm.units,
+        paper=farm.paper, languages=languages,
     )  # fmt: skip
 
 
-def _change(lots: Sequence[SeasonLot]) -> LastChange | None:
-    pair = last_two(lots)
+def _change(facts: SeasonFacts) -> LastChange | None:
+    pair = last_two(facts.lots)
     if pair is None:
         return None
     before, last = pair
-    return LastChange(last.lot_number, before.lot_number, change_share(before, last))
+    taken_off = (_taken_off_g(facts, lot) for lot in (last, before))
+    return LastChange(last.lot_number, before.lot_number, change_share(before, last), *taken_off)
+
+
+def _taken_off_g(facts: SeasonFacts, lot: SeasonLot) -> float:
+    level = facts.level_result(facts.lots.index(lot))
+    return level.taken_off_g if level is not None else 0.0
+
+
+def _bags_off(facts: SeasonFacts) -> tuple[BagsOff, ...]:
+    newest = sorted(facts.bags_off.values(), key=lambda one: one.at)[-MOST_BAGS_OFF:]
+    return tuple(BagsOff(o.lot.lot_number, o.result.mean_g, o.result.share) for o in newest if o.result is not None)
 
 
 def _carried(facts: SeasonFacts) -> tuple[Carried, ...]:

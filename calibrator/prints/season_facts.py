@@ -11,6 +11,7 @@ from calibrator.science.season_spread import SpreadFindings
 from calibrator.values import dataclass
 
 MOST_CARRIED = 8  # changes of lot, the newest, that the report has room for
+MOST_BAGS_OFF = 4  # lots, the newest
 
 
 @dataclass(frozen=True)
@@ -53,6 +54,17 @@ class LastChange:
     lot_number: str
     before: str
     share: float
+    taken_off_g: float = 0.0  # of a level scoopful for the scale's error, less than 0 where it was added
+    before_taken_off_g: float = 0.0
+
+
+@dataclass(frozen=True)
+class BagsOff:
+    """What a feeding of a lot got by the bags counted, where that is surely off: g, and ÷ target − 1."""
+
+    lot_number: str
+    mass_g: float
+    share: float
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -66,6 +78,7 @@ class SeasonReport:
     tolerance_share: float
     change: LastChange | None = None
     carried: tuple[Carried, ...] = ()
+    bags_off: tuple[BagsOff, ...] = ()
     currency: str = "$"
     printed_on: date
     units: UnitSystem = UnitSystem.FARM

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from calibrator.model import SeasonLot, UnitSystem
 from calibrator.prints import words
 from calibrator.prints.fit import fit_line, plain
@@ -9,12 +11,12 @@ from calibrator.prints.flow import Flow, TableColumn, TableRow
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Document, Weight
 from calibrator.prints.season_chart import ROW_MM, SpreadBar, draw_densities, draw_spreads
-from calibrator.prints.season_facts import MOST_CARRIED, Carried, SeasonReport
+from calibrator.prints.season_facts import MOST_CARRIED, BagsOff, Carried, LastChange, SeasonReport
 from calibrator.prints.season_told import RULES, WANTING, checks_told, finding_told, percent, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, Charted
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
-from calibrator.units import density_unit, show_density, show_mass, show_percent
+from calibrator.units import HUNDREDTH_OZ_G, density_unit, show_density, show_mass, show_percent
 
 PAGES = 2
 MOST_FINDINGS = 6
@@ -90,6 +92,8 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         told = {"lot": plain(change.lot_number), "before": plain(change.before)}
         sentence = words.LAST_CHANGE_LESS if change.share < 0 else words.LAST_CHANGE_MORE
         flow.paragraph(tongue(sentence).format(**told, share=percent(change.share)))
+        for of in _corrected(change, facts.units, tongue):
+            flow.paragraph(of)
     for finding in findings[-MOST_FINDINGS:]:
         flow.paragraph(finding_told(finding, tongue))
     if not findings:
@@ -99,8 +103,22 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         flow.paragraph(tongue(words.OLDER_FINDINGS).format(count=len(findings) - MOST_FINDINGS))
 
 
+def _corrected(change: LastChange, units: UnitSystem, tongue: Tongue) -> Iterator[str]:
+    """What of the difference is no powder's but was worked out for the scale."""
+    pairs = ((change.before, change.before_taken_off_g), (change.lot_number, change.taken_off_g))
+    for lot, taken_off_g in pairs:
+        if taken_off_g:
+            phrase = words.SCALE_TAKEN_OFF if taken_off_g > 0 else words.SCALE_ADDED
+            yield tongue(phrase).format(
+                lot=plain(lot), mass=show_mass(abs(taken_off_g), units, resolution_g=HUNDREDTH_OZ_G)
+            )
+
+
 def _carried(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     flow.heading(tongue(words.WHAT_FEEDING))
+    if facts.bags_off:
+        told = "; ".join(_got(one, facts.units) for one in facts.bags_off)
+        flow.paragraph(tongue(words.BAGS_OFF).format(lots=told))
     if not facts.carried:
         flow.paragraph(tongue(words.NOTHING_CARRIED))
         return
@@ -118,6 +136,10 @@ def _carried(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     not_entered = {what for one in newest for what in one.wanting}
     read = (words.MONEY_READ, *(told for what, told in WANTING.items() if what in not_entered))
     flow.paragraph(" ".join(map(tongue, read)))
+
+
+def _got(one: BagsOff, units: UnitSystem) -> str:
+    return f"{plain(one.lot_number)}: {show_mass(one.mass_g, units)} ({signed_percent(one.share)})"
 
 
 def _carried_row(one: Carried, units: UnitSystem, tongue: Tongue) -> TableRow:

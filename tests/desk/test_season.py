@@ -14,6 +14,7 @@ import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, Herd
 from keys import RAIL, mnemonics, nameless
+from mix_hands import bag_count_of
 from PySide6.QtCore import QItemSelectionModel, QPoint, QPointF, Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import QApplication
@@ -28,8 +29,10 @@ from calibrator.desk.season.facts import DayOf, SeasonFacts
 from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.season.looking import Looking
 from calibrator.desk.season.lots_item import side_by_side
+from calibrator.desk.season.side_by_side import rows_of
 from calibrator.desk.season.why_words import sentence as why_sentence
 from calibrator.desk.season.words import weighed_words
+from calibrator.desk.season_paper import season_report_facts
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme, tokens
 from calibrator.model import Box, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
@@ -246,7 +249,7 @@ def test_the_table_has_the_figures_of_the_picture(shown: Callable[[], SeasonPage
     page = shown()
     page.desk.attempt(lambda: herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC)))
     newest = cells(page, 0)
-    assert (newest["lot"], newest["arrived"], newest["scoop"]) == ("25-1204A", "Feb 2, 2026", "Red scoop")
+    assert (newest["lot"], newest["arrived"], newest["scoop"]) == ("25-1204A, in use", "Feb 2, 2026", "Red scoop")
     assert (newest["density"], newest["interval"]) == ("0.510 g/mL", "0.500 – 0.520")
     assert (newest["change"], newest["weighed"]) == ("+2.0 %", "4 bags, 8 fills")
     assert cells(page, 1)["change"] == "–"
@@ -453,6 +456,34 @@ def test_two_chosen_lots_are_compared(shown: Callable[[], SeasonPage], herd: Her
     panel.table.selectionModel().select(panel.model.index(1, 0), BOTH)
     assert "cannot be told apart" in panel.finding.text()
     assert not panel.open_button.isEnabled()
+
+
+def test_weights_corrected_for_the_scale_are_told_where_lots_are_compared(
+    shown: Callable[[], SeasonPage], herd: Herd
+) -> None:
+    """A 500 g check weight read as 505 g: one in a hundred is taken off the 373 g of a level scoopful, 0.13 oz."""
+    herd.sign("25-1103C", 0.5)
+    herd.sign("25-1204A", 0.55)
+    assert "Scale" not in [row[0] for row in rows_of(SeasonFacts(herd.records, herd.farm), 0, 1)]
+    herd.sign("25-1205A", 0.56, check_reading_g=505.0)
+    told = {row[0]: row[1:] for row in rows_of(SeasonFacts(herd.records, herd.farm), 1, 2)}
+    assert told["Scale"] == ("–", "0.13 oz taken off for the scale")
+    report = season_report_facts(herd.records, herd.farm, date(2026, 3, 2), ("en",))
+    assert report is not None
+    assert report.change is not None
+    assert (report.change.before_taken_off_g, report.change.taken_off_g) == (0.0, pytest.approx(3.73, abs=0.05))
+
+
+def test_a_count_of_bags_that_is_off_is_told_with_the_lots_feeding(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    """20 bags of 50 lb on 1520 feedings: 76 of a bag in place of 80, 5.3 % heavy (common practice, no source)."""
+    herd.sign("25-1103C", 0.5)
+    bag_count_of(herd, 20, 1600)
+    assert "counted bags" not in shown().happened.meaning.text()
+    bag_count_of(herd, 30, 1520)
+    assert "a feeding of lot 25-1103C got 10.5 oz, +5.3 % from the target" in shown().happened.meaning.text()
+    report = season_report_facts(herd.records, herd.farm, date(2026, 3, 2), ("en",))
+    assert report is not None
+    assert [(one.lot_number, round(one.share, 3)) for one in report.bags_off] == [("25-1103C", 0.053)]
 
 
 def test_two_lots_are_compared_by_plain_clicks(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:
@@ -794,8 +825,7 @@ def test_the_lot_fed_and_the_one_that_waits_are_both_drawn_listed_and_told_apart
     assert list(drawn.states) == ["", "in use", "waiting"]
     assert "It is fed now." in drawn.words(1)
     assert "It waits and is not fed yet." in drawn.words(2)
-    assert [cells(page, row)["state"] for row in range(3)] == ["waiting", "in use", "finished"]
-    assert not page.lots.table.isColumnHidden(FIELDS.index("state"))
+    assert [cells(page, row)["lot"] for row in range(3)] == ["25-2, waiting", "25-1, in use", "25-0"]
     page.lots.compare_button.click()
     for row in (1, 0):
         page.lots.table.selectRow(row)

@@ -16,7 +16,7 @@ from calibrator.prints.fonts import width_mm
 from calibrator.prints.output import write_pdf
 from calibrator.prints.page import Anchor, Go, Line, Page, Shape, Text
 from calibrator.prints.season_chart import SMALL, SpreadBar, draw_spreads
-from calibrator.prints.season_facts import Carried, LastChange, MixChecks, SeasonReport
+from calibrator.prints.season_facts import BagsOff, Carried, LastChange, MixChecks, SeasonReport
 from calibrator.prints.season_report import season_report
 from calibrator.prints.sheet import Sheet
 from calibrator.science.bag_sums import by_weigh_in
@@ -218,6 +218,15 @@ def test_the_last_change_of_lot_is_told(share: float, told_as: str) -> None:
     page = season_report(report(change=LastChange("26-2", "26-1", share))).pages[0]
     told = " ".join(one.text for one in texts(page)).replace("\u00a0", " ").replace("\u202f", " ")
     assert f"By the scoop, lot 26-2 weighs {told_as} lot 26-1." in told
+
+
+def test_scale_corrections_and_counted_bags_that_are_off_are_told() -> None:
+    change = LastChange("26-2", "26-1", 0.05, taken_off_g=5.0, before_taken_off_g=-3.0)
+    page = season_report(report(change=change, bags_off=(BagsOff("26-2", 298.0, 0.053),))).pages[0]
+    told = " ".join(one.text for one in texts(page)).replace("\u00a0", " ").replace("\u202f", " ")
+    assert "Lot 26-2: 0.18 oz a level scoopful taken off for the scale." in told
+    assert "Lot 26-1: 0.11 oz a level scoopful added for the scale." in told
+    assert "By the bags counted, a feeding got (from the target): 26-2: 10.5 oz (+5.3 %)." in told
 
 
 def test_from_few_lots_nothing_is_said_of_how_lots_differ() -> None:

@@ -43,12 +43,12 @@ def check_row(one: Kept) -> HistoryRow:
 def count_row(one: Counted, system: UnitSystem) -> HistoryRow:
     """A count of bags in the table: the powder that a feeding got."""
     count, found = one.count, one.result
-    batch = translate("History", "bags {bags}, {feedings}")
+    batch = translate("History", "bags {bags}")
     return HistoryRow(
         check_id=count.id,
         day=day_text(count.at.astimezone().date()),
         lot=one.lot.lot_number,
-        batch=batch.format(bags=count.bags_typed or number(count.bags), feedings=counted.feedings(count.feedings)),
+        batch=batch.format(bags=count.bags_typed or number(count.bags)),
         feeder="–",
         solids=mass(found.mean_g, system) if found else "–",
         wanted=mass(count.target_mass_g, system),
@@ -68,10 +68,12 @@ def check_words(one: Kept) -> str:
 def count_words(one: Counted, system: UnitSystem) -> str:
     """A count of bags in a sentence."""
     told = count_row(one, system)
-    text = translate("History", "{since} to {day}, lot {lot}, {batch}: {powder} each, wanted {wanted}. {verdict}.")
+    text = translate(
+        "History", "{since} to {day}, lot {lot}, {batch}, {feedings}: {powder} each, wanted {wanted}. {verdict}."
+    )
     return text.format(
         since=day_text(one.count.since), day=told.day, lot=told.lot, batch=told.batch, powder=told.solids,
-        wanted=told.wanted, verdict=told.verdict,
+        feedings=counted.feedings(one.count.feedings), wanted=told.wanted, verdict=told.verdict,
     )  # fmt: skip
 
 

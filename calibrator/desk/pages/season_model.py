@@ -14,6 +14,7 @@ from calibrator.desk.season.words import (
     interval_text,
     mass_text,
     money_text,
+    named_with_state,
     share_text,
     signed_share,
     wanting_words,
@@ -22,12 +23,11 @@ from calibrator.desk.season.words import (
 from calibrator.desk.season_points import change_share
 from calibrator.desk.speech import day_text
 from calibrator.desk.widgets.headed_model import HeadedModel
-from calibrator.desk.words import state_words
 from calibrator.model import SeasonLot, UnitSystem
 
 Index = QModelIndex | QPersistentModelIndex
 FIELDS = (
-    "lot", "state", "arrived", "density", "interval", "change", "feeding", "solids", "money", "scoop", "product",
+    "lot", "arrived", "density", "interval", "change", "feeding", "solids", "money", "scoop", "product",
     "weighed", "note",
 )  # fmt: skip
 FIGURES = frozenset(FIELDS.index(name) for name in ("density", "interval", "change", "feeding", "solids", "money"))
@@ -117,7 +117,6 @@ class SeasonModel(HeadedModel):
     def headings(self) -> Sequence[str]:
         names = {
             "lot": self.tr("Lot"),
-            "state": self.tr("State"),
             "product": self.tr("Product"),
             "arrived": self.tr("Arrived"),
             "scoop": self.tr("Scoop"),
@@ -172,18 +171,12 @@ def _interval(facts: SeasonFacts, place: int) -> str:
     return interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, facts.farm.units)
 
 
-def _state(facts: SeasonFacts, place: int) -> str:
-    state = facts.state(facts.lots[place].lot_id)
-    return state_words(state) if state else "–"
-
-
 def _by_time(facts: SeasonFacts, place: int) -> Any:
     return place
 
 
 _TOLD: dict[str, Callable[[SeasonFacts, int], str]] = {
-    "lot": lambda facts, place: facts.lots[place].lot_number,
-    "state": _state,
+    "lot": lambda facts, place: named_with_state(facts.lots[place], facts.state(facts.lots[place].lot_id)),
     "product": lambda facts, place: facts.lots[place].product or "–",
     "arrived": lambda facts, place: day_text(facts.lots[place].arrived_on),
     "scoop": lambda facts, place: facts.lots[place].scoop_name,
@@ -198,7 +191,6 @@ _TOLD: dict[str, Callable[[SeasonFacts, int], str]] = {
 }
 _SORTED: dict[str, Callable[[SeasonFacts, int], Any]] = {
     "lot": lambda facts, place: facts.lots[place].lot_number.casefold(),
-    "state": _state,
     "product": lambda facts, place: facts.lots[place].product.casefold(),
     "arrived": lambda facts, place: (facts.lots[place].arrived_on is not None, str(facts.lots[place].arrived_on)),
     "scoop": lambda facts, place: facts.lots[place].scoop_name.casefold(),

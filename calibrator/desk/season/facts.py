@@ -12,6 +12,7 @@ from operator import attrgetter
 from calibrator.desk import findings
 from calibrator.desk.in_use import LotState
 from calibrator.desk.lessons import Lessons
+from calibrator.desk.mix_history import Counted, kept_counts
 from calibrator.desk.refusals import in_words
 from calibrator.desk.season.past_lots import past_lots
 from calibrator.desk.spots import SpotFindings, read_spots, spot_findings
@@ -52,6 +53,7 @@ from calibrator.science.scoop import same_line
 from calibrator.science.season_findings import Season, season
 from calibrator.science.season_spread import SpreadFindings, season_spread
 from calibrator.science.verify import LineCheck
+from calibrator.science.weighing import LevelResult
 from calibrator.science.why import Effect, why
 from calibrator.science.within_lot import InsideLot, Opened, inside_lot
 from calibrator.values import dataclass
@@ -274,13 +276,30 @@ class SeasonFacts:
         to_it = (same_line(fill.line_mm, before.down_wall_mm) for fill in self._records.fills(lot.weigh_in_id))
         if not any(to_it):
             return None
+        known = self._known(lot)
+        if known is None:
+            return None
+        return findings.fills_to(known, before.down_wall_mm, before.target_mass_g, before.full_scoops or 0)
+
+    def _known(self, lot: SeasonLot) -> findings.Known | None:
+        """A weigh-in as it was signed; None where it was brought in, and never signed off here."""
         signed = self._records.sign_off_of(lot.weigh_in_id)
         if signed is None:
-            return None  # brought in, and never signed off here
+            return None
         weigh_in = self._records.find(WeighIn, lot.weigh_in_id)
         known = findings.read(self._records, lot.weigh_in_id, self._lessons.before(weigh_in))
-        known = replace(findings.as_signed(self._records, known, signed), farm=self.farm)
-        return findings.fills_to(known, before.down_wall_mm, before.target_mass_g, before.full_scoops or 0)
+        return replace(findings.as_signed(self._records, known, signed), farm=self.farm)
+
+    def level_result(self, place: int) -> LevelResult | None:
+        """What the level fills of a lot came to as it was signed; None where it was brought in."""
+        known = self._known(self.lots[place])
+        return findings.work_out(known).level if known else None
+
+    @cached_property
+    def bags_off(self) -> dict[str, Counted]:
+        """The newest count of bags of each lot, by its id, where that is surely off."""
+        newest = {one.lot.id: one for one in kept_counts(self._records, self.farm)}
+        return {lot: one for lot, one in newest.items() if one.result is not None and one.result.verdict.outside}
 
     @cached_property
     def _lessons(self) -> Lessons:

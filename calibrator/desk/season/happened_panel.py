@@ -26,7 +26,7 @@ from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.season.facts import DayOf, Meaning, Part, SeasonFacts
 from calibrator.desk.season.period_band import PeriodBand
-from calibrator.desk.season.words import change_words, density_text, meaning_words, said
+from calibrator.desk.season.words import bags_off_words, change_words, density_text, meaning_words, said
 from calibrator.desk.season_points import change_share, last_two
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
@@ -166,13 +166,19 @@ class HappenedPanel(QWidget):
             text = self.tr("Lot {lot} is the first one weighed in: {density}.")
             density = density_text(last.density_g_per_ml, self.desk.system)
             self.finding.setText(text.format(lot=last.lot_number, density=density))
-            self.meaning.setText(self.tr("The next lot will show here how far it is from this one."))
+            told = self.tr("The next lot will show here how far it is from this one.")
+            self.meaning.setText(f"{self._bags_off(facts, last)} {told}".strip())
         else:
             before, last = pair
             self.finding.setText(change_words(before, last, change_share(before, last)))
             few = self.tr("Limits are drawn from the third lot on.") if len(facts.lots) < FEWEST_FOR_LIMITS else ""
-            self.meaning.setText(f"{self._meaning(facts)} {few}".strip())
+            meaning = (self._meaning(facts), self._bags_off(facts, last), few)
+            self.meaning.setText(" ".join(filter(None, meaning)))
         self.meaning.setVisible(bool(self.meaning.text()))
+
+    def _bags_off(self, facts: SeasonFacts, lot: SeasonLot) -> str:
+        counted_off = facts.bags_off.get(lot.lot_id)
+        return bags_off_words(counted_off, facts.farm) if counted_off else ""
 
     def _meaning(self, facts: SeasonFacts) -> str:
         pair = last_two(facts.lots)

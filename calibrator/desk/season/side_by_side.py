@@ -7,20 +7,22 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk import shown
 from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season.words import (
-    SHOWN_STATES,
     between_text,
     mass_text,
+    named_with_state,
     share_text,
     signed_share,
     weighed_words,
 )
 from calibrator.desk.speech import day_text
-from calibrator.desk.words import state_words
+from calibrator.desk.weigh_in.words import corrected_words
 from calibrator.model import SeasonLot, UnitSystem
 from calibrator.science.carried_over import difference_share
+from calibrator.science.weighing import LevelResult
 from calibrator.units import show_percent
 
 translate = QCoreApplication.translate
+_BEFORE_DENSITY = 4
 
 
 def beside_words(first: SeasonLot, second: SeasonLot) -> str:
@@ -60,7 +62,16 @@ def rows_of(facts: SeasonFacts, first: int, second: int) -> list[tuple[str, str,
         translate("SideBySide", "Weighed"),
         translate("SideBySide", "Note"),
     ]
-    return list(zip(captions, *told, strict=True))
+    rows = list(zip(captions, *told, strict=True))
+    corrected = [_corrected(facts.level_result(place), facts.farm.units) for place in (first, second)]
+    if any(corrected):  # a difference may be the scale's: told before the densities
+        rows.insert(_BEFORE_DENSITY, (translate("SideBySide", "Scale"), *(told or "–" for told in corrected)))
+    return rows
+
+
+def _corrected(level: LevelResult | None, system: UnitSystem) -> str:
+    """What was taken off or added for the scale's error; blank where nothing was."""
+    return corrected_words(level, system) if level is not None and level.taken_off_g else ""
 
 
 def _line(lot: SeasonLot, system: UnitSystem) -> str:
@@ -83,14 +94,13 @@ def _feeding(meaning: Meaning, system: UnitSystem) -> str:
 
 def _told(facts: SeasonFacts, place: int) -> list[str]:
     lot, system = facts.lots[place], facts.farm.units
-    state = facts.state(lot.lot_id)
     meaning = facts.meaning(place)
     humidity = "–" if lot.humidity_pct is None else show_percent(lot.humidity_pct, 0)
     product = lot.product or "–"
     if lot.plant_code:
         product = translate("SideBySide", "{product}, plant {plant}").format(product=product, plant=lot.plant_code)
     return [
-        f"{lot.lot_number}, {state_words(state)}" if state in SHOWN_STATES else lot.lot_number,
+        named_with_state(lot, facts.state(lot.lot_id)),
         lot.scoop_name,
         product,
         f"{day_text(lot.made_on)}, {day_text(lot.arrived_on)}",

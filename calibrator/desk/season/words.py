@@ -9,9 +9,11 @@ from PySide6.QtCore import QCoreApplication, QDate, QLocale
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.in_use import LotState
+from calibrator.desk.mix_history import Counted
 from calibrator.desk.money import price_text
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.words import state_words
 from calibrator.model import Farm, LotPoint, SeasonLot, UnitSystem
 from calibrator.science.carried_over import Wanting
 from calibrator.science.lot_chart import Rule
@@ -23,6 +25,11 @@ translate = QCoreApplication.translate
 
 SHOWN_STATES = (LotState.IN_USE, LotState.WAITING)
 """What is said of a lot in the picture itself; the others are over."""
+
+
+def named_with_state(lot: SeasonLot, state: LotState | None) -> str:
+    """A lot by its number, and that it is fed or waits."""
+    return f"{lot.lot_number}, {state_words(state)}" if state in SHOWN_STATES else lot.lot_number
 
 
 @dataclass(frozen=True)
@@ -239,6 +246,22 @@ def meaning_words(meaning: Meaning, farm: Farm) -> str:
         text = more if meaning.money_a_day >= 0 else less
         told.append(text.format(money=money_text(meaning.money_a_day, farm)))
     return " ".join([*told, wanting_words(meaning)]).strip()
+
+
+def bags_off_words(found: Counted, farm: Farm) -> str:
+    """What a feeding really got where the count of bags is surely off; blank where it came to nothing."""
+    if found.result is None:
+        return ""
+    text = translate(
+        "Season", "By its counted bags a feeding of lot {lot} got {mass}, {share} from the target ({since} to {until})."
+    )
+    return text.format(
+        lot=found.lot.lot_number,
+        mass=mass_text(found.result.mean_g, farm.units),
+        share=signed_share(found.result.share),
+        since=day_text(found.count.since),
+        until=day_text(found.at.astimezone().date()),
+    )
 
 
 def wanting_words(meaning: Meaning) -> str:
