@@ -2661,16 +2661,16 @@ entre {low} y {high}
         <translation>todos los grupos juntos</translation>
     </message>
     <message>
-        <source>bags {bags}, {feedings}</source>
-        <translation>costales: {bags}, {feedings}</translation>
-    </message>
-    <message>
         <source>{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.</source>
         <translation>{day}, lote {lot}, {feeder}: {solids} de sólidos, se deseaba {wanted}. {verdict}.</translation>
     </message>
     <message>
-        <source>{since} to {day}, lot {lot}, {batch}: {powder} each, wanted {wanted}. {verdict}.</source>
-        <translation>{since} a {day}, lote {lot}, {batch}: {powder} cada una, se deseaba {wanted}. {verdict}.</translation>
+        <source>bags {bags}</source>
+        <translation>costales: {bags}</translation>
+    </message>
+    <message>
+        <source>{since} to {day}, lot {lot}, {batch}, {feedings}: {powder} each, wanted {wanted}. {verdict}.</source>
+        <translation>{since} a {day}, lote {lot}, {batch}, {feedings}: {powder} cada una, se deseaba {wanted}. {verdict}.</translation>
     </message>
     <message>
         <source>{feeder} {share} (give or take {half}, {checks})</source>
@@ -9118,6 +9118,10 @@ entre {low} y {high}
         <translation>Son {money} menos de polvo al día, que les falta a las becerras.</translation>
     </message>
     <message>
+        <source>By its counted bags a feeding of lot {lot} got {mass}, {share} from the target ({since} to {until}).</source>
+        <translation>Según los costales contados, una toma del lote {lot} llevó {mass}, {share} respecto a lo deseado ({since} a {until}).</translation>
+    </message>
+    <message>
         <source>Solids and money are not told: no feeding plan is entered.</source>
         <translation>No se dicen los sólidos ni el dinero: falta anotar un plan de alimentación.</translation>
     </message>
@@ -9226,10 +9230,6 @@ entre {low} y {high}
     <message>
         <source>Lot</source>
         <translation>Lote</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>Estado</translation>
     </message>
     <message>
         <source>Product</source>
@@ -9940,6 +9940,10 @@ entre {low} y {high}
     <message>
         <source>Note</source>
         <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Báscula</translation>
     </message>
     <message>
         <source>{line}, for {feeding}</source>

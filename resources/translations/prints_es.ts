@@ -1142,5 +1142,17 @@
             <source>in batches: the nearest whole scoopful</source>
             <translation>en tandas: la medida entera más cercana</translation>
         </message>
+        <message>
+            <source>Lot {lot}: {mass} a level scoopful taken off for the scale.</source>
+            <translation>Lote {lot}: {mass} por medida al ras restados por la báscula.</translation>
+        </message>
+        <message>
+            <source>Lot {lot}: {mass} a level scoopful added for the scale.</source>
+            <translation>Lote {lot}: {mass} por medida al ras sumados por la báscula.</translation>
+        </message>
+        <message>
+            <source>By the bags counted, a feeding got (from the target): {lots}.</source>
+            <translation>Según los costales contados, una toma llevó (respecto a lo deseado): {lots}.</translation>
+        </message>
     </context>
 </TS>
