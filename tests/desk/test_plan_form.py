@@ -17,6 +17,7 @@ from calibrator.desk.forms.group_editor import GroupEditor
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.forms.rate_editor import RateEditor
 from calibrator.desk.theme import Theme
+from calibrator.desk.widgets.saying import Saying
 from calibrator.model import Plan, RateBasis, UnitSystem, VolumeMeans
 from calibrator.records import Records
 
@@ -258,6 +259,23 @@ def test_seldom_things_are_folded_away_and_opened_where_something_is_wrong(
     assert form.rows.last.hasFocus()
     form.edit(herd.plan("Milk", group(12), counts=(), allowance_share=0.03))
     assert (form.more_rows.unfolded, form.more_warmth.unfolded) == (False, True)
+
+
+def test_what_a_step_lacks_is_read_whole_where_it_stands(form: PlanForm, qtbot: QtBot) -> None:
+    """On the narrowest window; in a bubble it lay over the captions beside it."""
+    editor = form.group_list.editors[0]
+    editor.more.unfold(True)
+    for _ in range(2):
+        editor.steps.add.click()
+    editor.day_one.set_text("2026-03-01")
+    for volume in ("", "2 qt"):  # first it is missing, then both begin on one day
+        for made in editor.steps.rows:
+            made.day.set_count(3)
+            put(qtbot, made.volume.line, volume)
+        QApplication.processEvents()
+        assert not editor.understood()
+        (said,) = [one for one in editor.steps.rows[-1].volume.findChildren(Saying) if one.text()]
+        assert said.fits, said.text()
 
 
 def test_groups_are_told_apart_by_their_names(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:

@@ -97,7 +97,7 @@ class StepRow(RowEditor):
     def understood(self) -> bool:
         sound = self.volume.understood()
         if sound and self.feedings.count() and self.volume.value() is None:
-            self.volume.say(self.tr("Type how much each calf gets."), wrong=True)
+            self.volume.say(self.tr("Type how much."), wrong=True)
             return False
         return sound
 

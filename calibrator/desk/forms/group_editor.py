@@ -274,7 +274,7 @@ class GroupEditor(QFrame):
             return False
         days = [made.day.count() for made in self.steps.rows]
         if len(days) != len(set(days)):
-            self.steps.rows[-1].volume.say(self.tr("Two steps begin on the same day."), wrong=True)
+            self.steps.rows[-1].volume.say(self.tr("Two steps on one day."), wrong=True)
             return False
         return True
 
