@@ -1945,10 +1945,6 @@ entre {low} y {high}
         <translation>Escriba el día que cuenta como día 1, para que los pasos encuentren sus días.</translation>
     </message>
     <message>
-        <source>Two steps begin on the same day.</source>
-        <translation>Dos pasos empiezan el mismo día.</translation>
-    </message>
-    <message>
         <source>Today is their day {day}.</source>
         <translation>Hoy es su día {day}.</translation>
     </message>
@@ -1975,6 +1971,10 @@ entre {low} y {high}
     <message>
         <source>= {powder} of powder per calf and feeding, {solids} solids</source>
         <translation>= {powder} de polvo por becerra y toma, {solids} de sólidos</translation>
+    </message>
+    <message>
+        <source>Two steps on one day.</source>
+        <translation>Dos pasos el mismo día.</translation>
     </message>
     <message>
         <source>The lot in use was signed off for {target} a feeding. Look at both volumes.</source>
@@ -10596,8 +10596,8 @@ Last kept: {mass}</source>
         <translation>Quitar este paso</translation>
     </message>
     <message>
-        <source>Type how much each calf gets.</source>
-        <translation>Escriba cuánto recibe cada becerra.</translation>
+        <source>Type how much.</source>
+        <translation>Escriba cuánto.</translation>
     </message>
 </context>
 <context>
