@@ -46,8 +46,7 @@ class PriceField(TextField):
             price = self._read()
         except OtherCurrency:
             told = self.tr("Prices are in {currency} here. Write the number alone; Set-up changes the currency.")
-            short = self.tr("In {currency} only.").format(currency=self.currency)
-            self.say(told.format(currency=self.currency), wrong=True, short=short)
+            self.say(told.format(currency=self.currency), wrong=True)
             return False
         except NotUnderstood as error:
             self.say(sentence(error), wrong=True, short=the_ways(error))
