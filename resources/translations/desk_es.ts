@@ -6779,10 +6779,6 @@ entre {low} y {high}
         <source>Prices are in {currency} here. Write the number alone; Set-up changes the currency.</source>
         <translation>Aquí los precios van en {currency}. Escriba solo el número; la moneda se cambia en Ajustes.</translation>
     </message>
-    <message>
-        <source>In {currency} only.</source>
-        <translation>Solo en {currency}.</translation>
-    </message>
 </context>
 <context>
     <name>QuantityField</name>
