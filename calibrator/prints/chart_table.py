@@ -176,7 +176,10 @@ def _group(sheet: Sheet, facts: WallChart, said: Words, number: int, box: Box) -
 
 
 def _counted(sheet: Sheet, said: Words, box: Box, on: date | None) -> None:
-    """A thick frame and a black flag at the left, seen without colour; it bears the day, for a chart hangs long."""
+    """A thick frame and a black flag at the left, seen without colour; it bears the day, for a chart hangs long.
+
+    Where the row is too low for letters that can be read the flag is bare: the foot tells the day too.
+    """
     sheet.frame(box, _COUNTED_BORDER)
     middle, tip = box.y_mm + box.height_mm / 2, box.x_mm + FLAG_MM
     flag = (
@@ -189,10 +192,12 @@ def _counted(sheet: Sheet, said: Words, box: Box, on: date | None) -> None:
     sheet.put(Shape(polygon(flag), fill=BLACK))
     if on is None:
         return
-    months = list({month.casefold(): month for month in said.each(lambda t: t.month(on))}.values())
-    told = [*months, str(on.day)] if said.tongues[0].month_first else [str(on.day), *months]
+    first = said.tongues[0]  # a second month would leave room for tiny letters alone
+    told = [str(on.day), first.month(on)][:: -1 if first.month_first else 1]
     largest, room = 0.95 * (FLAG_MM - 1.2) / (1.1 * len(told)), box.height_mm - 2 * _COUNTED_BORDER - 0.6
-    size = min(fit_line(text, room, largest, 1.2, Weight.BOLD).size_mm for text in told)
+    size = min(largest, *(room / width_mm(text, 1.0, Weight.BOLD) for text in told))
+    if size < _LEAST:
+        return
     for number, text in enumerate(told):
         x = box.x_mm + 0.5 * (FLAG_MM - 1.2) + size * (0.34 + 1.1 * (number - (len(told) - 1) / 2))
         sheet.text(text, x, middle, size, Weight.BOLD, Anchor.MIDDLE, angle_deg=-90, ink=WHITE)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections import Counter
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
 from itertools import pairwise
 from pathlib import Path
 
@@ -880,3 +880,17 @@ def test_a_scoop_s_name_of_40_characters_stands_whole_where_its_label_has_room(r
     info = lay_info(named, sheet(named), Words.of(("en",)), *room)
     assert info is not None
     assert "(blanco, mango largo)" in " ".join(item.text for item in info.items() if isinstance(item, Text))
+
+
+@pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
+@pytest.mark.parametrize("rows", [3, 12, 16])
+def test_the_day_on_the_flag_is_as_large_as_other_small_words_or_left_out(
+    rows: int, languages: tuple[str, ...]
+) -> None:
+    """January has another name in each language: two of them left room for 1.7 mm."""
+    framed = wall_chart(chart(range(104, 104 + rows), languages=languages, printed_on=date(2026, 1, 27), today=104))
+    flag = [item for item in texts(framed) if item.angle_deg == -90 and item.ink == WHITE]
+    assert {item.text for item in flag} in ({"27", "Jan"}, {"27", "ene"}, set())
+    assert all(item.size_mm >= 2.4 for item in flag)
+    if rows == 3:
+        assert flag
