@@ -29,6 +29,7 @@ from calibrator.desk.season.facts import DayOf, SeasonFacts
 from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.season.looking import Looking
 from calibrator.desk.season.lots_item import side_by_side
+from calibrator.desk.season.lots_panel import GIVE_WAY
 from calibrator.desk.season.side_by_side import rows_of
 from calibrator.desk.season.why_words import sentence as why_sentence
 from calibrator.desk.season.words import weighed_words
@@ -40,6 +41,7 @@ from calibrator.model.underway import Underway
 from calibrator.records import Records, RecordsError
 from calibrator.science.why import Cause, Effect, Told
 
+EDGES_PX = 40  # of the card, and a scroll bar
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
 BOTH = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
 
@@ -807,6 +809,12 @@ def test_no_column_of_the_lots_is_cut(shown: Callable[[], SeasonPage], herd: Her
         assert table.horizontalHeader().length() <= table.viewport().width()
         assert table.isColumnHidden(FIELDS.index("note")) is (width < 1000)
         assert not table.isColumnHidden(FIELDS.index("density"))
+        room = table.viewport().width() - EDGES_PX - sum(page.lots._widths[n] for n in FIELDS if not _hidden(page, n))
+        assert all(page.lots._widths[name] > room for name in GIVE_WAY if _hidden(page, name)), "one more would fit"
+
+
+def _hidden(page: SeasonPage, name: str) -> bool:
+    return page.lots.table.isColumnHidden(FIELDS.index(name))
 
 
 def test_the_lot_fed_and_the_one_that_waits_are_both_drawn_listed_and_told_apart(

@@ -30,7 +30,8 @@ TABLE_SHARE, SIDE_SHARE, NEARLY_ALL = 3, 9, 100
 QWIDGETSIZE_MAX = (1 << 24) - 1  # Qt's own word for no limit, which PySide6 leaves out
 WIDEST, NARROWEST_NOTE = 220, 160
 GIVE_WAY = ("note", "weighed", "product", "scoop", "money", "solids", "feeding")
-"""Columns left out where they would be cut, in this order: two lots compared tell them beneath, one lot its note."""
+"""Columns left out where they would be cut, the last one that fits first to come: two lots compared tell them beneath,
+one lot its note."""
 
 
 class LotsPanel(QWidget):
@@ -81,10 +82,10 @@ class LotsPanel(QWidget):
         """Whole columns rather than half ones."""
         bar = self.table.verticalScrollBar().sizeHint().width()
         room = self.width() - bar - 2 * SPACE
-        left = dict(self._widths)
-        for name in GIVE_WAY:
-            if sum(left.values()) > room:
-                left.pop(name, None)
+        left = {name: px for name, px in self._widths.items() if name not in GIVE_WAY}
+        for name in reversed(GIVE_WAY) if left else ():
+            if sum(left.values()) + self._widths[name] <= room:
+                left[name] = self._widths[name]
         for place, name in enumerate(FIELDS):
             self.table.setColumnHidden(place, bool(self._widths) and name not in left)
         self._share_room(left, room)
