@@ -803,7 +803,7 @@ def test_no_column_of_the_lots_is_cut(shown: Callable[[], SeasonPage], herd: Her
     page = shown()
     page.tabs.setCurrentWidget(page.lots)
     table = page.lots.table
-    for width in (780, 1800, 780):
+    for width in (*range(700, 1000, 20), 1800, 780):
         page.resize(width, 600)
         QApplication.processEvents()
         assert table.horizontalHeader().length() <= table.viewport().width()
