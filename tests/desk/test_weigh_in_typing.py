@@ -49,11 +49,18 @@ def without_a_line(window: Window) -> tuple[WeighInPage, Guide, StepMark]:
     return page, guide, mark
 
 
-def opened(window: Window, step: Step, way: FillWay = FillWay.LEVEL) -> tuple[WeighInPage, StepFills]:
+def next_lot(window: Window) -> Lot:
+    """One more lot, of which nothing is weighed yet: the next case in the same window."""
+    records = window.desk.records
+    one = records.every(Lot)[0]
+    return records.keep(replace(one, id=new_id(), lot_number=f"{one.lot_number}-{new_id()[:4]}", revision=""))
+
+
+def opened(window: Window, step: Step, lot: Lot | None = None) -> tuple[WeighInPage, StepFills]:
     """A weigh-in that has all it needs for a step of fills, with that step in view."""
     records = window.desk.records
     window.desk.initials = "MK"
-    window.show_page("weigh_in", records.every(Lot)[0].id)
+    window.show_page("weigh_in", (lot or records.every(Lot)[0]).id)
     page = window.page("weigh_in")
     assert isinstance(page, WeighInPage)
     guide = page.guide
@@ -138,23 +145,21 @@ def press(window: Window, text: str) -> None:
     QTest.mouseClick(found, Qt.MouseButton.LeftButton)
 
 
-@pytest.mark.parametrize("by", ["button", "enter", "typed again"])
-def test_a_fill_to_the_line_heavier_than_a_level_one_is_asked_about(window: Window, by: str) -> None:
+def test_a_fill_to_the_line_heavier_than_a_level_one_is_asked_about(window: Window) -> None:
     page, view = opened(window, Step.FILLS_TO_MARK)
     assert page.guide is not None
-    enter("13.4")
-    assert "more than this scoop holds struck level (11.7 oz)" in asks(window)
-    assert "meant?" not in asks(window)  # neither 13.4 g nor another decimal point makes it a scoopful
-    assert view._weight.problem() == ""
-    assert page.guide.fills_of(FillWay.TO_MARK) == []
-    if by == "button":
-        press(window, "It weighs that all the same")
-    else:
-        enter("" if by == "enter" else "13.4")
-    assert [fill.typed for fill in page.guide.fills_of(FillWay.TO_MARK)] == ["13.4"]
-    assert (view._weight.text(), asks(window)) == ("", "")
-    enter("13.4")
-    assert asks(window)  # each one anew
+    for count, by in enumerate(("button", "enter", "typed again")):
+        enter("13.4")  # each one is asked about anew
+        assert "more than this scoop holds struck level (11.7 oz)" in asks(window), by
+        assert "meant?" not in asks(window)  # neither 13.4 g nor another decimal point makes it a scoopful
+        assert view._weight.problem() == ""
+        assert len(page.guide.fills_of(FillWay.TO_MARK)) == count
+        if by == "button":
+            press(window, "It weighs that all the same")
+        else:
+            enter("" if by == "enter" else "13.4")
+        assert [fill.typed for fill in page.guide.fills_of(FillWay.TO_MARK)] == ["13.4"] * (count + 1), by
+        assert (view._weight.text(), asks(window)) == ("", ""), by
 
 
 def test_the_weight_typed_after_a_question_takes_the_place_of_the_doubted_one(window: Window) -> None:
@@ -210,51 +215,59 @@ def test_a_blank_field_leaves_undo_to_the_fills(window: Window) -> None:
     assert view._weight.text() == ""  # its own typing first
 
 
-@pytest.mark.parametrize("size", [(1280, 800), (1024, 700)])
 @pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_what_is_wrong_with_a_weight_is_told_once_beneath_it(
-    qtbot: QtBot, desk: Desk, step: Step, size: tuple[int, int], language: str
+    qtbot: QtBot, desk: Desk, step: Step, language: str
 ) -> None:
     """Whole and where it is typed, with no bubble over the figures beside it; nothing moves for it."""
     with speaking(language):
-        spoken = Window(desk)
-        qtbot.addWidget(spoken)
-        spoken.resize(*size)
-        with qtbot.waitExposed(spoken):
-            spoken.show()
+        spoken = shown_in(qtbot, desk, (1280, 800))
         _page, view = opened(spoken, step)
-        QApplication.processEvents()
-        fields = (view._bag, view._together, view._strike, view._undo, view._view)
-        before = [field.geometry() for field in fields]
-        for typed in ("116", "1.16", "3300 g", "50000", "0.4 g", "11.6.5", "1,234", "11.6 gal", "2.1 lb"):
-            QTest.keyClick(view._weight.line, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
-            enter(typed)
+        for size in ((1280, 800), (1024, 700)):
+            spoken.resize(*size)
             QApplication.processEvents()
-            assert view._weight.text() == typed
-            assert view._weight.problem()
-            assert view._says.fits, view._says.text()
-            assert not [found for found in spoken.findChildren(Bubble) if found.isVisible()]
-            assert [field.geometry() for field in fields] == before
+            refuses_each(spoken, view)
         spoken.replace_by_another()
 
 
-@pytest.mark.parametrize(
-    ("typed", "answer"),
-    [
+def shown_in(qtbot: QtBot, desk: Desk, size: tuple[int, int]) -> Window:
+    made = Window(desk)
+    qtbot.addWidget(made)
+    made.resize(*size)
+    with qtbot.waitExposed(made):
+        made.show()
+    return made
+
+
+def refuses_each(spoken: Window, view: StepFills) -> None:
+    """Weights that cannot be, one typed over the other, are each answered in full; nothing moves for it."""
+    fields = (view._bag, view._together, view._strike, view._undo, view._view)
+    before = [field.geometry() for field in fields]
+    for typed in ("116", "1.16", "3300 g", "50000", "0.4 g", "11.6.5", "1,234", "11.6 gal", "2.1 lb"):
+        QTest.keyClick(view._weight.line, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+        enter(typed)
+        QApplication.processEvents()
+        assert view._weight.text() == typed
+        assert view._weight.problem(), typed
+        assert view._says.fits, view._says.text()
+        assert not [found for found in spoken.findChildren(Bubble) if found.isVisible()]
+        assert [field.geometry() for field in fields] == before, typed
+
+
+def test_a_weight_without_its_point_is_named_with_the_one_meant(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    for typed, answer in (
         ("116", "No powder is so heavy in this scoop. Was 11.6 oz meant?"),
         ("1.16", "No powder is so light in this scoop. Was 11.6 oz meant?"),
         ("1160 oz", "1160 oz is more than this scale weighs (11 lb). Was 11.6 oz meant?"),
         ("3300 g", "No powder is so heavy in this scoop. Was 330 g meant?"),
         ("50000", "50000 oz is more than this scale weighs (11 lb). Type it again."),
-    ],
-)
-def test_a_weight_without_its_point_is_named_with_the_one_meant(window: Window, typed: str, answer: str) -> None:
-    page, view = opened(window, Step.LEVEL_FILLS)
-    enter(typed)
-    assert page.guide is not None
-    assert page.guide.fills_of(FillWay.LEVEL) == []
-    assert view._weight.message == answer
+    ):
+        enter(typed)  # over the one that was refused
+        assert (view._weight.text(), view._weight.message) == (typed, answer)
+        assert page.guide.fills_of(FillWay.LEVEL) == []
 
 
 def test_ounces_on_a_farm_that_weighs_in_grams_are_named_with_what_they_come_to(window: Window) -> None:
@@ -440,20 +453,20 @@ def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window) 
     assert guide.step == Step.SIGN_OFF
 
 
-@pytest.mark.parametrize(("before", "odd"), [(("11.6", "11.7"), "13.9"), (("11.6", "11.7", "11.8", "11.6"), "9.6")])
-def test_an_odd_fill_is_marked_as_soon_as_it_is_typed(window: Window, before: tuple[str, ...], odd: str) -> None:
+def test_an_odd_fill_is_marked_as_soon_as_it_is_typed(window: Window) -> None:
     """The first one of its bag, before anything else from that bag is weighed."""
-    _page, view = opened(window, Step.LEVEL_FILLS)
-    for text in before:
-        enter(text)
-        assert not view._odd.isVisible()
-    enter(odd)
-    told = [str(view._table.index(row, REMARK).data()) for row in range(view._table.rowCount())]
-    assert told[0].startswith("odd")
-    assert told[1:] == [""] * len(before)
-    assert view._odd.text().startswith("A fill lies far from the others.")
-    enter("11.7")
-    assert [str(view._table.index(row, REMARK).data())[:3] for row in range(2)] == ["", "odd"]
+    for before, odd in ((("11.6", "11.7"), "13.9"), (("11.6", "11.7", "11.8", "11.6"), "9.6")):
+        _page, view = opened(window, Step.LEVEL_FILLS, next_lot(window))
+        for text in before:
+            enter(text)
+            assert not view._odd.isVisible()
+        enter(odd)
+        told = [str(view._table.index(row, REMARK).data()) for row in range(view._table.rowCount())]
+        assert told[0].startswith("odd")
+        assert told[1:] == [""] * len(before)
+        assert view._odd.text().startswith("A fill lies far from the others.")
+        enter("11.7")
+        assert [str(view._table.index(row, REMARK).data())[:3] for row in range(2)] == ["", "odd"]
 
 
 def test_of_two_fills_far_apart_nobody_is_told_which_is_wrong_until_a_third_shows_it(window: Window) -> None:
@@ -467,21 +480,19 @@ def test_of_two_fills_far_apart_nobody_is_told_which_is_wrong_until_a_third_show
     assert "nothing tells yet" not in view._odd.text()
 
 
-@pytest.mark.parametrize(
-    ("typed", "offered"),
-    [
+def test_a_number_of_another_unit_is_offered(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    for typed, offered in (
         ("11.8 lb", "Was 11.8 oz meant?"),
         ("332", "Was 332 g meant?"),
         ("11.65 g", "Was 11.65 oz meant?"),
         ("0.331", "Was 0.331 kg meant?"),
-    ],
-)
-def test_a_number_of_another_unit_is_offered(window: Window, typed: str, offered: str) -> None:
-    page, view = opened(window, Step.LEVEL_FILLS)
-    enter(typed)
-    assert page.guide is not None
-    assert page.guide.fills_of(FillWay.LEVEL) == []
-    assert view._weight.message.endswith(offered)
+    ):
+        enter(typed)  # over the one that was refused
+        assert view._weight.text() == typed
+        assert view._weight.message.endswith(offered), typed
+        assert page.guide.fills_of(FillWay.LEVEL) == []
 
 
 def test_the_example_in_the_field_is_what_was_weighed(window: Window) -> None:
@@ -688,50 +699,54 @@ def test_the_key_of_the_plot_tells_what_the_shapes_are(window: Window) -> None:
     assert "struck out" not in view._plot._key.text()  # 450 g lies far above all that is drawn
 
 
-@pytest.mark.parametrize("system", list(UnitSystem))
-def test_the_reach_of_the_proposed_line_is_told_in_weight_alone(window: Window, system: UnitSystem) -> None:
+def test_the_reach_of_the_proposed_line_is_told_in_weight_alone(window: Window) -> None:
     """As a length it is rounded up to a division, which weighs another figure than that beside it."""
     page, _view = opened(window, Step.FILLS_TO_MARK)
     assert page.guide is not None
     records = window.desk.records
-    records.keep(replace(page.guide.farm, units=system))
-    window.desk.changed.emit()
     page.open_step(Step.MARK)
     mark = page._views[Step.MARK]
     assert isinstance(mark, StepMark)
-    told = mark._why.text().replace("\N{NO-BREAK SPACE}", " ")
-    step = "1/16 in" if system is UnitSystem.FARM else "1 mm"
-    assert told.count(step) == 1
-    assert f"at 95 %. A line {step} higher or lower is " in told
+    for system in UnitSystem:
+        records.keep(replace(page.guide.farm, units=system))
+        window.desk.changed.emit()
+        told = mark._why.text().replace("\N{NO-BREAK SPACE}", " ")
+        step = "1/16 in" if system is UnitSystem.FARM else "1 mm"
+        assert told.count(step) == 1
+        assert f"at 95 %. A line {step} higher or lower is " in told
 
 
-@pytest.mark.parametrize("size", [(1280, 800), (1024, 740), (1024, 700)])
-@pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_before_the_first_weight_it_says_what_will_stand_there_and_nothing_jumps_when_it_comes(
-    qtbot: QtBot, desk: Desk, step: Step, size: tuple[int, int], language: str
+    qtbot: QtBot, desk: Desk, language: str
 ) -> None:
     with speaking(language):
-        shown = Window(desk)
-        qtbot.addWidget(shown)
-        shown.resize(*size)
-        with qtbot.waitExposed(shown):
-            shown.show()
-        _page, view = opened(shown, step)
-        panel, plot = view._panel, view._plot
-        coming = (panel._coming, panel._coming_too, plot._hint, view._listed)
-        there = (panel._figure, panel._interval, plot._plot)
-        qtbot.wait(10)
-        assert all(one.isVisible() and one.text() for one in coming)
-        assert not any(one.isVisible() for one in there)
-        parts = (view._weight, view._bag, view._undo, view._view, panel, plot)
-        before = [part.geometry() for part in parts]
-        enter("11.7" if step is Step.LEVEL_FILLS else "10.0")
-        qtbot.wait(10)
-        assert [part.geometry() for part in parts] == before
-        assert not any(one.isVisible() for one in coming)
-        assert all(one.isVisible() for one in there)
+        sizes = ((1280, 800), (1024, 740), (1024, 700))
+        sizes = sizes if language == "en" else sizes[::-1]  # the tightest first, where nothing was in view before
+        shown = shown_in(qtbot, desk, sizes[0])
+        for size in sizes:
+            shown.resize(*size)
+            for step in (Step.LEVEL_FILLS, Step.FILLS_TO_MARK):
+                first_weight_moves_nothing(qtbot, shown, step)
         shown.replace_by_another()
+
+
+def first_weight_moves_nothing(qtbot: QtBot, shown: Window, step: Step) -> None:
+    """In a weigh-in of its own, at the size that the window has."""
+    _page, view = opened(shown, step, next_lot(shown))
+    panel, plot = view._panel, view._plot
+    coming = (panel._coming, panel._coming_too, plot._hint, view._listed)
+    there = (panel._figure, panel._interval, plot._plot)
+    qtbot.wait(10)
+    assert all(one.isVisible() and one.text() for one in coming)
+    assert not any(one.isVisible() for one in there)
+    parts = (view._weight, view._bag, view._undo, view._view, panel, plot)
+    before = [part.geometry() for part in parts]
+    enter("11.7" if step is Step.LEVEL_FILLS else "10.0")
+    qtbot.wait(10)
+    assert [part.geometry() for part in parts] == before, (shown.size(), step)
+    assert not any(one.isVisible() for one in coming)
+    assert all(one.isVisible() for one in there)
 
 
 def test_what_keeps_the_room_of_the_first_weight_is_kept_nowhere(window: Window) -> None:
@@ -932,22 +947,22 @@ def test_a_mean_that_is_corrected_for_the_scale_says_so(window: Window) -> None:
         assert "corrected" in view._plot._key.text()
 
 
-@pytest.mark.parametrize("size", [(1016, 670), (1016, 700), (1280, 800)])
-def test_what_is_said_of_an_odd_fill_squeezes_no_field(window: Window, size: tuple[int, int]) -> None:
-    window.resize(*size)
-    _page, view = opened(window, Step.LEVEL_FILLS)
-    parts = (view._weight.line, view._bag, view._strike)
-    QApplication.processEvents()
-    before = [part.size() for part in parts]
-    for text in ("11.6", "11.8", "15.2"):
-        enter(text)
-    QApplication.processEvents()
-    assert view._odd.isVisible()
-    assert [part.size().height() for part in parts] == [size.height() for size in before]
-    assert view._view.height() >= (124 if size[1] < 700 else HEAD_PX + 4 * GLOVED_ROW_PX)
-    for above, below in pairwise((view._weight.line, view._bag, view._view, view._strike)):
-        tops = [part.mapTo(view, QPoint(0, 0)).y() for part in (above, below)]
-        assert tops[0] + above.height() <= tops[1]
+def test_what_is_said_of_an_odd_fill_squeezes_no_field(window: Window) -> None:
+    for size in ((1016, 670), (1016, 700), (1280, 800)):
+        window.resize(*size)
+        _page, view = opened(window, Step.LEVEL_FILLS, next_lot(window))
+        parts = (view._weight.line, view._bag, view._strike)
+        QApplication.processEvents()
+        before = [part.size() for part in parts]
+        for text in ("11.6", "11.8", "15.2"):
+            enter(text)
+        QApplication.processEvents()
+        assert view._odd.isVisible()
+        assert [part.size().height() for part in parts] == [size.height() for size in before]
+        assert view._view.height() >= (124 if size[1] < 700 else HEAD_PX + 4 * GLOVED_ROW_PX)
+        for above, below in pairwise((view._weight.line, view._bag, view._view, view._strike)):
+            tops = [part.mapTo(view, QPoint(0, 0)).y() for part in (above, below)]
+            assert tops[0] + above.height() <= tops[1], size
 
 
 @pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])
