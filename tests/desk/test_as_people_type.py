@@ -6,9 +6,12 @@ Each place is a field of a main page in the real window; the keys are those that
 from __future__ import annotations
 
 import math
+import shutil
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import timedelta
+from pathlib import Path
 
 import pytest
 from answers import Answers, Onward
@@ -17,7 +20,6 @@ from keys import MOST_TABS, focus, tab_to
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
-from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.page import Page
@@ -47,8 +49,8 @@ from calibrator.units import Kind, read
 CONTROL = Qt.KeyboardModifier.ControlModifier
 
 
-@pytest.fixture
-def herd(records: Records) -> Herd:
+def feeding(records: Records) -> None:
+    """A farm that feeds a lot by a plan, with another one in the middle of its weigh-in."""
     made = Herd(records)
     made.sign("25-0112A", 0.50)
     made.plan("Morning milk", group(40, "hutches"))
@@ -66,22 +68,25 @@ def herd(records: Records) -> Herd:
             division_typed="0.2",
         )
     )  # fmt: skip
-    return made
 
 
-@pytest.fixture
-def window(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Iterator[Window]:
+@contextmanager
+def opened(records: Records, answers: Answers) -> Iterator[Window]:
     the_theme()
+    feeding(records)
     desk = Desk(records, answers, clock=Onward(FIRST_DAY + timedelta(days=30)))
     desk.initials = "AB"
     shown = Window(desk)
-    qtbot.addWidget(shown)
-    with qtbot.waitExposed(shown):
-        shown.show()
-    qtbot.waitUntil(shown.isActiveWindow)
+    shown.show()
+    assert QTest.qWaitForWindowActive(shown)
     yield shown
-    shown._closing = True
-    shown.close()
+    shown.replace_by_another()
+
+
+@pytest.fixture
+def window(qapp: QApplication, records: Records, answers: Answers) -> Iterator[Window]:
+    with opened(records, answers) as shown:
+        yield shown
 
 
 @dataclass(frozen=True)
@@ -158,6 +163,7 @@ BARE_IS = {
 }  # what a bare number means there, where not usual
 IN_SETUP = ("scoop", "scale", "vessel")
 in_setup = pytest.mark.parametrize("name", IN_SETUP)
+in_setup_there = pytest.mark.parametrize("come", IN_SETUP, indirect=True)
 everywhere = pytest.mark.parametrize("name", PLACES)
 
 
@@ -207,10 +213,38 @@ def metric(window: Window) -> None:
     window.desk.attempt(lambda: window.desk.records.keep(replace(farm, units=UnitSystem.METRIC)))
 
 
-@everywhere
-def test_every_key_arrives_at_any_pace_and_in_any_order(window: Window, name: str) -> None:
+@dataclass(frozen=True)
+class There:
+    """A place that a person has come to."""
+
+    window: Window
+    name: str
+    place: Place
+
+
+@pytest.fixture(scope="module", params=PLACES)
+def come(
+    request: pytest.FixtureRequest, qapp: QApplication, tmp_path_factory: pytest.TempPathFactory, new_store: Path
+) -> Iterator[There]:
+    """One window for all tests of a place that keep nothing there."""
+    path = tmp_path_factory.mktemp("typed") / "records.sqlite"
+    shutil.copy(new_store, path)
+    with Records.open(str(path)) as records, opened(records, Answers()) as shown:
+        yield There(shown, request.param, come_to(shown, request.param))
+
+
+@pytest.fixture
+def there(come: There) -> There:
+    """With nothing typed, and the cursor in the first field, as one comes to it."""
+    come.window.activateWindow()
+    for into, _ in reversed(come.place.fields):
+        put(into, "")
+    return come
+
+
+def test_every_key_arrives_at_any_pace_and_in_any_order(there: There) -> None:
     """Fast, from below upwards, with a slip in each field that is mended afterwards, slowly."""
-    place = come_to(window, name)
+    window, place = there.window, there.place
     meant = [text for _, text in place.fields]
     for into, text in place.fields:
         put(into, text)
@@ -233,10 +267,9 @@ def test_every_key_arrives_at_any_pace_and_in_any_order(window: Window, name: st
     assert told(window, place) == meant
 
 
-@everywhere
-def test_tab_goes_all_around_and_shift_and_tab_the_same_way_back(window: Window, name: str) -> None:
+def test_tab_goes_all_around_and_shift_and_tab_the_same_way_back(there: There) -> None:
     """Empty, and with something typed, when the buttons to keep it come in between."""
-    place = come_to(window, name)
+    name, place = there.name, there.place
     for typed in (False, True):
         if typed:
             put(*place.fields[0])
@@ -260,10 +293,10 @@ def test_tab_goes_all_around_and_shift_and_tab_the_same_way_back(window: Window,
         assert back[1:] == forth[:0:-1]
 
 
-@in_setup
-def test_fields_are_reached_in_the_order_they_are_read_and_then_the_buttons(window: Window, name: str) -> None:
+@in_setup_there
+def test_fields_are_reached_in_the_order_they_are_read_and_then_the_buttons(there: There) -> None:
     """From the list to the form, down the form, then Keep and Put back."""
-    place = come_to(window, name)
+    window, place = there.window, there.place
     put(*place.fields[0])
     met = [focus()]
     for _ in range(MOST_TABS):
@@ -280,9 +313,9 @@ def test_fields_are_reached_in_the_order_they_are_read_and_then_the_buttons(wind
     assert rows == sorted(rows)
 
 
-@in_setup
-def test_enter_goes_on_and_keeps_nothing_and_escape_takes_nothing_away(window: Window, name: str) -> None:
-    place = come_to(window, name)
+@in_setup_there
+def test_enter_goes_on_and_keeps_nothing_and_escape_takes_nothing_away(there: There) -> None:
+    window, place = there.window, there.place
     before = window.desk.records.version()
     for into, text in place.fields:
         put(into, text)

@@ -9,12 +9,12 @@ from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QListWidget, QListWidgetItem, QSizePolicy, QWidget
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QListWidget, QListWidgetItem, QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.history import HistoryList
-from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.parts import add_all, button, card, column, label, row, scrolled
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import SPACE
 from calibrator.model import Instrument, Scale, Scoop, Vessel
@@ -120,26 +120,34 @@ class ThingsTab(QWidget, Generic[T]):
         return self._heading.text() if self.form.typed else ""
 
     def _lay_out(self) -> None:
-        self.add_button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        left = column(self.list, self.add_button, self.show_retired)
-        inner = QWidget()
-        inside = column(card(self._heading, self.form), self.history, None, spacing=2 * SPACE)
-        inside.setContentsMargins(0, 0, 0, 0)
-        inner.setLayout(inside)
-        self._area = scrolled(inner)
-        foot = row(self.keep_button, self.put_back_button, self._unkept, self.retire_button)
-        foot.setStretch(2, 1)
-        right = column(self._area, foot)
+        """From the outside in: each place that a full form is put in would dress all of it once more."""
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(2 * SPACE)
-        layout.addLayout(left)
-        right.setContentsMargins(0, 0, 0, 0)
+        self.add_button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        layout.addLayout(column(self.list, self.add_button, self.show_retired))
         wide = QWidget()
         wide.setMaximumWidth(WIDEST)
-        wide.setLayout(right)
         layout.addWidget(wide, 100)
         layout.addStretch(1)
+        right = QVBoxLayout(wide)
+        right.setContentsMargins(0, 0, 0, 0)
+        right.setSpacing(SPACE)
+        inner, frame = QWidget(), card()
+        self._area = scrolled(inner)
+        right.addWidget(self._area)
+        inside = QVBoxLayout(inner)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.setSpacing(2 * SPACE)
+        inside.addWidget(frame)
+        within = frame.layout()
+        assert within is not None
+        within.addWidget(self._heading)
+        within.addWidget(self.form)
+        add_all(inside, (self.history, None))
+        foot = row(self.keep_button, self.put_back_button, self._unkept, self.retire_button)
+        foot.setStretch(2, 1)
+        right.addLayout(foot)
 
     def _things(self) -> Sequence[T]:
         farm = self.desk.farm
