@@ -149,12 +149,19 @@ class DayField(TextField):
     def __init__(self, caption: str, today: Callable[[], date]) -> None:
         super().__init__(caption, longest=40)
         self._today = today
+        self._blank_means = ""
         self.edited.connect(self._judge)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Both ways to write a day, or in a narrow field one of them."""
+        """Both ways to write a day, or in a narrow field one of them; or what a blank field means."""
         super().resizeEvent(event)
-        hint(self.line, self.tr("{day} or 2026-03-02").format(day=_example()), _example())
+        if not self._blank_means:
+            hint(self.line, self.tr("{day} or 2026-03-02").format(day=_example()), _example())
+
+    def set_blank_means(self, text: str) -> None:
+        """Say in grey which day a blank field stands for."""
+        self._blank_means = text
+        self.line.setPlaceholderText(text)
 
     def day(self) -> date | None:
         """The day, None where the field is empty. Raises DayNotUnderstood."""

@@ -80,7 +80,7 @@ class LotBar(QFrame):
         self.day.setVisible(bool(self.change.text()))
         self.change.setVisible(bool(self.change.text()))
         counts = self._blank_day()  # what the grey words say is what a blank field means
-        self.day.line.setPlaceholderText(self.tr("today") if counts == self._today() else day_text(counts))
+        self.day.set_blank_means(self.tr("today") if counts == self._today() else day_text(counts))
         self.left.set_system(system)
         self.words.setText("\n".join(self._line(now, known, system) for known in now.open_lots))
         other = now.lot(self.other_id())
