@@ -43,7 +43,7 @@ class OccasionForm(QWidget):
         self.lot.setMinimumContentsLength(9)
         self.lot.setPlaceholderText(self.tr("choose a lot"))
         self.day = DayField(day_caption or self.tr("Mixed on"), self._today)
-        self.day.line.setPlaceholderText(self.tr("today"))
+        self.day.set_blank_means(self.tr("today"))
         self.time = TimeField(self.tr("At what time"))
         self.time.line.setPlaceholderText(self.tr("now"))
         self.lot.activated.connect(self._tell)
