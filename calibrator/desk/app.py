@@ -156,6 +156,7 @@ class Opener:
             self._outbox = Outbox.beside(data_folder(), place)
             waiting = waiting_words(self._outbox)
         self.door = ServerDoor(self._url, place, waiting, alone=self._outbox is not None and self._outbox.ready)
+        the_theme().dress(self.door)
         self.door.alone_wanted.connect(self._go_alone)
         self.door.opened.connect(self._let_in)
         self.door.file_wanted.connect(self._use_file)

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from calibrator.desk.parts import framed, label
 from calibrator.desk.plain_text import on_screen
+from calibrator.desk.theme import the_theme
 from calibrator.desk.widgets.stray_keys import SteadyLine, StrayNet
 
 _held: set[QDialog] = set()  # questions with no window beneath them
@@ -182,6 +183,7 @@ def _open(dialog: QDialog) -> None:
     if dialog.parentWidget() is None:
         # Nothing else holds it: it would be gone at once, and the program go on without any window.
         _held.add(dialog)
+        the_theme().dress(dialog)
         dialog.finished.connect(partial(_let_go, dialog))
     dialog.open()
 

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QDialog
 
 from calibrator.desk.background import Background
 from calibrator.desk.parts import button, framed, label, row
-from calibrator.desk.theme import SPACE
+from calibrator.desk.theme import SPACE, the_theme
 from calibrator.desk.widgets.share_bar import ShareBar
 from calibrator.model.underway import Underway
 
@@ -104,6 +104,7 @@ class Sign(QDialog):
 
     def __init__(self, what: str) -> None:
         super().__init__()
+        the_theme().dress(self)
         self.setWindowTitle(self.tr("Scoop calibration"))
         self.setWindowModality(Qt.WindowModality.ApplicationModal)
         self.setMinimumWidth(420)

@@ -11,7 +11,7 @@ from functools import cache
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
-from PySide6.QtWidgets import QApplication, QStyleFactory
+from PySide6.QtWidgets import QApplication, QStyleFactory, QWidget
 
 from calibrator.places import resource
 from calibrator.values import dataclass
@@ -19,6 +19,7 @@ from calibrator.values import dataclass
 SPACE = 8  # all gaps are multiples of this
 ROWS = SPACE // 2  # between rows of fields: the room for what they say parts them already
 BASE_PT = 11.0
+_DRESSED = "dressed"
 
 
 @dataclass(frozen=True)
@@ -99,6 +100,7 @@ class Theme(QObject):
         super().__init__(app)
         self._app = app
         self._forced: bool | None = None
+        self._sheet = ""
         app.setStyle(QStyleFactory.create("Fusion"))
         app.setFont(ui_font())
         app.styleHints().colorSchemeChanged.connect(self._apply)
@@ -119,12 +121,25 @@ class Theme(QObject):
         self._forced = dark
         self._apply()
 
+    def dress(self, top: QWidget) -> None:
+        """Give the style sheet to a window, or to a dialog with no window beneath it, and to all that comes into it.
+
+        Not to the whole application: whatever is put together outside of a window, row into card and card into page,
+        would be dressed all anew at each place that it is put in.
+        """
+        top.setProperty(_DRESSED, True)
+        top.setStyleSheet(self._sheet)
+
     def _apply(self) -> None:
         tokens = DARK if self.dark else LIGHT
+        self._sheet = style_sheet(tokens)
+        dressed = [top for top in self._app.topLevelWidgets() if top.property(_DRESSED)]
         # Off with the old sheet first: changing a sheet in place takes Qt five times as long.
-        self._app.setStyleSheet("")
+        for top in dressed:
+            top.setStyleSheet("")
         self._app.setPalette(_palette(tokens))
-        self._app.setStyleSheet(style_sheet(tokens))
+        for top in dressed:
+            top.setStyleSheet(self._sheet)
         self._app.setProperty("tokens", tokens)
         self.changed.emit()
 

@@ -102,6 +102,8 @@ class Window(QMainWindow):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
+        self._theme = the_theme()
+        self._theme.dress(self)
         self.setWindowTitle(self.tr("Scoop calibration"))
         self.setMinimumSize(least_size(self.screen().availableSize()))
         wanted = QSize(desk.settings.now.window_width, desk.settings.now.window_height)
@@ -144,7 +146,6 @@ class Window(QMainWindow):
         desk.done.connect(self._say_with_way)
         QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self, self._show_help)
         cast(QApplication, QApplication.instance()).focusChanged.connect(self._focus_moved)
-        self._theme = the_theme()
         self._theme.changed.connect(self._repaint)
         self._show_away()
         self.show_page("welcome" if first_step(desk.records, desk.farm) else "today", "")

@@ -44,7 +44,7 @@ def patient() -> None:
 @pytest.fixture(autouse=True)
 def nothing_left(qapp: QApplication) -> Iterator[None]:
     """Windows of one test are gone before the next: no event loop runs here that would delete them, and each change
-    of the style sheet would dress thousands of widgets that nobody sees."""
+    of the look would dress thousands of widgets that nobody sees."""
     yield
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 

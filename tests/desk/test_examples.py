@@ -110,7 +110,7 @@ def one_more_row_each(window: Window, met: set[RowsEditor]) -> Iterator[None]:
         row.ask_remove()
 
 
-@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("language", [pytest.param("en", marks=pytest.mark.slow), "es"])
 def test_a_bare_number_has_the_unit_of_the_example_in_every_field(
     qapp: QApplication, records: Records, made: dict[QuantityField, Place], language: str
 ) -> None:

@@ -55,7 +55,7 @@ def rename_all(records: Records, name: str) -> None:
             records.keep(replace(noun, **told), by=name, why=name)  # type: ignore[type-var]
 
 
-@pytest.fixture(params=sorted(NAMES))
+@pytest.fixture(params=["markup", pytest.param("endless", marks=pytest.mark.slow)])
 def window(request: pytest.FixtureRequest, qapp: QApplication, qtbot: QtBot, tmp_path: Path) -> Iterator[Window]:
     if qapp.property("tokens") is None:
         Theme(qapp)

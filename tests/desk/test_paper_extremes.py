@@ -23,11 +23,14 @@ TINY = Cylinder(diameter_mm=48, height_mm=28)  # 50 mL
 HUGE = Box(length_mm=150, width_mm=140, height_mm=192)  # 4 L
 DENSITY = 0.43
 SETTINGS = [
-    (cut, languages, list(Paper)[(row + column) % 2])
+    pytest.param(
+        *(cut, languages, list(Paper)[(row + column) % 2]),
+        marks=[pytest.mark.slow] if row != (column > 0) else [],
+    )
     for row, cut in enumerate((Cut.STRIP, Cut.WRAP))
     for column, languages in enumerate(PAPER_LANGUAGES)
 ]
-"""Cut, languages and paper: any two of them meet."""
+"""Cut, languages and paper: any two of them meet, in the usual run each cut and language."""
 
 
 @pytest.fixture

@@ -28,11 +28,14 @@ ALLOWED_MM = 0.2
 MARGIN_MM = 10.0
 FLAP_MM = 12.0  # by which a wrap's end overlaps the next
 SETTINGS = [
-    (units, list(Paper)[(row + column) % 2], languages)
+    pytest.param(
+        *(units, list(Paper)[(row + column) % 2], languages),
+        marks=[pytest.mark.slow] if row != (column > 0) else [],
+    )
     for row, units in enumerate(UnitSystem)
     for column, languages in enumerate(PAPER_LANGUAGES)
 ]
-"""Units, paper and languages: any two of them meet."""
+"""Units, paper and languages: any two of them meet, in the usual run each language and unit."""
 
 
 @pytest.fixture(scope="module")

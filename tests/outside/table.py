@@ -9,9 +9,9 @@ import sys
 import tempfile
 from pathlib import Path
 
+from tests.outside.checks import ROWS_TO, TABLE
+
 HERE = Path(__file__).parent
-TABLE = HERE / "CHECKS.md"
-_ROWS_TO = "CALIBRATOR_CHECK_ROWS"
 
 
 def collect() -> list[dict[str, str | float]]:
@@ -22,7 +22,7 @@ def collect() -> list[dict[str, str | float]]:
         files = [str(path) for path in sorted(HERE.glob("test_*.py")) if path.name != "test_table.py"]
         run = subprocess.run(
             [sys.executable, "-m", "pytest", "-q", "-o", "addopts=", "-p", "no:cacheprovider", *files],
-            env={**os.environ, _ROWS_TO: str(rows)},
+            env={**os.environ, ROWS_TO: str(rows)},
             cwd=HERE.parent.parent,
             capture_output=True,
             text=True,

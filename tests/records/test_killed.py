@@ -20,6 +20,7 @@ def test_fifteen_kills_lose_nothing(file: Path) -> None:
 
 
 @CAN_FORK
+@pytest.mark.slow
 def test_files_on_the_move_are_there_whenever_it_is_cut_short(tmp_path: Path) -> None:
     some = ["--kills", "0", "--every", "4", "--only", "copy", "put back", "brought up"]
     told = _run("killed_moving.py", str(tmp_path / "files"), *some).splitlines()

@@ -12,6 +12,7 @@ from tests.robot.day import spend
 from tests.robot.jobs import JOBS
 
 
+@pytest.mark.slow
 # The offscreen platform says this of a menu that pops up.
 @pytest.mark.qt_log_ignore("does not support propagateSizeHints", "does not support raise", "does not support grabbing")
 def test_a_short_day_leaves_nothing_over(qapp: QApplication, tmp_path: Path) -> None:

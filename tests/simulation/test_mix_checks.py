@@ -21,6 +21,7 @@ def test_a_lot_that_is_eight_percent_heavy_is_found_after_one_or_two() -> None:
     assert found.ninety <= 4
 
 
+@pytest.mark.slow
 def test_a_light_lot_is_found_as_soon() -> None:
     assert run(13, 100, -0.08).middle <= 3
 
