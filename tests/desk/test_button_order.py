@@ -19,7 +19,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
 from calibrator.desk.pages.sheets_down import SheetsDown
 from calibrator.desk.server.dialog import ServerDialog
-from calibrator.desk.theme import Theme
+from calibrator.desk.theme import Theme, the_theme
 from calibrator.model import PrintKind
 from calibrator.model.underway import unwatched
 from calibrator.records import Records
@@ -63,6 +63,7 @@ def test_cancel_stands_left_of_what_the_dialog_is_for(
     desk: Desk, qtbot: QtBot, kind: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     window = QWidget()
+    the_theme().dress(window)
     qtbot.addWidget(window)
     window.show()
     dialog = made(kind, desk, window, tmp_path, monkeypatch)
@@ -85,6 +86,7 @@ def test_a_usual_reason_is_taken_by_enter_as_a_typed_one_is(
 ) -> None:
     told: list[str] = []
     window = QWidget()
+    the_theme().dress(window)
     qtbot.addWidget(window)
     monkeypatch.setattr(ask, "_window", lambda: window)
     Ask(window).reason("Why should 94 oz not count?", told.append, ("typed wrong", "spilled"))

@@ -492,7 +492,7 @@ def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPag
     page.open(first.id)
     assert page.weigh_button.text() == "Back into &use"
     page.weigh_button.click()  # what is left of it is fed without calling it finished first
-    assert states() == ["in_use", "waiting"]  # begun on this very day, it was not begun after all
+    assert states() == ["in_use", "left_over"]  # its day stays: what was begun is not unbegun
     page.reload()
     page.open(first.id)
     assert page.weigh_button.text() == "We&igh in again …"

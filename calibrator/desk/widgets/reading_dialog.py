@@ -41,5 +41,8 @@ class ReadingDialog(QDialog):
         bar = self.area.verticalScrollBar()
         for key, move in MOVES.items():
             QShortcut(QKeySequence(key), self).activated.connect(partial(bar.triggerAction, move))
+        for part in told.findChildren(QWidget):
+            part.ensurePolished()
+            part.updateGeometry()  # it has edges by now that nobody measured, and would be given too little room
         width = max(WIDTH, layout.totalMinimumSize().width())
         fit(self, width, min(MOST_HIGH, layout.totalHeightForWidth(width)))
