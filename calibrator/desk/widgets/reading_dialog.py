@@ -41,8 +41,16 @@ class ReadingDialog(QDialog):
         bar = self.area.verticalScrollBar()
         for key, move in MOVES.items():
             QShortcut(QKeySequence(key), self).activated.connect(partial(bar.triggerAction, move))
-        for part in told.findChildren(QWidget):
-            part.ensurePolished()
-            part.updateGeometry()  # it has edges by now that nobody measured, and would be given too little room
+        _with_edges(told)
         width = max(WIDTH, layout.totalMinimumSize().width())
         fit(self, width, min(MOST_HIGH, layout.totalHeightForWidth(width)))
+
+
+def _with_edges(told: QWidget) -> None:
+    """Have the edges measured that the style sheet gives: known only now, they would lack their room."""
+    for part in told.findChildren(QWidget):
+        part.ensurePolished()
+        part.updateGeometry()
+    layout = told.layout()
+    if layout is not None:
+        layout.activate()
