@@ -86,6 +86,15 @@ class Herd:
         self.red = self.scoop("Red scoop", cup)
         self._days = 0
 
+    @classmethod
+    def again(cls, records: Records) -> Herd:
+        """The hand for records that another one made."""
+        made = cls.__new__(cls)
+        made.records = records
+        (made.farm,), (made.scale,), made.red = records.every(Farm), records.every(Scale), records.every(Scoop)[0]
+        made._days = 21 * len(records.sign_offs(made.farm.id))
+        return made
+
     def scoop(self, name: str, shape: Cylinder | Box) -> Scoop:
         made = Scoop(id=new_id(), farm_id=self.farm.id, name=name, shape=shape, volume_ml=665.9, volume_u_ml=3.0)
         return self.records.keep(made)

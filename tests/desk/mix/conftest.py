@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
 import pytest
 from answers import Answers
 from herd import Herd
@@ -14,14 +18,27 @@ from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.records import Records
 
 
-@pytest.fixture
-def herd(records: Records) -> Herd:
-    return mix_herd(records)
+@pytest.fixture(scope="session")
+def mixing_store(tmp_path_factory: pytest.TempPathFactory, new_store: Path) -> Path:
+    """The farm's records, made once and copied for each test."""
+    path = tmp_path_factory.mktemp("mixing") / "records.sqlite"
+    shutil.copy(new_store, path)
+    with Records.open(str(path)) as made:
+        mix_herd(made)
+    return path
 
 
 @pytest.fixture
-def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
-    return mix_desk(qapp, records, answers)
+def herd(tmp_path: Path, mixing_store: Path) -> Iterator[Herd]:
+    path = tmp_path / "mixing.sqlite"
+    shutil.copy(mixing_store, path)
+    with Records.open(str(path)) as opened:
+        yield Herd.again(opened)
+
+
+@pytest.fixture
+def desk(qapp: QApplication, answers: Answers, herd: Herd) -> Desk:
+    return mix_desk(qapp, herd.records, answers)
 
 
 @pytest.fixture

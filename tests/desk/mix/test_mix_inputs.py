@@ -10,7 +10,7 @@ import pytest
 from herd import FIRST_DAY, GAL_ML, Herd, group
 from mix_hands import type_in
 from PySide6.QtCore import QLocale, Qt
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.pages.mix_check import MixCheckPage
@@ -57,6 +57,13 @@ def labels(widget: object) -> str:
     return "\n".join(one.text() for one in widget.findChildren(QLabel) if one.isVisibleTo(widget))  # type: ignore[attr-defined]
 
 
+def empty(qtbot: QtBot, line: QLineEdit) -> None:
+    """By the keys, so that the page hears of it."""
+    line.setFocus()
+    line.selectAll()
+    qtbot.keyClick(line, Qt.Key.Key_Delete)
+
+
 DEGREES = ("101 oz", "hot", "250 F", "-5 C", "1e2", "1,015", "10 1", "101 FF", "++1", "4.4.4", "101 C")
 WRONG = {
     "first": ("11,200", "11.2.1", "40", "-3", "none", "1e1", "11.2 oz", "11*2", "1 2 3 4 5 6 7 8 9", "1/0", "1.045x"),
@@ -72,21 +79,25 @@ WRONG = {
 }  # fmt: skip
 
 
-@pytest.mark.parametrize("name", [name for name in WRONG if name != "sugar"])
-def test_ten_wrong_inputs_of_each_reading_are_answered_in_words(qtbot: QtBot, page: MixCheckPage, name: str) -> None:
-    other = page.check.readings.last if name == "first" else page.check.readings.first
-    type_in(qtbot, other.line, "11.2")
-    field = getattr(page.check.readings, name)
-    texts = WRONG[name]
-    assert len(texts) >= 10
-    for text in texts:
-        type_in(qtbot, field.line, text)
-        page.check.keep()
-        assert field.message, text
-        assert field.message[-1] in ".?…", text
-        assert field.text() == text.strip()
-        assert field.line.hasFocus()
-        assert page.desk.records.every(MixCheck) == []
+def test_ten_wrong_inputs_of_each_reading_are_answered_in_words(qtbot: QtBot, page: MixCheckPage) -> None:
+    readings = page.check.readings
+    for name, texts in WRONG.items():
+        if name == "sugar":
+            continue  # on the other scale, below
+        other = readings.last if name == "first" else readings.first
+        type_in(qtbot, other.line, "11.2")
+        field = getattr(readings, name)
+        assert len(texts) >= 10
+        for text in texts:
+            type_in(qtbot, field.line, text)
+            page.check.keep()
+            assert field.message, (name, text)
+            assert field.message[-1] in ".?…", (name, text)
+            assert field.text() == text.strip()
+            assert field.line.hasFocus()
+            assert page.desk.records.every(MixCheck) == []
+        for line in (field.line, other.line):
+            empty(qtbot, line)
 
 
 def test_ten_wrong_inputs_on_the_sugar_scale_are_answered_in_words(qtbot: QtBot, page: MixCheckPage) -> None:
@@ -116,19 +127,19 @@ WRONG_CHECKS = {
 }
 
 
-@pytest.mark.parametrize("kind", WRONG_CHECKS)
-def test_ten_wrong_inputs_of_each_instruments_check(qtbot: QtBot, page: MixCheckPage, herd: Herd, kind: str) -> None:
+def test_ten_wrong_inputs_of_each_instruments_check(qtbot: QtBot, page: MixCheckPage, herd: Herd) -> None:
     page.bring_up("tool_checks")
     checks = page.tool_checks
-    tool = "refractometer" if kind == "solution" else kind
-    checks.open(next(t.id for t in herd.records.every(Instrument) if t.name == tool))
-    name, keep, texts = WRONG_CHECKS[kind]
-    field = getattr(checks, name)
-    for text in texts:
-        type_in(qtbot, field.line, text)
-        getattr(checks, keep)()
-        assert field.message[-1] in ".?", text
-        assert field.text() == text
+    for kind, (name, keep, texts) in WRONG_CHECKS.items():
+        tool = "refractometer" if kind == "solution" else kind
+        checks.open(next(t.id for t in herd.records.every(Instrument) if t.name == tool))
+        field = getattr(checks, name)
+        for text in texts:
+            type_in(qtbot, field.line, text)
+            getattr(checks, keep)()
+            assert field.message[-1] in ".?", (kind, text)
+            assert field.text() == text
+        empty(qtbot, field.line)
     assert herd.records.every(InstrumentCheck) == []
 
 
@@ -221,55 +232,51 @@ CAUTIONS = {
 }
 
 
-@pytest.mark.parametrize("caution", CAUTIONS)
-def test_each_caution_stands_there_when_it_is_due_and_not_before(
-    qtbot: QtBot, page: MixCheckPage, caution: Caution
-) -> None:
-    typed, words = CAUTIONS[caution]
+def test_each_caution_stands_there_when_it_is_due_and_not_before(qtbot: QtBot, page: MixCheckPage) -> None:
     readings = page.check.readings
-    for name, text in (("first", "10.4 10.4"), ("water", "108 F"), ("mix", "101 F"), ("calf", "100 F")):
+    usual = {"first": "10.4 10.4", "water": "108 F", "mix": "101 F", "calf": "100 F"}
+    for name, text in usual.items():
         type_in(qtbot, getattr(readings, name).line, text)
-    assert page.check.found.cautions == ()
-    assert words not in labels(page.check.verdict)
-    for name, text in typed.items():
-        type_in(qtbot, getattr(readings, name).line, text)
-    assert caution in page.check.found.cautions
-    told = [w for w in page.check.verdict.findChildren(QLabel) if words in w.text()]
-    assert told
-    assert all(w.property("kind") == "caution" for w in told)
+    for caution, (typed, words) in CAUTIONS.items():
+        assert page.check.found.cautions == (), caution
+        assert words not in labels(page.check.verdict)
+        for name, text in typed.items():
+            type_in(qtbot, getattr(readings, name).line, text)
+        assert caution in page.check.found.cautions
+        told = [w for w in page.check.verdict.findChildren(QLabel) if words in w.text()]
+        assert told, caution
+        assert all(w.property("kind") == "caution" for w in told)
+        for name in typed:
+            type_in(qtbot, getattr(readings, name).line, usual[name])
 
 
-@pytest.mark.parametrize(
-    ("calf", "told"),
-    [
+def test_how_warm_it_is_for_the_calf_is_always_told(qtbot: QtBot, page: MixCheckPage) -> None:
+    warm, calf_field = page.check.verdict.warm, page.check.readings.calf
+    type_in(qtbot, page.check.readings.mix.line, "105 F")
+    for calf, told in (
         ("88 F", "88\u00a0°F is cooler than the 100 to 105\u00a0°F that calves want"),
         ("35 C", "95\u00a0°F is cooler than the 100 to 105\u00a0°F that calves want"),
         ("103 F", "103\u00a0°F: as calves want it."),
         ("107 F", "107\u00a0°F is warmer than the 100 to 105\u00a0°F that calves want"),
-    ],
-)
-def test_how_warm_it_is_for_the_calf_is_always_told(qtbot: QtBot, page: MixCheckPage, calf: str, told: str) -> None:
-    warm = page.check.verdict.warm
-    type_in(qtbot, page.check.readings.mix.line, "105 F")
-    assert "105\u00a0°F: as calves want it." in warm.text()
-    type_in(qtbot, page.check.readings.calf.line, calf)
-    where = [w for w in page.check.verdict.findChildren(QLabel) if told in w.text()]
-    # What is off stands among the cautions, and not in small print.
-    assert (warm in where) == ("as calves" in told)
-    assert all(w is warm or w.property("kind") == "caution" for w in where)
-    assert where
-    assert page.check.found.cautions == ()
-    type_in(qtbot, page.check.readings.calf.line, "80 F")
-    assert "calves want" not in warm.text()
-    assert "Too cool for calves" in labels(page.check.verdict)
+    ):
+        empty(qtbot, calf_field.line)
+        assert "105\u00a0°F: as calves want it." in warm.text()
+        type_in(qtbot, calf_field.line, calf)
+        where = [w for w in page.check.verdict.findChildren(QLabel) if told in w.text()]
+        # What is off stands among the cautions, and not in small print.
+        assert (warm in where) == ("as calves" in told)
+        assert all(w is warm or w.property("kind") == "caution" for w in where)
+        assert where, calf
+        assert page.check.found.cautions == ()
+        type_in(qtbot, calf_field.line, "80 F")
+        assert "calves want" not in warm.text()
+        assert "Too cool for calves" in labels(page.check.verdict)
 
 
-@pytest.mark.parametrize(
-    ("water", "told"), [("100 F", "cooler than the 110"), ("109 F", "as warm as"), ("114 F", "warmer than the 110")]
-)
-def test_the_water_is_told_beside_what_the_plan_has(qtbot: QtBot, page: MixCheckPage, water: str, told: str) -> None:
-    type_in(qtbot, page.check.readings.water.line, water)
-    assert f"The water was {told}" in page.check.verdict.warm.text()
+def test_the_water_is_told_beside_what_the_plan_has(qtbot: QtBot, page: MixCheckPage) -> None:
+    for water, told in (("100 F", "cooler than the 110"), ("109 F", "as warm as"), ("114 F", "warmer than the 110")):
+        type_in(qtbot, page.check.readings.water.line, water)
+        assert f"The water was {told}" in page.check.verdict.warm.text()
 
 
 def test_beside_an_open_verdict_nothing_is_told_as_sure(qtbot: QtBot, page: MixCheckPage) -> None:
