@@ -12,6 +12,7 @@ from pathlib import Path
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from PIL import Image
+from PySide6.QtCore import QLocale
 from PySide6.QtGui import QGuiApplication
 
 from tests.prints.rendered import page_image
@@ -53,6 +54,7 @@ def main() -> None:
 
 def _draw_prints() -> None:
     app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
+    QLocale.setDefault(QLocale("en_US"))  # the invented farm's country, wherever this runs
     made = dict(documents())
     with tempfile.TemporaryDirectory() as folder:
         for name, document in PRINTS.items():

@@ -10,6 +10,7 @@ from pathlib import Path
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
+from PySide6.QtCore import QLocale
 from PySide6.QtGui import QGuiApplication
 
 from calibrator.prints.output import write_pdf
@@ -34,6 +35,7 @@ def main() -> None:
     folder: Path = parser.parse_args().folder
     folder.mkdir(parents=True, exist_ok=True)
     app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
+    QLocale.setDefault(QLocale("en_US"))  # the invented farm's country, wherever this runs
     for name, document in (*documents(), ("season-report", season_report(report()))):
         draw(document, name, folder, 80)
     del app
