@@ -489,9 +489,8 @@ def test_without_a_volume_the_choice_is_asked_for_in_general_words(form: PlanFor
     assert editor._means_note.text() == "Choose one: it decides how much powder each calf gets."
 
 
-@pytest.mark.parametrize(
-    ("basis", "told"),
-    [
+def test_each_way_of_telling_a_rate_is_shown_by_its_own_figures(form: PlanForm) -> None:
+    for basis, told in (
         (RateBasis.ON_WATER, "10.0 oz of powder on top of 2 qt of water: 2.22 qt of mix."),
         (RateBasis.MADE_UP, "9.0 oz of powder, filled up with water to 2 qt of mix: 1.80 qt of water."),
         (RateBasis.PER_FINISHED, "2 qt of mix as the calves drink it: 9.0 oz of powder in it, 1.80 qt of water."),
@@ -500,13 +499,12 @@ def test_without_a_volume_the_choice_is_asked_for_in_general_words(form: PlanFor
             RateBasis.DRY_MATTER,
             "100 oz of mix hold 12.6 oz of dry matter: 13.1 oz of powder, of which 4.0 % is water.",
         ),
-    ],
-)
-def test_each_way_of_telling_a_rate_is_shown_by_its_own_figures(form: PlanForm, basis: RateBasis, told: str) -> None:
-    rate = form.groups[0].rate
-    rate.basis.setCurrentIndex(rate.basis.findData(basis))
-    rate.basis.activated.emit(rate.basis.currentIndex())
-    assert rate._example.text() == f"The recipe: {told}"
+    ):
+        form.edit(None)
+        rate = form.groups[0].rate
+        rate.basis.setCurrentIndex(rate.basis.findData(basis))
+        rate.basis.activated.emit(rate.basis.currentIndex())
+        assert rate._example.text() == f"The recipe: {told}"
 
 
 def test_labels_begin_with_a_capital(form: PlanForm, herd: Herd) -> None:

@@ -13,7 +13,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.mix.warm_words import off_words, warm_words
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings
-from calibrator.desk.parts import button, card, clear, column, label, row, set_style_property, set_tone
+from calibrator.desk.parts import button, card, clear, column, label, row, set_style_property, set_tone, show_if
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
 from calibrator.model import UnitSystem
@@ -128,13 +128,13 @@ class VerdictPanel(QWidget):
         found, batch = told.found, told.batch
         self._found = found
         self._right = [] if told.right_brix is None else [words.right_words(told.right_brix)]
-        self.how.setVisible(found.best is not None)
+        show_if(self.how, found.best is not None)
         _say(self.whose, self._whose_words(told))
         set_tone(self.whose, "warn" if told.assumed else "")
         self._show_verdict(found)
         if found.batch_doubted:
             self._doubt_batch(told, system)
-        self._answers.setVisible(found.other is not None)
+        show_if(self._answers, found.other is not None)
         if told.unread:
             self.solids.setText(self.tr("The drops could not be read. Mend them first."))
         self._show_way(found, told.stale)
@@ -147,7 +147,7 @@ class VerdictPanel(QWidget):
         self.show_kept("", "")
         self._show_causes(found)
         self.pails.setText(words.pails_words(found.pails.verdict) if found.pails else "")
-        self.pails_card.setVisible(found.pails is not None)
+        show_if(self.pails_card, found.pails is not None)
         troubles = [*found.troubles, *([batch.trouble] if batch.trouble else [])]
         _say(self.troubles, "\n".join(troubles))
 
@@ -160,7 +160,7 @@ class VerdictPanel(QWidget):
         that is being typed, or where nothing is to be done."""
         _say(self.kept, told)
         _say(self.now, now)
-        self.again.setVisible(bool(now))
+        show_if(self.again, bool(now))
 
     def _whose_words(self, told: Told) -> str:
         """Whose batch is judged; blank where all groups want the same."""
@@ -177,7 +177,7 @@ class VerdictPanel(QWidget):
 
     def _show_verdict(self, found: MixFindings) -> None:
         judged, best = found.judged, found.best
-        self.bar.setVisible(judged is not None)
+        show_if(self.bar, judged is not None)
         if judged is None or best is None:
             set_style_property(self.verdict_card, "tone", "")
             set_tone(self.verdict, "")
@@ -219,8 +219,8 @@ class VerdictPanel(QWidget):
 
     def _offer(self, would_tell: WouldTell | None, found: MixFindings) -> None:
         """The way to what would tell more, at hand."""
-        self.to_water.setVisible(_water_ordered(found))
-        self.to_line.setVisible(would_tell in (WouldTell.OWN_LINE, WouldTell.MORE_REFERENCES) and _of_drops(found))
+        show_if(self.to_water, _water_ordered(found))
+        show_if(self.to_line, would_tell in (WouldTell.OWN_LINE, WouldTell.MORE_REFERENCES) and _of_drops(found))
 
     def _inside_words(self, found: MixFindings, judged: Judged, best: Solids) -> str:
         """Which mean reading would surely be right, where the verdict is open and one could be."""
@@ -244,7 +244,7 @@ class VerdictPanel(QWidget):
         )
         _say(self.doubts, " ".join([*doubts, *([stale] if stale else [])]))
         set_tone(self.doubts, "warn")
-        self.way_card.setVisible(best is not None or bool(stale) or bool(found.warm))
+        show_if(self.way_card, best is not None or bool(stale) or bool(found.warm))
 
     def _show_cautions(self, found: MixFindings, warmth_off: str) -> None:
         clear(self._cautions)
@@ -266,8 +266,8 @@ class VerdictPanel(QWidget):
 
     def _show_correction(self, found: MixFindings, batch: Batch, system: UnitSystem) -> None:
         fix = found.correction
-        self.correction_card.setVisible(fix is not None or (found.at_odds and found.other is None))
-        self.correction.setVisible(fix is not None)
+        show_if(self.correction_card, fix is not None or (found.at_odds and found.other is None))
+        show_if(self.correction, fix is not None)
         if fix is None:
             return
         step_g = batch.now.powder.resolution_g
@@ -332,4 +332,4 @@ def _told_card(heading: str) -> tuple[QLabel, QFrame]:
 
 def _say(where: QLabel, text: str) -> None:
     where.setText(text)
-    where.setVisible(bool(text))
+    show_if(where, bool(text))
