@@ -11,6 +11,8 @@ from calibrator.units.numbers import amount_at
 from calibrator.units.rounding import with_comma
 from calibrator.values import dataclass
 
+_THOUSAND = 1000.0
+_MAYBE_THOUSANDS = re.compile(r"[-+]?[0-9]+[.,][0-9]{3}")
 _SCALE_WORDS = re.compile(r"(?<=[0-9])\s*(?:°\s*)?(?:brix|bx|sg|°)(?![a-z])\.?", re.IGNORECASE)
 
 
@@ -31,7 +33,8 @@ class Bare:
 def read_bare(text: str, bare: Bare, *, decimal_comma: bool = False) -> tuple[float, ...]:
     """The numbers of a text, parted by spaces or semicolons (a comma too, where it stands before a space and the
     locale has a decimal point: "12, 13" are two numbers, "12,13" is one). Names of the scale ("11.2 Bx", "1.045 SG")
-    are passed over.
+    are passed over. Where no thousands go in, a comma and a point are the decimal sign, whatever stands behind them:
+    a specific gravity of "1,024" is 1.024.
 
     Raises NotUnderstood with one sentence that says what to mend, above all for more numbers than asked for.
     """
@@ -55,7 +58,7 @@ def bare_text(values: Sequence[float], digits: int, *, decimal_comma: bool = Fal
 
 
 def _number(piece: str, bare: Bare, speech: Speech) -> float:
-    tokens = tokens_of(piece, speech)
+    tokens = tokens_of(_with_own_sign(piece, bare, speech), speech)
     sign = -1 if tokens[0].kind == "sign" and tokens[0].text == "-" else 1
     if tokens[0].kind == "sign":
         tokens = tokens[1:]
@@ -63,6 +66,13 @@ def _number(piece: str, bare: Bare, speech: Speech) -> float:
     if after < len(tokens):
         raise speech.problem("unexpected", part=tokens[after].text)
     return _in_reach(sign * float(amount), piece, bare, speech)
+
+
+def _with_own_sign(piece: str, bare: Bare, speech: Speech) -> str:
+    """The decimal sign of the locale in place of either, where three digits behind it cannot be thousands."""
+    if bare.highest >= _THOUSAND or _MAYBE_THOUSANDS.fullmatch(piece) is None:
+        return piece
+    return re.sub("[.,]", "," if speech.decimal_comma else ".", piece)
 
 
 def _in_reach(value: float, piece: str, bare: Bare, speech: Speech) -> float:

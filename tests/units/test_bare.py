@@ -29,6 +29,7 @@ SG = Bare("1.032", 0.98, 1.15)
         ("11,2, 11,4; 11", (11.2, 11.4, 11.0)),
         ("12, 13", (12.0, 13.0)),
         ("12,13", (12.13,)),
+        ("11,200 11,4", (11.2, 11.4)),  # no thousands go in
         ("32", (32.0,)),
     ],
 )
@@ -38,7 +39,14 @@ def test_drops(text: str, values: tuple[float, ...]) -> None:
 
 def test_drops_where_the_comma_is_the_decimal_sign() -> None:
     assert read_bare("11,2 11.4; 11", DROPS, decimal_comma=True) == pytest.approx((11.2, 11.4, 11.0))
-    assert read_bare("1,032 SG", SG, decimal_comma=True) == pytest.approx((1.032,))
+    for text in ("1,032 SG", "1.032 SG"):
+        assert read_bare(text, SG, decimal_comma=True) == read_bare(text, SG) == pytest.approx((1.032,))
+
+
+def test_where_thousands_go_in_three_digits_behind_a_comma_stay_in_doubt() -> None:
+    with pytest.raises(NotUnderstood) as refused:
+        read_bare("1,032", Bare("6", 0.5, 5000.0))
+    assert refused.value.code == "comma_thousands"
 
 
 @pytest.mark.parametrize(
@@ -51,7 +59,6 @@ def test_drops_where_the_comma_is_the_decimal_sign() -> None:
         ("-", "no_number"),
         ("--3", "unexpected"),
         ("11,20,3", "separators"),
-        ("11,200", "comma_thousands"),
         ("11.2,3", "separators"),
         ("11.2.3", "separators"),
         ("11.", "unfinished"),
@@ -83,7 +90,7 @@ def test_what_is_no_drop_is_answered_in_a_sentence(text: str, code: str) -> None
         ("0.5", "too_little"),
         ("-1", "negative"),
         ("1.03 1.04", "one_value"),
-        ("1,032", "comma_thousands"),
+        ("1,932", "too_much"),
         ("1.032 kg", "one_value"),
         ("1032", "too_much_meant"),
         ("1932", "too_much"),

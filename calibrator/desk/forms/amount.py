@@ -104,6 +104,10 @@ class Amount(Captioned):
         percent = self.value()
         return None if percent is None else percent / WHOLE_PCT
 
+    def problem(self) -> str:
+        """What is wrong, in one sentence; blank where nothing is."""
+        return self.box.problem()
+
     def understood(self) -> bool:
         """Whether it can be kept; says beneath what is wrong."""
         return self.box.tell()

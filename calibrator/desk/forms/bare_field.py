@@ -38,18 +38,26 @@ class BareField(TextField):
         found = self.values()
         return found[0] if found else None
 
-    def tell(self) -> bool:
-        """Say beneath what is wrong. Gives whether it can be kept."""
+    def problem(self) -> str:
+        """What is wrong, in one sentence; blank where nothing is."""
         if self._optional and not self.text():
-            self.say("")
-            return True
+            return ""
         try:
             read_bare(self.line.text(), self._bare, decimal_comma=decimal_comma())
         except NotUnderstood as error:
-            self.say(sentence(error), wrong=True)
-            return False
-        self._tell_mean()
-        return True
+            return sentence(error)
+        return ""
+
+    def tell(self) -> bool:
+        """Say beneath what is wrong. Gives whether it can be kept."""
+        problem = self.problem()
+        if problem:
+            self.say(problem, wrong=True)
+        elif self.text():
+            self._tell_mean()
+        else:
+            self.say("")
+        return not problem
 
     def set_values(self, *values: float) -> None:
         self.set_text(bare_text(values, self._digits, decimal_comma=decimal_comma()))

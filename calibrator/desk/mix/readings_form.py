@@ -133,13 +133,15 @@ class ReadingsForm(QWidget):
         """The first field that has to be mended, each wrong one told beneath; None where all is well."""
         for amount in self._temperatures():
             self._ask_degrees(amount)
-        fields: list[BareField | Amount] = [self.first, self.last, self.floating, *self._amounts()]
-        wrong = [field for field in fields if field.isVisibleTo(self) and not _sound(field)]
+        wrong = [field for field in self._fields() if field.isVisibleTo(self) and not _sound(field)]
         return wrong[0] if wrong else None
 
-    def unread(self) -> bool:
-        """Whether drops are typed that are not understood: then nothing is to be said of the mix."""
-        return any(field.text() and not field.values() for field in (self.first, self.last))
+    def unread(self) -> str:
+        """Which field has something that is not understood, and what is wrong: then nothing is to be said of the mix.
+        Blank where all is well.
+        """
+        told = ((field.caption.text(), field.problem()) for field in self._fields() if field.isVisibleTo(self))
+        return next((f"{name}: {problem}" for name, problem in told if problem), "")
 
     def _ask_degrees(self, field: Amount) -> None:
         """43 in a field for warm water is 43 °C on many a thermometer: asked, where °F are the usual ones."""
@@ -160,8 +162,10 @@ class ReadingsForm(QWidget):
 
     def pending(self) -> str:
         """The first text that is typed; blank where nothing is."""
-        fields: tuple[BareField | Amount, ...] = (self.first, self.last, self.floating, *self._amounts())
-        return next((field.text() for field in fields if field.text()), "")
+        return next((field.text() for field in self._fields() if field.text()), "")
+
+    def _fields(self) -> tuple[BareField | Amount, ...]:
+        return self.first, self.last, self.floating, *self._amounts()
 
     def _boxes(self) -> dict[QComboBox, InstrumentKind]:
         return {

@@ -27,14 +27,14 @@ OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 
 @dataclass(frozen=True)
 class Told:
-    """All that is told of a check: `unread` where drops could not be read, `stale` names other instruments whose
+    """All that is told of a check: `unread` says which reading could not be read and why, `stale` names other instruments whose
     checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted, `whose` whose batch it
     is where that decides what is right, `assumed` where nobody has said it, `other` names the batch that the volume is
     right for."""
 
     found: MixFindings
     batch: Batch
-    unread: bool = False
+    unread: str = ""
     stale: str = ""
     right_brix: float | None = None
     whose: str = ""
@@ -136,7 +136,7 @@ class VerdictPanel(QWidget):
             self._doubt_batch(told, system)
         show_if(self._answers, found.other is not None)
         if told.unread:
-            self.solids.setText(self.tr("The drops could not be read. Mend them first."))
+            self.solids.setText(told.unread)
         self._show_way(found, told.stale)
         of = batch.now.powder
         basis = words.basis_words(found.best, of.powder, assumed=of.moisture_assumed) if found.best else ""

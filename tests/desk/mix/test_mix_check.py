@@ -485,7 +485,7 @@ def test_a_thermometers_division_is_in_the_degrees_that_are_read(qtbot: QtBot, p
     assert form.division.text() == "2"  # type: ignore[attr-defined]
 
 
-WRONG_DROPS = ("11,200", "11.2.1", "40", "-3", "none", "1e1", "11.2 oz", "11.", "11*2", "1 2 3 4 5 6 7 8 9", "1/0")
+WRONG_DROPS = ("11,20,0", "11.2.1", "40", "-3", "none", "1e1", "11.2 oz", "11.", "11*2", "1 2 3 4 5 6 7 8 9", "1/0")
 WRONG_TEMPERATURES = ("101 oz", "hot", "250 F", "-5 C", "1e2", "1,015", "10 1", "101 FF", "++1", "4.4.4")
 WRONG_VOLUMES = ("5 lb", "0", "-1", "1e9 gal", "two", "1 cup", "10 oz", "1.2.3", "5 gal 5 gal", "1,500", "9999999999 L")
 WRONG_TARGETS = ("", "0", "1", "90", "13 oz", "x", "-13", "13.0.0", "1e1", "13,000 %")

@@ -17,7 +17,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.standing import standing
-from calibrator.model import Instrument, MixCheck, ReadingKind, UnitSystem
+from calibrator.model import Instrument, InstrumentKind, MixCheck, ReadingKind, UnitSystem, new_id
 
 
 def test_no_field_is_cut_off_on_the_smallest_window(page: MixCheckPage) -> None:
@@ -192,18 +192,37 @@ def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCh
     assert sure.tool_checks.tool is not None
 
 
-def test_drops_that_cannot_be_read_give_no_verdict_and_nothing_to_keep(qtbot: QtBot, page: MixCheckPage) -> None:
+def test_a_reading_that_cannot_be_read_gives_no_verdict_and_nothing_to_keep(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    for kind in (InstrumentKind.HYDROMETER, InstrumentKind.JUG):
+        herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name=kind, kind=kind, volume_ml=1000.0))
+    desk.changed.emit()
     panel = page.check
-    type_in(qtbot, panel.readings.volume.line, "40 gal")
-    assert panel.keep_button.isEnabled()
-    type_in(qtbot, panel.readings.first.line, "ten")
-    assert panel.verdict.verdict.text() == "No verdict yet"
-    assert "could not be read" in panel.verdict.solids.text()
+    readings = panel.readings
+    given = readings.volume
+    type_in(qtbot, given.line, "66 gal")
+    assert panel.keep_button.isEnabled() and panel.found.judged is not None
+    for field in (
+        readings.first,
+        readings.last,
+        readings.floating,
+        readings.jug_mass,
+        readings.water,
+        readings.mix,
+        readings.calf,
+    ):
+        type_in(qtbot, field.line, "ten")
+        assert panel.verdict.verdict.text() == "No verdict yet", field.caption.text()
+        assert panel.verdict.solids.text() == f"{field.caption.text()}: {field.problem()}"
+        assert not panel.keep_button.isEnabled()
+        field.set_text("")
+        panel.work_out()
+        assert panel.keep_button.isEnabled()
+    type_in(qtbot, readings.first.line, "11.2")
+    type_in(qtbot, given.line, "lots")
+    assert panel.verdict.solids.text().startswith("Mix in the vessel: ")
     assert not panel.keep_button.isEnabled()
-    panel.readings.first.set_text("")
-    panel.work_out()
-    assert panel.keep_button.isEnabled()
-    assert "More drops" not in panel.verdict.would_tell.text()
 
 
 @pytest.mark.parametrize(("typed", "celsius"), [("43", None), ("43 C", 43.0), ("43 F", 11 / 1.8), ("110", 78 / 1.8)])
