@@ -13035,10 +13035,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Primera cubeta y última</translation>
     </message>
     <message>
-        <source>The drops could not be read. Mend them first.</source>
-        <translation>Las gotas no se entendieron. Corríjalas primero.</translation>
-    </message>
-    <message>
         <source>Taken to be the batch for {group}. If it is another&apos;s, choose that at “Batch for”.</source>
         <translation>Se toma como la tanda para {group}. Si es de otro grupo, elíjalo en “Tanda para”.</translation>
     </message>
