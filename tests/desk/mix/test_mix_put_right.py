@@ -202,7 +202,8 @@ def test_a_reading_that_cannot_be_read_gives_no_verdict_and_nothing_to_keep(
     readings = panel.readings
     given = readings.volume
     type_in(qtbot, given.line, "66 gal")
-    assert panel.keep_button.isEnabled() and panel.found.judged is not None
+    assert panel.keep_button.isEnabled()
+    assert panel.found.judged is not None
     for field in (
         readings.first,
         readings.last,
