@@ -27,10 +27,10 @@ OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 
 @dataclass(frozen=True)
 class Told:
-    """All that is told of a check: `unread` says which reading could not be read and why, `stale` names other instruments whose
-    checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted, `whose` whose batch it
-    is where that decides what is right, `assumed` where nobody has said it, `other` names the batch that the volume is
-    right for."""
+    """All that is told of a check: `unread` says which reading could not be read and why, `stale` names other
+    instruments whose checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted,
+    `whose` whose batch it is where that decides what is right, `assumed` where nobody has said it, `other` names the
+    batch that the volume is right for."""
 
     found: MixFindings
     batch: Batch
