@@ -123,6 +123,9 @@ class _Counted(QObject):
     def more_would_do(self, count: int) -> str:
         return self.tr("%n more fills would do, from any bag.", "", count)
 
+    def from_open_bags(self, count: int) -> str:
+        return self.tr("{fills} from the %n open bags", "", count)
+
     def more_level(self, count: int) -> str:
         return self.tr(
             "Too close to say whether the old line will do: weigh %n more level fills, or draw the new line.", "", count

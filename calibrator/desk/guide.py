@@ -303,6 +303,11 @@ class Guide:
         """
         return finding.line_delivers(self.known, self.findings, line_mm)
 
+    @property
+    def bags_opened(self) -> int:
+        """How many bags were dipped, whichever way the fills were filled."""
+        return len({fill.bag for fill in self.known.fills if fill.counts})
+
     def still_planned(self, result: LevelResult | None) -> tuple[int, int]:
         """Fills and bags that the plan has beyond those weighed: two fills from each of four bags, and as many in all
         from fewer."""

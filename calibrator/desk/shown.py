@@ -26,6 +26,14 @@ def fine_mass(mass_g: float, system: UnitSystem) -> str:
     return mass(mass_g, system, resolution_g=units.HUNDREDTH_OZ_G)
 
 
+def fine_masses(masses_g: Sequence[float], system: UnitSystem) -> tuple[str, ...]:
+    """As `fine_mass`, side by side: to one digit more where two that differ would else read alike."""
+    told = tuple(fine_mass(mass_g, system) for mass_g in masses_g)
+    if len(set(told)) == len(set(masses_g)):
+        return told
+    return tuple(mass(mass_g, system, resolution_g=units.HUNDREDTH_OZ_G / 10) for mass_g in masses_g)
+
+
 def length(length_mm: float, system: UnitSystem) -> str:
     """See `units.show_length`."""
     return units.show_length(length_mm, system, decimal_comma=decimal_comma())

@@ -214,6 +214,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>{fills} from the %n open bags</source>
+        <translation>
+            <numerusform>{fills} from the open bag</numerusform>
+            <numerusform>{fills} from the %n open bags</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>Too close to say whether the old line will do: weigh %n more level fills, or draw the new line.</source>
         <translation>
             <numerusform>Too close to say whether the old line will do: weigh %n more level fill, or draw the new line.</numerusform>

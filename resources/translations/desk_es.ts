@@ -10542,7 +10542,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level; lightly at first, for fills to it may still move it.</source>
-        <translation>Mida desde el borde hacia abajo por la pared y trace la línea todo alrededor, a la altura de los ojos; primero tenue, porque las llenadas hasta ella aún pueden moverla.</translation>
+        <translation>Mida desde el borde hacia abajo por la pared y trace la línea todo alrededor, a la altura de los ojos; primero con trazo leve, porque las llenadas hasta ella aún pueden moverla.</translation>
     </message>
     <message>
         <source>Wipe out the line drawn first for this lot.</source>
@@ -10869,8 +10869,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Peso de&amp;seado</translation>
     </message>
     <message>
-        <source>one calf&apos;s powder at a feeding, all scoopfuls; see the bag&apos;s label. With groups: one that halves or doubles to the others</source>
-        <translation>el polvo de una becerra por toma, todas sus medidas; vea la etiqueta. Con grupos: uno cuya mitad o doble dé los demás</translation>
+        <source>the powder one calf gets at one feeding, all its scoopfuls. Several groups: what most calves get. The chart counts the others in scoopfuls to the same line.</source>
+        <translation>el polvo que recibe una becerra por toma, todas sus medidas juntas. Varios grupos: lo que recibe la mayoría. A los demás la tabla les cuenta medidas hasta la misma línea.</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
@@ -13388,7 +13388,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Early: {more} are still planned. You can go on all the same.</source>
-        <translation>Es pronto: según el plan, {more} más. Aun así puede oprimir Siguiente.</translation>
+        <translation>Es pronto: el plan pide todavía {more}. Aun así puede oprimir Siguiente.</translation>
+    </message>
+    <message>
+        <source>Within ± {mass} already; the plan still asks for {more}.</source>
+        <translation>Ya está dentro de ± {mass}; el plan pide todavía {more}.</translation>
     </message>
     <message>
         <source>Enough: a level scoopful is known within ± {mass}.</source>
@@ -13409,6 +13413,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{mass} added for the scale</source>
         <translation>más {mass} por la báscula</translation>
+    </message>
+    <message>
+        <source>{fills} from {count} of the open bags</source>
+        <translation>{fills} de {count} de los costales ya abiertos</translation>
     </message>
     <message>
         <source>Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.</source>
@@ -13512,19 +13520,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{fills} and {bags}</source>
-        <translation>{fills} y {bags}</translation>
-    </message>
-    <message>
-        <source>The plan asks for {more} more, to see how bags and fills of this lot differ.</source>
-        <translation>El plan pide {more} más, para ver cuánto varían los costales y las llenadas de este lote.</translation>
+        <translation>{fills} y {bags} más</translation>
     </message>
     <message>
         <source>The interval rests on how bags differed in this farm&apos;s earlier lots.</source>
         <translation>El intervalo se basa en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
-    </message>
-    <message>
-        <source>Within ± {mass} already; the plan asks for {more} more.</source>
-        <translation>Ya está dentro de ± {mass}; el plan pide {more} más.</translation>
     </message>
     <message>
         <source>Fills to the line</source>
@@ -13693,6 +13693,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>
         <translation>Ese es el promedio del lote: de un solo costal puede ser {mass} más o menos. Pese una llenada de cada costal que se abra.</translation>
+    </message>
+    <message>
+        <source>The plan still asks for {more}, to see how bags and fills of this lot differ.</source>
+        <translation>El plan pide todavía {more}, para ver cuánto varían los costales y las llenadas de este lote.</translation>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
@@ -14523,6 +14527,13 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>Bastaría %n llenada más, de cualquier costal.</numerusform>
             <numerusform>Bastarían %n llenadas más, de cualquier costal.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{fills} from the %n open bags</source>
+        <translation>
+            <numerusform>{fills} del mismo costal abierto</numerusform>
+            <numerusform>{fills} de los mismos %n costales abiertos</numerusform>
         </translation>
     </message>
     <message numerus="yes">

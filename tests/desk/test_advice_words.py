@@ -80,12 +80,12 @@ def test_enough_is_not_said_while_the_plan_asks_for_more(taught: Guide) -> None:
     assert taught.next_bag(FillWay.LEVEL) == 2
     told, tone = words.advice_words(level, taught, UnitSystem.FARM)
     assert told.startswith("Within ± ")
-    assert told.endswith("already; the plan asks for 5 fills and 2 bags more.")
+    assert told.endswith("already; the plan still asks for 5 fills and 2 bags.")
     assert tone != "good"
     assert words.level_reason(level, taught, UnitSystem.FARM).startswith("That rests on earlier lots")
     weigh(taught, FillWay.LEVEL, *ALIKE_G[3:7])
     assert taught.findings.level is not None
-    assert "asks for 1 fill more" in words.advice_words(taught.findings.level, taught, UnitSystem.FARM)[0]
+    assert "still asks for 1 fill." in words.advice_words(taught.findings.level, taught, UnitSystem.FARM)[0]
     weigh(taught, FillWay.LEVEL, ALIKE_G[7])
     assert taught.findings.level is not None
     assert words.advice_words(taught.findings.level, taught, UnitSystem.FARM)[0].startswith("Enough: ")
@@ -116,7 +116,7 @@ def test_a_line_shown_to_be_right_early_is_told_with_what_the_plan_still_asks(ta
     told, tone = line_words.check_words(check, taught, UnitSystem.FARM)
     assert told == "The new line is right: a feeding is within the tolerance."
     assert tone == "good"
-    assert " The plan asks for 5 fills and " in line_words.check_reason(check, taught, UnitSystem.FARM)
+    assert " The plan still asks for 5 fills from 2 of the open bags, to see" in line_words.check_reason(check, taught, UnitSystem.FARM)
     weigh(taught, FillWay.TO_MARK, 283.0, 284.0, 283.5, 283.0, 284.0)
     assert taught.findings.check is not None
     assert "plan" not in line_words.check_reason(taught.findings.check, taught, UnitSystem.FARM)

@@ -279,7 +279,7 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, mean_abo
         told.append(words.format(mass=shown.fine_mass(check.bag_reach_g, system)))
     if right and (more := still_planned_words(check.result, guide)):
         words = translate(
-            "WeighInWords", "The plan asks for {more} more, to see how bags and fills of this lot differ."
+            "WeighInWords", "The plan still asks for {more}, to see how bags and fills of this lot differ."
         )
         told.append(words.format(more=more))
     return " ".join(told)

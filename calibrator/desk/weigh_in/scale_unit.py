@@ -22,16 +22,18 @@ def unit_of(scale: Scale | None, system: UnitSystem) -> str | None:
     return None if told == default_unit(Kind.MASS, system) else told
 
 
-def meant_instead(quantity: Quantity) -> dict[float, str]:
-    """What else may have been meant, g, and how it is told: the number with another unit, or with its decimal point
-    elsewhere.
-    """
-    own = system_of(quantity.unit)
-    texts = in_other_units(quantity.typed, Kind.MASS, own)
+def in_another_unit(quantity: Quantity) -> dict[float, str]:
+    """The same number with each other unit that weights often have, g, and how it is told."""
+    texts = in_other_units(quantity.typed, Kind.MASS, system_of(quantity.unit))
     read_so = ((understood(text, UnitSystem.METRIC), text) for text in texts)
-    units = {found.value: text for found, text in read_so if found is not None and found.unit != quantity.unit}
+    return {found.value: text for found, text in read_so if found is not None and found.unit != quantity.unit}
+
+
+def _point_elsewhere(quantity: Quantity) -> dict[float, str]:
+    """The same digits with the decimal point elsewhere, g, and how it is told."""
+    own, comma = system_of(quantity.unit), decimal_comma()
     moved = (quantity.value * factor for factor in POINT_MOVED)
-    return units | {mass_g: edit_text(mass_g, Kind.MASS, own, decimal_comma=decimal_comma()) for mass_g in moved}
+    return {mass_g: edit_text(mass_g, Kind.MASS, own, decimal_comma=comma) for mass_g in moved}
 
 
 def doubted(quantity: Quantity, told: str, system: UnitSystem) -> str:
@@ -42,9 +44,14 @@ def doubted(quantity: Quantity, told: str, system: UnitSystem) -> str:
 
 
 def meant_words(quantity: Quantity, likelier: Callable[[Iterable[float]], float | None]) -> str:
-    """What was likelier meant than a weight that is doubted; blank where nothing else can be. `likelier` chooses."""
-    others = meant_instead(quantity)
-    mass_g = likelier(others)
+    """What was likelier meant than a weight that is doubted; blank where nothing else can be. `likelier` chooses.
+
+    Of a unit that was written, another one is tried before another number: who wrote 10 lb meant ten of something.
+    """
+    units = in_another_unit(quantity)
+    others = units | _point_elsewhere(quantity)
+    mass_g = None if quantity.bare else likelier(units)
+    mass_g = likelier(others) if mass_g is None else mass_g
     if mass_g is None:
         return ""
     return QCoreApplication.translate("MeantInstead", "Was {mass} meant?").format(mass=others[mass_g])

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk import shown
@@ -57,6 +58,8 @@ class StepMark(StepView):
         self._question.hide()
         self._as_proposed = button("", self._take_proposed, "main")
         self._keep_old = button(self.tr("Keep the &old line"), self._take_old)
+        for drawn in (self._as_proposed, self._keep_old):
+            drawn.installEventFilter(self)
         caption = label(self.tr("Drawn elsewhere? Distance down the wall &from the rim:"), "quiet")
         caption.setBuddy(self._field)
         self._would = label("")
@@ -137,9 +140,17 @@ class StepMark(StepView):
     def first_field(self) -> QWidget:
         if self.guide is not None and _keeps_old(self.guide):
             return self._keep_old
-        # Who comes from fills to a line may type on without looking: a weight is no word that the line is drawn.
-        weighing = self.guide is not None and self.guide.line_tried
-        return self._as_proposed if self._takes_proposed and not weighing else self._field
+        return self._as_proposed if self._takes_proposed else self._field
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """A figure typed on a button goes into the field: who comes from fills to a line may type on without looking,
+        and a weight is no word that the line is drawn.
+        """
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and event.text().isdigit():
+            self._field.setFocus()
+            QApplication.sendEvent(self._field.line, event.clone())
+            return True
+        return super().eventFilter(watched, event)
 
     @property
     def _takes_proposed(self) -> bool:

@@ -60,8 +60,8 @@ class StepTools(StepView):
                 self.tr("Tar&get weight"),
                 self._target,
                 self.tr(
-                    "one calf's powder at a feeding, all scoopfuls; see the bag's label. With groups: one "
-                    "that halves or doubles to the others"
+                    "the powder one calf gets at one feeding, all its scoopfuls. Several groups: what most calves "
+                    "get. The chart counts the others in scoopfuls to the same line."
                 ),
             ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),

@@ -63,11 +63,11 @@ def early_words(guide: Guide, step: Step) -> str:
     result = guide.findings.result_of(way)
     if result is None and guide.line_tried and way is FillWay.TO_MARK:
         return translate("WeighInWords", "Early: two fills to this line are wanted. You can go on all the same.")
-    fills, bags = guide.still_planned(result)
-    if not fills:
+    more = still_planned_words(result, guide)
+    if not more:
         return translate("WeighInWords", "Early: more fills are advised. You can go on all the same.")
     words = translate("WeighInWords", "Early: {more} are still planned. You can go on all the same.")
-    return words.format(more=planned_words(fills, bags))
+    return words.format(more=more)
 
 
 def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
@@ -76,7 +76,7 @@ def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[
     if advice.enough:
         known = shown.fine_mass(advice.half_width_g, system)
         if more:
-            words = translate("WeighInWords", "Within ± {mass} already; the plan asks for {more} more.")
+            words = translate("WeighInWords", "Within ± {mass} already; the plan still asks for {more}.")
             return words.format(mass=known, more=more), ""
         words = translate("WeighInWords", "Enough: a level scoopful is known within ± {mass}.").format(mass=known)
         return words, "good"
@@ -132,16 +132,22 @@ def corrected_words(result: LevelResult, system: UnitSystem) -> str:
     return words.format(mass=shown.fine_mass(abs(result.taken_off_g), system))
 
 
-def still_planned_words(result: LevelResult, guide: Guide) -> str:
-    """The fills, and bags, that the plan has beyond those weighed; blank once it is done."""
+def still_planned_words(result: LevelResult | None, guide: Guide) -> str:
+    """The fills that the plan has beyond those weighed, and the bags they come from: those that are open for fills of
+    the other way, or further ones. Blank once it is done.
+    """
     fills, bags = guide.still_planned(result)
-    return planned_words(fills, bags) if fills else ""
-
-
-def planned_words(fills: int, bags: int) -> str:
-    """So many fills, and the bags that are among them."""
-    more = counted.fills(fills)
-    return translate("WeighInWords", "{fills} and {bags}").format(fills=more, bags=counted.bags(bags)) if bags else more
+    more = counted.fills(fills) if fills else ""
+    if not bags:
+        return more
+    opened = guide.bags_opened
+    waiting = opened - (result.bags if result else 0)
+    if bags > waiting:
+        words = translate("WeighInWords", "{fills} and {bags}")
+        return words.format(fills=more, bags=counted.bags(bags - waiting))
+    if bags == opened:
+        return counted.from_open_bags(bags).format(fills=more)
+    return translate("WeighInWords", "{fills} from {count} of the open bags").format(fills=more, count=bags)
 
 
 def level_hands(guide: Guide) -> str:
@@ -202,9 +208,9 @@ def level_reason(level: LevelResult, guide: Guide, system: UnitSystem) -> str:
 def wanted_words(level: LevelResult, system: UnitSystem) -> str:
     """How well a level scoopful is known, beside how well it should be."""
     advice = level.advice
-    return translate("WeighInWords", "Known within ± {now}; within ± {wanted} is wanted.").format(
-        now=shown.fine_mass(advice.half_width_g, system), wanted=shown.fine_mass(advice.wanted_half_width_g, system)
-    )
+    now, wanted = shown.fine_masses((advice.half_width_g, advice.wanted_half_width_g), system)
+    words = translate("WeighInWords", "Known within ± {now}; within ± {wanted} is wanted.")
+    return words.format(now=now, wanted=wanted)
 
 
 def rule_words(level: LevelResult, *, planned: bool = False) -> str:

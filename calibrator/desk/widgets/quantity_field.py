@@ -222,6 +222,7 @@ class QuantityField(QWidget):
     def say_beside(self, hint: str) -> Saying:
         """What it says, to be put beside the line instead of beneath; the hint stands there otherwise."""
         self._note = hint
+        self._message.setAlignment(Qt.AlignmentFlag.AlignVCenter)  # a short answer in the room of a longer hint
         self._message.set_note(hint)
         self._show()
         return self._message
