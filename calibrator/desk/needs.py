@@ -86,20 +86,23 @@ def waiting(now: Standing) -> list[Waiting]:
 
 def _mix_off(now: Standing) -> list[Waiting]:
     """The mix of the lot in use, where a check or a count of bags said that it was not as wanted or the last check of
-    all leans that way, and nothing that was told since says that it is right."""
+    all leans that way, and nothing that was told since says that it is right. Of the powder a count tells what a check
+    does not, so both stand."""
     lot = now.in_use.lot if now.in_use else None
     own = sorted((c for c in now.checks if lot and c.lot_id == lot.id and c.verdict), key=_moment)
     last = next((c for c in reversed(own) if c.verdict in OFF or _reads_right(c)), None)
+    counted = bags_off(now)
+    by_bags = [counted] if counted else []
     if last is not None and last.verdict in OFF:
-        return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last)]
-    if counted := _bags_off(now):
-        return [counted]
+        return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last), *by_bags]
+    if by_bags:
+        return by_bags
     if own and leans(own[-1]) and not _bags_came_right(now, own[-1]):
         return [Waiting(Need.MIX_UNSURE, lot=lot, day=own[-1].at.astimezone().date(), check=own[-1])]
     return []
 
 
-def _bags_off(now: Standing) -> Waiting | None:
+def bags_off(now: Standing) -> Waiting | None:
     """The newest count of bags of the lot in use, where it is surely off and no check surely reads right since."""
     lot = now.in_use.lot if now.in_use else None
     counts = [count for count in now.bag_counts if lot and count.lot_id == lot.id]

@@ -18,7 +18,7 @@ from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.desk.window import Window
-from calibrator.model import Ending, Fill, FillWay, Lot, Mark, Plan, PrintKind, SignOff, Step, new_id
+from calibrator.model import BagCount, Ending, Fill, FillWay, Lot, Mark, Plan, PrintKind, SignOff, Step, new_id
 from calibrator.records import Records
 from calibrator.science.mark import OldLineVerdict
 
@@ -294,6 +294,24 @@ def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, pa
     assert card.weight.line.hasFocus()
     qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
     assert len(yard.records.spot_fills(signed.lot_id)) == 1
+
+
+def test_no_mark_is_said_to_hold_beside_bags_that_say_otherwise(page: TodayPage, yard: Yard) -> None:
+    signed, _ = weighed_in(yard)
+    counted = BagCount(
+        id=new_id(), farm_id=yard.farm.id, lot_id=signed.lot_id, since=NOON.date(), at=NOON, bags=10, bags_typed="10",
+        bag_mass_g=22680, bag_mass_typed="50 lb", feedings=760, target_mass_g=283.5, target_typed="10 oz",
+    )  # fmt: skip
+    counted = yard.records.keep(counted)
+    page.reload()
+    take_spot(page.spot_card, "10.0 oz")
+    told = page.spot_card.verdict
+    assert "by the bags counted each feeding gets too much powder" in told.text()
+    assert told.property("tone") == "warn"
+    assert [line.button.text() for line in page.rows if "too much powder" in line.words] == ["Check the mix"]
+    yard.records.keep(replace(counted, withdrawn_reason="spilled some"))
+    page.reload()
+    assert "still holds" in told.text()
 
 
 @pytest.mark.parametrize(

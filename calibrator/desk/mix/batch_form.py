@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
+from calibrator.desk.batch_names import batch_checked, batch_name
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import GIVE_OR_TAKE, SOLIDS
@@ -18,7 +19,7 @@ from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.side_by_side import SideBySide
-from calibrator.model import Plan, PlanGroup, Vessel
+from calibrator.model import MixCheck, Plan, PlanGroup, Vessel
 from calibrator.science.check import TOLERANCE_SHARE
 from calibrator.units import Kind
 
@@ -113,8 +114,21 @@ class BatchForm(QWidget):
             self.calves.set_count(batch.calves)
             self._count()
 
+    def take_up(self, check: MixCheck) -> None:
+        """Turn to the batch of an earlier check, where it is still mixed: that it is the same somebody said."""
+        found = batch_checked(check, self._now.plans) if self._now else None
+        place = self._place(found[0].id, found[1]) if found else -1
+        if place == self.group.currentIndex():
+            self.is_same()
+        elif place >= 0:
+            self.group.setCurrentIndex(place)
+            self._group_picked()
+
     def _place_of(self, batch: Batch) -> int:
-        wanted = batch.plan.id if batch.plan else "", batch.group.name if batch.group else None
+        return self._place(batch.plan.id if batch.plan else "", batch.group.name if batch.group else None)
+
+    def _place(self, plan_id: str, group_name: str | None) -> int:
+        wanted = plan_id, group_name
         return next((at for at in range(self.group.count()) if self.group.itemData(at) == wanted), -1)
 
     def aim(self) -> Aim | None:
@@ -145,11 +159,10 @@ class BatchForm(QWidget):
     def _batches(self, now: FarmNow, plan: Plan) -> list[tuple[str, object]]:
         """What is mixed at one time: each group, and all together where they are mixed alike."""
         found: list[tuple[str, object]] = [
-            (on_screen(f"{plan.name}, {group.name}" if group.name else plan.name), (plan.id, group.name))
-            for group in plan.groups
+            (on_screen(batch_name(plan, group.name)), (plan.id, group.name)) for group in plan.groups
         ]
         if together(now, plan) is not None:
-            found.append((on_screen(self.tr("{plan}, all together").format(plan=plan.name)), (plan.id, None)))
+            found.append((on_screen(batch_name(plan, None)), (plan.id, None)))
         return found
 
     def _chosen(self) -> tuple[Plan | None, PlanGroup | None]:

@@ -310,6 +310,12 @@ class CheckPanel(QWidget):
             self._kept = None
             self._of_another()
 
+    def take_up(self, check: MixCheck) -> None:
+        """Check the batch of an earlier check again, unless another one is being typed."""
+        if not self.pending():
+            self.batch_form.take_up(check)
+            self.work_out()
+
     def start(self) -> None:
         """Put the cursor where the first drops are typed."""
         self.readings.first.line.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -26,10 +26,11 @@ from calibrator.desk.parts import label
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import Standing, standing
 from calibrator.desk.widgets.key_tabs import KeyTabs
-from calibrator.model import Instrument
+from calibrator.model import Instrument, MixCheck
 from calibrator.science.errors import CannotCompute
 
 P = TypeVar("P", bound=QWidget)
+CHECK_ANEW = "check"
 
 
 class MixCheckPage(Page):
@@ -137,10 +138,19 @@ class MixCheckPage(Page):
             self._fill(name)
 
     def open(self, thing_id: str) -> None:
-        """An instrument by its id; else the check in hand, ready to type."""
+        """An instrument by its id; `check:` and the id of a check, or none, to check that batch again; else the check
+        in hand, ready to type."""
         panel = self._made.get("check")
         if isinstance(panel, CheckPanel):
             panel.come_anew()
+        kind, _, check_id = thing_id.partition(":")
+        if kind == CHECK_ANEW:
+            self.bring_up("check")
+            if check_id:
+                self.check.take_up(self.desk.records.find(MixCheck, check_id))
+                self.check.start()
+                return
+            thing_id = ""
         if thing_id and self.instruments.open(thing_id):
             self.bring_up("instruments")
         elif self.tabs.currentWidget() is self._places["check"]:

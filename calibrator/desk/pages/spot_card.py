@@ -20,6 +20,7 @@ from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.in_use import LotState
+from calibrator.desk.needs import THIN, bags_off
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_lines import ScoopState, lines_to_come, other_lines_mm, scoop_state
@@ -291,6 +292,8 @@ class SpotCard(QFrame):
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
         level = mark.struck_level
         if found.verdict is OldLineVerdict.KEEP:
+            if by_bags := bags_off(self._now) if self._now else None:
+                return self._but_bags(by_bags.side), "warn"
             holds = self.tr("For the whole lot the mark still holds.")
             does = self.tr("For the whole lot level scoopfuls still do.")
             return does if level else holds, "good" if found.bag.within and not found.odd else ""
@@ -302,6 +305,19 @@ class SpotCard(QFrame):
         if found.more_fills > MOST_ASKED:
             return self.tr("Of the whole lot nothing is sure yet: weigh one fill from each bag you open."), "warn"
         return counted.more_spot_fills(found.more_fills), "warn"
+
+    def _but_bags(self, side: str) -> str:
+        """A line that is right while feedings are not: then it is how it is filled to, or how many are taken."""
+        text = self.tr(
+            "The spot fills came out right, yet by the bags counted each feeding gets too much powder. Watch a batch "
+            "being mixed: is each scoopful filled as the label says, are as many taken as the chart says?"
+        )
+        if side == THIN:
+            text = self.tr(
+                "The spot fills came out right, yet by the bags counted each feeding gets too little powder. Watch a "
+                "batch being mixed: is each scoopful filled as the label says, are as many taken as the chart says?"
+            )
+        return text
 
     @property
     def found(self) -> SpotFindings | None:

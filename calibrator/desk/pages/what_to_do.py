@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING
@@ -11,6 +11,7 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.at_hand import AtHand, Beside
+from calibrator.desk.batch_names import whose_batch
 from calibrator.desk.change_over import FedFrom, answered
 from calibrator.desk.changing_over import ask_change_over, begin_lot, is_told, keep_told, left_question
 from calibrator.desk.context import Desk
@@ -24,7 +25,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.spots import SpotNeed
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.words import mark_words, step_words
-from calibrator.model import Ending, Lot, Mark, Printed, SheetEnding, new_id
+from calibrator.model import Ending, Lot, Mark, Plan, Printed, SheetEnding, new_id
 from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
 
@@ -146,14 +147,18 @@ class WhatToDo:
             case Need.WEIGH_IN:
                 return self.leading(_delivered(found), translate("TodayPage", "Weigh in"), "weigh_in", lot_id)
             case Need.MIX_OFF:
-                return self.leading(_mix_off(found), translate("TodayPage", "Check again"), "mix_check")
+                return self._check_mix(_mix_off(now, found), translate("TodayPage", "Check again"), found)
             case Need.MIX_UNSURE:
-                return self.leading(_mix_unsure(found), translate("TodayPage", "Check again"), "mix_check")
+                return self._check_mix(_mix_unsure(now, found), translate("TodayPage", "Check again"), found)
             case Need.BAGS_OFF:
-                return self.leading(_bags_off(found), translate("TodayPage", "Check the mix"), "mix_check")
+                return self._check_mix(_bags_off(found), translate("TodayPage", "Check the mix"), found)
             case Need.CHECK_MIX:
-                return self.leading(_unchecked(found), translate("TodayPage", "Check the mix"), "mix_check")
+                return self._check_mix(_unchecked(found), translate("TodayPage", "Check the mix"), found)
         return self._sheets(now, found, lot_id)
+
+    def _check_mix(self, words: str, text: str, found: Waiting) -> Told:
+        """To the check of that batch, whichever part of the page was looked at last."""
+        return self.leading(words, text, "mix_check", f"check:{found.check.id if found.check else ''}")
 
     def _mark(self, now: Standing, found: Waiting) -> Told:
         assert found.lot is not None
@@ -348,7 +353,7 @@ def _other_line(found: Waiting) -> str:
     return text.format(scoop=found.scoop.name, old=old, number=found.lot.lot_number)
 
 
-def _mix_off(found: Waiting) -> str:
+def _mix_off(now: Standing, found: Waiting) -> str:
     if found.check is not None and found.check.verdict == THIN:
         text = translate(
             "TodayPage",
@@ -361,7 +366,7 @@ def _mix_off(found: Waiting) -> str:
             "The mix with lot {number} was too strong on {day}. It stays here until a check reads right, or until the "
             "lot is no longer fed.",
         )
-    return _lot_and_day(text, found)
+    return _lot_and_day(text, found, now.plans)
 
 
 def _bags_off(found: Waiting) -> str:
@@ -380,7 +385,7 @@ def _bags_off(found: Waiting) -> str:
     return _lot_and_day(text, found)
 
 
-def _mix_unsure(found: Waiting) -> str:
+def _mix_unsure(now: Standing, found: Waiting) -> str:
     assert found.check is not None
     if leans(found.check) == THIN:
         text = translate(
@@ -394,13 +399,17 @@ def _mix_unsure(found: Waiting) -> str:
             "The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of "
             "bags comes out right, or until the lot is no longer fed.",
         )
-    return _lot_and_day(text, found)
+    return _lot_and_day(text, found, now.plans)
 
 
-def _lot_and_day(text: str, found: Waiting) -> str:
+def _lot_and_day(text: str, found: Waiting, plans: Sequence[Plan] = ()) -> str:
+    """With the plans it is told whose batch was checked, where there are several."""
     assert found.lot is not None
     assert found.day is not None
-    return text.format(number=found.lot.lot_number, day=day_text(found.day))
+    number = found.lot.lot_number
+    if found.check is not None and (whose := whose_batch(found.check, plans)):
+        number = translate("TodayPage", "{lot} (batch for {whose})").format(lot=number, whose=whose)
+    return text.format(number=number, day=day_text(found.day))
 
 
 def _unchecked(found: Waiting) -> str:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-from herd import Herd
+from herd import Herd, group
 from mix_hands import NOW, bag_count_of, kept_check, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
@@ -16,6 +16,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.standing import standing
 from calibrator.model import Instrument, InstrumentKind, MixCheck, ReadingKind, UnitSystem, new_id
 
@@ -308,6 +309,40 @@ def test_bags_that_are_surely_off_wait_until_a_count_or_a_sure_check_is_right(
     assert _mix_needs(herd) == [Need.BAGS_OFF]  # of that nothing is sure
     kept_check(herd, 28, 0.13, verdict="inside")
     assert not _mix_needs(herd)
+
+
+def test_bags_that_are_off_are_told_beside_a_check_that_is_off(herd: Herd) -> None:
+    kept_check(herd, 26, 0.11, verdict="thin")
+    bag_count_of(herd, 27, 1280)
+    assert _mix_needs(herd) == [Need.MIX_OFF, Need.BAGS_OFF]
+
+
+def test_the_day_says_whose_mix_was_off_and_leads_to_the_check_of_it(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    plan = herd.plan("Hutch milk", group(30, "small"), group(20, "big"))
+    desk.changed.emit()
+    assert page.check.batch_form.group.currentText() == "Morning milk, hutches"
+    page.bring_up("bags")
+    kept_check(herd, 27, 0.11, verdict="thin", plan_id=plan.id, group_name="big")
+    today = TodayPage(desk)
+    qtbot.addWidget(today)
+    today.reload()
+    (told,) = [line for line in today.rows if "too thin" in line.words]
+    assert told.words.startswith("The mix with lot 25-0202B (batch for Hutch milk, big) was too thin on ")
+    with qtbot.waitSignal(desk.go_to) as gone:
+        told.button.click()
+    name, thing_id = gone.args or ()
+    assert name == "mix_check"
+    page.open(thing_id)
+    assert page.check.isVisible()
+    form = page.check.batch_form
+    assert (form.group.currentText(), form.calves.count(), form.group_assumed) == ("Hutch milk, big", 20, False)
+    assert page.check.readings.first.line.hasFocus()
+    type_in(qtbot, page.check.readings.first.line, "9.5")
+    kept = kept_check(herd, 28, 0.11, verdict="thin", plan_id=plan.id, group_name="small")
+    page.open(f"check:{kept.id}")
+    assert form.group.currentText() == "Hutch milk, big"  # what is being typed is of that one
 
 
 def _mix_needs(herd: Herd) -> list[Need]:
