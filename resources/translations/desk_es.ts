@@ -10107,6 +10107,14 @@ entre {low} y {high}
         <translation>Del lote entero todavía no se sabe lo suficiente: pese una llenada de cada costal que abra.</translation>
     </message>
     <message>
+        <source>The spot fills came out right, yet by the bags counted each feeding gets too much powder. Watch a batch being mixed: is each scoopful filled as the label says, are as many taken as the chart says?</source>
+        <translation>Las llenadas de control salieron bien, pero según los costales contados cada toma lleva demasiado polvo. Vea cómo se hace una mezcla: ¿se llena cada medida como dice la etiqueta?, ¿se echan tantas como dice la tabla?</translation>
+    </message>
+    <message>
+        <source>The spot fills came out right, yet by the bags counted each feeding gets too little powder. Watch a batch being mixed: is each scoopful filled as the label says, are as many taken as the chart says?</source>
+        <translation>Las llenadas de control salieron bien, pero según los costales contados cada toma lleva muy poco polvo. Vea cómo se hace una mezcla: ¿se llena cada medida como dice la etiqueta?, ¿se echan tantas como dice la tabla?</translation>
+    </message>
+    <message>
         <source>This bag: {mass}, {off} less than {target}.</source>
         <translation>Este costal: {mass}, {off} menos que {target}.</translation>
     </message>
@@ -12150,6 +12158,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of bags comes out right, or until the lot is no longer fed.</source>
         <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión o un conteo de costales salga bien, o se deje de usar el lote.</translation>
+    </message>
+    <message>
+        <source>{lot} (batch for {whose})</source>
+        <translation>{lot} (mezcla para {whose})</translation>
     </message>
     <message>
         <source>The mix with lot {number} was not checked yet.</source>
