@@ -450,7 +450,7 @@ def caution_words(caution: Caution, *, unsure: bool = False) -> str:
             "MixWords", "Too hot to drink: let it cool. Calves want it at 100 to 105 °F (38 to 41 °C)."
         ),
         Caution.TOO_COOL: translate(
-            "MixWords", "Too cool for calves: below 85 °F (29 °C). They want 100 to 105 °F (38 to 41 °C)."
+            "MixWords", "Too cool for calves: below 85 °F (29 °C or less). They want 100 to 105 °F (38 to 41 °C)."
         ),
         Caution.SOLIDS_RISK: translate("MixWords", "Above 17 % solids calves risk scours. Do not feed it like this."),
         Caution.SOLIDS_LOW: translate("MixWords", "Below 12 % solids: weaker than what is usually aimed at."),

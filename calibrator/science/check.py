@@ -29,7 +29,6 @@ TOO_HOT_TO_DRINK_C = (108.0 - 32.0) / 1.8
 
 WANTED_WARMTH_C = (100.0 - 32.0) / 1.8, (105.0 - 32.0) / 1.8
 """Calves want 100 to 105 °F: common practice, no source."""
-_WHOLE_DEGREE_C = 0.5 / 1.8  # no thermometer of the barn tells less than half a degree Fahrenheit
 _WATER_ALIKE_C = 2.0
 """Water is drawn as warm as planned to about so much: common practice, no source."""
 
@@ -287,12 +286,14 @@ class Drunk(StrEnum):
     WARMER = "warmer"
 
 
-def drunk(celsius: float) -> Drunk:
-    """Where a temperature lies about the range that calves want, °C."""
-    low, high = WANTED_WARMTH_C
-    if celsius < low - _WHOLE_DEGREE_C:
+def drunk(degrees: int, wanted: tuple[int, int]) -> Drunk:
+    """Where a temperature lies about the range that calves want: whole degrees of one scale, °C or °F, as both are
+    told, so that what reads as within is within.
+    """
+    low, high = wanted
+    if degrees < low:
         return Drunk.COOLER
-    return Drunk.WARMER if celsius > high + _WHOLE_DEGREE_C else Drunk.AS_WANTED
+    return Drunk.WARMER if degrees > high else Drunk.AS_WANTED
 
 
 def drawn(water_c: float, planned_c: float) -> Drunk:

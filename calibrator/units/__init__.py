@@ -44,6 +44,7 @@ from calibrator.units.show import (
     show_with_uncertainty,
     span_from_default_unit,
     span_in_default_unit,
+    whole_degrees,
 )
 
 __all__ = [
@@ -91,6 +92,7 @@ __all__ = [
     "show_with_uncertainty",
     "span_from_default_unit",
     "span_in_default_unit",
+    "whole_degrees",
     "with_unit",
     "with_units_bound",
 ]

@@ -241,6 +241,12 @@ def show_temperature(temperature_c: float, system: UnitSystem) -> str:
     return f"{decimals(from_base(Fraction(temperature_c), unit), 0)} {unit}"
 
 
+def whole_degrees(temperature_c: float, system: UnitSystem) -> int:
+    """The number that `show_temperature` tells."""
+    unit = default_unit(Kind.TEMPERATURE, system)
+    return int(round_to(from_base(Fraction(temperature_c), unit), Fraction(1)))
+
+
 def show_temperature_within(
     temperature_c: float, half_width_c: float, system: UnitSystem, *, decimal_comma: bool = False
 ) -> str:

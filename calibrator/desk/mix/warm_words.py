@@ -9,7 +9,7 @@ from calibrator.desk.speech import decimal_comma
 from calibrator.model import ReadingKind, UnitSystem
 from calibrator.science.check import WANTED_WARMTH_C, Caution, Drunk, drawn, drunk
 from calibrator.science.thermometer import Thermometer, Warmth, needs_mending
-from calibrator.units import show_temperature, show_temperature_span, show_temperature_within
+from calibrator.units import show_temperature, show_temperature_span, show_temperature_within, whole_degrees
 
 translate = QCoreApplication.translate
 
@@ -31,7 +31,7 @@ def off_words(found: MixFindings, system: UnitSystem) -> str:
     graver one tells it.
     """
     warm = _at_the_calf(found)
-    if warm is None or drunk(warm.celsius) is Drunk.AS_WANTED:
+    if warm is None or (lies := _about_wanted(warm, system)) is Drunk.AS_WANTED:
         return ""
     text = {
         Drunk.COOLER: translate(
@@ -42,7 +42,7 @@ def off_words(found: MixFindings, system: UnitSystem) -> str:
         Drunk.WARMER: translate(
             "MixWords", "{warmth} is warmer than the {low} to {high} that calves want. The product's label decides."
         ),
-    }[drunk(warm.celsius)]
+    }[lies]
     low, high = (_plain(each, system) for each in WANTED_WARMTH_C)
     return text.format(warmth=_plain(warm.celsius, system), low=low.partition("\u00a0")[0], high=high)
 
@@ -55,9 +55,14 @@ def _at_the_calf(found: MixFindings) -> Warmth | None:
     return read.get(ReadingKind.CALF_TEMPERATURE) or read.get(ReadingKind.MIX_TEMPERATURE)
 
 
+def _about_wanted(warm: Warmth, system: UnitSystem) -> Drunk:
+    low, high = (whole_degrees(each, system) for each in WANTED_WARMTH_C)
+    return drunk(whole_degrees(warm.celsius, system), (low, high))
+
+
 def _as_wanted(found: MixFindings, system: UnitSystem) -> str:
     warm = _at_the_calf(found)
-    if warm is None or drunk(warm.celsius) is not Drunk.AS_WANTED:
+    if warm is None or _about_wanted(warm, system) is not Drunk.AS_WANTED:
         return ""
     return translate("MixWords", "{warmth}: as calves want it.").format(warmth=_plain(warm.celsius, system))
 

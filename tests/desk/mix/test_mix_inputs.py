@@ -13,6 +13,8 @@ from PySide6.QtCore import QLocale, Qt
 from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
 from pytestqt.qtbot import QtBot
 
+from calibrator.desk.mix.warm_words import off_words
+from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.model import (
     Cylinder,
@@ -20,13 +22,17 @@ from calibrator.model import (
     InstrumentCheck,
     InstrumentKind,
     MixCheck,
+    ReadingKind,
     ReferenceMix,
+    UnitSystem,
     Vessel,
     new_id,
 )
 from calibrator.records import Records
 from calibrator.science.check import Caution, Verdict
 from calibrator.science.solids import SolidsFrom
+from calibrator.science.thermometer import Warmth
+from calibrator.units import show_temperature
 
 NOW = FIRST_DAY + timedelta(days=30)
 
@@ -271,6 +277,17 @@ def test_how_warm_it_is_for_the_calf_is_always_told(qtbot: QtBot, page: MixCheck
         type_in(qtbot, calf_field.line, "80 F")
         assert "calves want" not in warm.text()
         assert "Too cool for calves" in labels(page.check.verdict)
+
+
+@pytest.mark.parametrize(("units", "within"), [(UnitSystem.METRIC, range(38, 42)), (UnitSystem.FARM, range(100, 106))])
+def test_a_warmth_is_judged_as_it_reads(units: UnitSystem, within: range) -> None:
+    """Half a degree beside an end that reads as the end lies within, one that reads as the next does not."""
+    unit = "°C" if units is UnitSystem.METRIC else "°F"
+    for tenths in range(10 * within[0] - 20, 10 * within[-1] + 20):
+        celsius = tenths / 10 if units is UnitSystem.METRIC else (tenths / 10 - 32) / 1.8
+        found = MixFindings(warm=((ReadingKind.CALF_TEMPERATURE, Warmth(celsius, 1.0)),))
+        reads = int(show_temperature(celsius, units).removesuffix(f" {unit}"))
+        assert (off_words(found, units) == "") == (reads in within), reads
 
 
 def test_the_water_is_told_beside_what_the_plan_has(qtbot: QtBot, page: MixCheckPage) -> None:
