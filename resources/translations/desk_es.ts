@@ -5960,8 +5960,8 @@ entre {low} y {high}
         <translation>Demasiado caliente para tomarla: déjela enfriar. Las becerras la quieren de 100 a 105 °F (38 a 41 °C).</translation>
     </message>
     <message>
-        <source>Too cool for calves: below 85 °F (29 °C). They want 100 to 105 °F (38 to 41 °C).</source>
-        <translation>Demasiado fría para las becerras: menos de 85 °F (29 °C). La quieren de 100 a 105 °F (38 a 41 °C).</translation>
+        <source>Too cool for calves: below 85 °F (29 °C or less). They want 100 to 105 °F (38 to 41 °C).</source>
+        <translation>Demasiado fría para las becerras: menos de 85 °F (29 °C o menos). La quieren de 100 a 105 °F (38 a 41 °C).</translation>
     </message>
     <message>
         <source>Above 17 % solids calves risk scours. Do not feed it like this.</source>
