@@ -15,7 +15,16 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.portions import Portions, portions
-from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, manner_of, trim_water, trimmed_manner, usual
+from calibrator.science.scoops import (
+    ScoopCount,
+    ScoopWay,
+    WaterTrim,
+    manner_of,
+    parts_of,
+    trim_water,
+    trimmed_manner,
+    usual,
+)
 from calibrator.science.vessels import Fit, fit, level_mm, usable_ml
 from calibrator.values import dataclass
 
@@ -227,11 +236,10 @@ class GroupSheet:
     @cached_property
     def manner(self) -> tuple[ScoopWay, ...]:
         """The one manner of filling that the table keeps wherever it fits; () where there is none."""
-        feeding_g = self.per_calf.powder_g * self.shares[0]
-        if not self.ways or feeding_g <= 0 or self.rule.rule is ScoopRule.WEIGH:
+        if not self.ways or self._feeding_g <= 0 or self.rule.rule is ScoopRule.WEIGH:
             return ()
         if self.rule.rule is ScoopRule.ONE_KIND:
-            return trimmed_manner(feeding_g, tuple(self._kinds()), MOST_TRIMMED_SHARE)
+            return trimmed_manner(self._feeding_g, tuple(self._kinds()), MOST_TRIMMED_SHARE)
         return self._manner_by(self.ways)
 
     def count_of(self, powder_g: float) -> ScoopCount | None:
@@ -243,15 +251,19 @@ class GroupSheet:
         if not ways or powder_g <= 0 or self.rule.rule is ScoopRule.WEIGH:
             return None
         tolerance = self.farm.tolerance_share
-        return usual(powder_g, ways, tolerance, fractions=self._fractions, manner=self._manner_by(ways))
+        return usual(powder_g, ways, tolerance, fractions=self._fractions(ways), manner=self._manner_by(ways))
 
     def _manner_by(self, ways: tuple[ScoopWay, ...]) -> tuple[ScoopWay, ...]:
-        feeding_g = self.per_calf.powder_g * self.shares[0]
-        return manner_of(feeding_g, ways, self.farm.tolerance_share, self._fractions)
+        return manner_of(self._feeding_g, ways, self.farm.tolerance_share, self._fractions(ways))
+
+    def _fractions(self, ways: tuple[ScoopWay, ...]) -> tuple[float, ...]:
+        if self.rule.rule is not ScoopRule.FEWEST:
+            return (1.0,)
+        return parts_of(self._feeding_g, ways, self.farm.tolerance_share, self.rule.part_fills)
 
     @property
-    def _fractions(self) -> tuple[float, ...]:
-        return (1.0, *(self.rule.part_fills if self.rule.rule is ScoopRule.FEWEST else ()))
+    def _feeding_g(self) -> float:
+        return self.per_calf.powder_g * self.shares[0]
 
     def _trim(self, mix: Mix) -> WaterTrim | None:
         """Whole scoopfuls of the table's one kind; where that changes the amount too much, of the kind that changes it

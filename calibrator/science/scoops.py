@@ -11,7 +11,9 @@ The rule, fixed beforehand, so that nobody has to trust a clever count while cal
 Within this rule the search is exact; see `scoop_search`. What people are told first (`usual`) is a count to the line
 of one scoop, where such a count lies within the tolerance and takes at most `MOST_TIMES_FEWEST` times the fewest:
 a feeder holds a marked scoop, and fills it to its line. Where no whole number comes out and part fills are allowed,
-one part fill to that line may end the count: 7 1/2 to the line, not 3 level and 4 to the line. Where a feeding takes
+one part fill to that line may end the count: 7 1/2 to the line, not 3 level and 4 to the line. Halves are allowed
+anyway where a calf's own feeding ends in half a scoopful to the line (`parts_of`): its label has a line for that, and
+a table that avoids it mixes level and line otherwise in each row. Where a feeding takes
 level scoops and one to the line, it is that, once for each calf: what the label says. That holds beyond
 `MOST_COUNTABLE` too: a table in which 25 calves are told level where 24 are told to the line would have the wrong
 powder counted. So many are better weighed, and are told as a count to the line beside that.
@@ -57,6 +59,7 @@ __all__ = [
     "WaterTrim",
     "fewest_table",
     "manner_of",
+    "parts_of",
     "scoop_count",
     "spread_95_g",
     "trim_water",
@@ -66,6 +69,7 @@ __all__ = [
 ]
 
 MOST_SCOOPFULS = 400
+HALF = 0.5
 MOST_TIMES_FEWEST = 2
 
 
@@ -296,6 +300,24 @@ def _as_meant(ways: Sequence[ScoopWay]) -> list[_Meant]:
         line, _ = of.get(FillWay.TO_MARK, (-1, 0))
         found.append(_Meant(line, level, level_n, sum(n * way.mass_g for way, n in feeding)))
     return found
+
+
+def parts_of(
+    feeding_g: float, ways: Sequence[ScoopWay], tolerance_share: float, allowed: Sequence[float] = ()
+) -> tuple[float, ...]:
+    """The `fractions` of a scoopful for a table of so much powder a feeding: whole ones, the part fills that a person
+    `allowed`, and halves where one feeding is some scoopfuls to a scoop's line and half of one, within the tolerance
+    (0 … 0.5). Raises CannotCompute for a feeding that is not above zero.
+    """
+    wanted_g = positive(feeding_g, "The weight of powder")
+    for meant in _as_meant(ways):
+        if meant.line < 0 or meant.single < 0:
+            continue
+        halves = round(2 * wanted_g / meant.mass_g)
+        near = abs(halves * meant.mass_g / 2 / wanted_g - 1) <= tolerance_share
+        if halves > 2 and halves % 2 and near:
+            return tuple(dict.fromkeys((1.0, *allowed, HALF)))
+    return (1.0, *allowed)
 
 
 def usual(

@@ -420,6 +420,7 @@ def test_wrong_is_coloured_by_the_theme(qtbot: QtBot, qapp: QApplication, dark: 
     theme = Theme(qapp)
     theme.force(dark)
     field = QuantityField(Kind.MASS, FARM)
+    theme.dress(field)
     qtbot.addWidget(field)
     field.show()
     field.set_typed("2 qt")

@@ -18,6 +18,7 @@ from calibrator.science.scoops import (
     ScoopWay,
     fewest_table,
     manner_of,
+    parts_of,
     trim_water,
     trimmed_manner,
     usual,
@@ -363,3 +364,29 @@ def test_water_trimmed_to_scoopfuls_keeps_one_kind() -> None:
     near, far = replace(LEVEL, mass_g=290.0), replace(LINE, mass_g=200.0)
     assert trimmed_manner(283.5, (far, near), 0.1) == (near,)
     assert trimmed_manner(283.5, (), 0.1) == ()
+
+
+@given(calves=st.integers(1, 60), line_g=st.floats(200.0, 300.0), off=st.floats(-0.015, 0.015))
+def test_one_and_a_half_to_the_line_a_calf_is_so_for_each_number_of_calves(
+    calves: int, line_g: float, off: float
+) -> None:
+    """The label has a line for the half: a row of level scoopfuls and some to the line is filled otherwise."""
+    line, level = replace(LINE, mass_g=line_g), replace(LEVEL, mass_g=1.36 * line_g)
+    feeding_g = 1.5 * line_g * (1 + off)
+    parts = parts_of(feeding_g, (level, line), 0.02)
+    assert parts == (1.0, 0.5)
+    manner = manner_of(feeding_g, (level, line), 0.02, parts)
+    count = usual(calves * feeding_g, (level, line), 0.02, fractions=parts, manner=manner)
+    assert count is not None
+    assert [way for way, _ in count.parts] == [line]
+    assert abs(count.total_g / (calves * feeding_g) - 1) <= 0.02 + 1e-9
+
+
+def test_halves_are_counted_unasked_only_where_a_feeding_ends_in_one() -> None:
+    line, level = replace(LINE, mass_g=250.0), replace(LEVEL, mass_g=340.0)
+    assert parts_of(250.0, (level, line), 0.02) == (1.0,)
+    assert parts_of(125.0, (level, line), 0.02) == (1.0,)  # half a scoopful alone has a line of its own
+    assert parts_of(510.0, (level, line), 0.02) == (1.0,)  # one and a half level has no line
+    assert parts_of(375.0, (level, replace(line, full_scoops=1)), 0.02) == (1.0,)
+    assert parts_of(390.0, (level, line), 0.02) == (1.0,)
+    assert parts_of(375.0, (level, line), 0.02, (0.5, 0.25)) == (1.0, 0.5, 0.25)
