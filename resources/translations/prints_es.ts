@@ -224,7 +224,7 @@
         </message>
         <message>
             <source>mix to {volume}</source>
-            <translation>mezcla hasta {volume}</translation>
+            <translation>mezcle a {volume}</translation>
         </message>
         <message>
             <source>{volume} of water per calf</source>

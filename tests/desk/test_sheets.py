@@ -21,7 +21,19 @@ from calibrator.desk.sheets import (
 )
 from calibrator.desk.standing import standing
 from calibrator.desk.table_words import scoops_text, telling
-from calibrator.model import Box, FillWay, Paper, Plan, PrintKind, RateBasis, UnitSystem, Vessel, VolumeMeans
+from calibrator.model import (
+    Box,
+    FillWay,
+    Paper,
+    Plan,
+    PrintKind,
+    RateBasis,
+    Scoopfuls,
+    ScoopRule,
+    UnitSystem,
+    Vessel,
+    VolumeMeans,
+)
 from calibrator.prints.chart_scoopfuls import Style, words_below
 from calibrator.prints.chart_words import group_told, row_cells
 from calibrator.prints.languages import Tongue, Words
@@ -248,15 +260,15 @@ def test_where_water_is_told_a_chart_says_how_much_mix_each_calf_is_to_drink(her
 
 
 def test_a_row_filled_otherwise_than_the_chart_says_so_in_capitals(herd: Herd) -> None:
-    """One and a half of the line's weight a calf: even counts go to the line, some odd ones only level."""
+    """13.2 oz a calf, 10 oz to the line and 11 level: ten calves go to the line, eleven only level."""
     signed = herd.sign("25-1103C", 1.1 * TEN_OZ_LEVEL)
     here = powder_in_use(herd.records, standing(herd.records, herd.farm))
-    fifteen = replace(group(10), rate=replace(group(10).rate, powder_mass_g=15 * OZ_G))
-    plan = herd.plan("Milk", fifteen, count_from=10, count_to=11)
+    thirteen = replace(group(10), rate=replace(group(10).rate, powder_mass_g=13.2 * OZ_G))
+    plan = herd.plan("Milk", thirteen, count_from=10, count_to=11)
     sheet = plan_sheet(herd.farm, plan, None, here)
     kept, odd = (sheet.groups[0].line(number) for number in (0, 1))
     to = telling(sheet.groups[0])
-    assert (scoops_text(kept, to), scoops_text(odd, to)) == ("15 to the line", "15 LEVEL")
+    assert (scoops_text(kept, to), scoops_text(odd, to)) == ("13 to the line", "13 LEVEL")
     printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
     facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en", "es")))
     rows = [
@@ -266,6 +278,18 @@ def test_a_row_filled_otherwise_than_the_chart_says_so_in_capitals(herd: Herd) -
     assert [row.parts[0].ways for row in rows] == [("to the line", "hasta la línea"), ("LEVEL", "AL RAS")]
     bare = Style(9.0, told=False)
     assert [words_below(row.parts[0], bare) for row in rows] == [[], ["LEVEL / AL", "RAS"]]
+
+
+def test_half_a_scoopful_of_each_calf_is_counted_though_the_plan_allows_no_part_fills(herd: Herd) -> None:
+    """One and a half of the line's weight a calf, as its label tells: no row mixes in level scoopfuls."""
+    herd.sign("25-1103C", 1.1 * TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    fifteen = replace(group(10), rate=replace(group(10).rate, powder_mass_g=15 * OZ_G))
+    for counted, told in ((ScoopRule.FEWEST, "16 1/2 to the line"), (ScoopRule.WEIGH, "")):
+        plan = herd.plan("Milk", fifteen, count_from=10, count_to=11, scoopfuls=Scoopfuls(rule=counted))
+        one = plan_sheet(herd.farm, plan, None, here).groups[0]
+        assert scoops_text(one.line(1), telling(one)).endswith(told)
+        assert "LEVEL" not in scoops_text(one.line(0), telling(one))
 
 
 def test_a_group_filled_otherwise_than_the_chart_says_so_in_capitals(herd: Herd) -> None:

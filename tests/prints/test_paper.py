@@ -177,7 +177,7 @@ SMALL_WORDS = (
     "makes",
     "rinde",
     "mix to",
-    "mezclada",
+    "mezcle a",
     "better weighed",
     "mejor péselo",
     "to the line",
@@ -270,7 +270,7 @@ def test_nine_counts_to_be_filled_up_hang_on_one_page_in_both_languages(batches:
     assert len(document.pages) == 1
     small = [t for t in texts(document) if t.text.startswith(SMALL_WORDS)]
     assert min(t.size_mm for t in small) >= 3.29
-    assert f"mix to / mezclada: {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
+    assert f"mix to / mezcle a {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
 
 
 def test_two_feeders_find_their_names_from_afar_where_the_rows_leave_room() -> None:
