@@ -29,7 +29,7 @@ from calibrator.science.check import (
 from calibrator.science.correction import Addition, Correction, correct
 from calibrator.science.correction import Batch as InVessel
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, by_hydrometer, by_jug
+from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, by_hydrometer, by_jug, mix_shows_sg
 from calibrator.science.mixing import Mix
 from calibrator.science.other_batch import calves_of, is_batch
 from calibrator.science.own_line import Line
@@ -224,6 +224,24 @@ def right_brix(batch: Batch, aim: Aim, tools: Tools, instrument_id: str, at: dat
     work = _Work(batch, [usual], tools, at)
     ways = work.attempt(_bound(_by_drops, work))
     return reading_for(USUAL_BRIX, best(ways), aim.target_share) if ways else None
+
+
+@dataclass(frozen=True)
+class RightSg:
+    """What a hydrometer would show of a mix as wanted, and at how warm a mix, °C."""
+
+    value: float
+    mix_c: float
+
+
+def right_sg(batch: Batch, aim: Aim, tools: Tools, readings: Sequence[Reading], tool_id: str, at: datetime) -> RightSg:
+    """For the mix as warm as it was read, else as warm as its water is planned to be.
+
+    Raises CannotCompute for an aim that no mix can have.
+    """
+    mix_c = _Work(batch, readings, tools, at).mix_c()
+    powder = batch.now.powder.powder
+    return RightSg(mix_shows_sg(aim.target_share, hydrometer(tools, tool_id, at), powder, mix_c), mix_c)
 
 
 def right_by_line(line: Line, tool: Refractometer, target_share: float) -> float:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from calibrator.desk.mix_checks import MixFindings
+from calibrator.desk.mix_checks import MixFindings, RightSg
 from calibrator.desk.needs import STRONG, THIN, leans
 from calibrator.desk.parts import Tone
 from calibrator.desk.speech import decimal_comma
-from calibrator.model import FillWay, MixCheck, UnitSystem
+from calibrator.model import FillWay, InstrumentKind, MixCheck, UnitSystem
 from calibrator.science.causes import Cause, Fits, Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell
 from calibrator.science.correction import Add, Correction
@@ -96,6 +96,26 @@ def looks_right(judged: Judged) -> bool:
 def right_words(brix: float) -> str:
     """What the refractometer shows where all is well."""
     return translate("MixWords", "Right would be about {brix} °Brix.").format(brix=number(brix))
+
+
+def right_sg_words(right: RightSg, system: UnitSystem) -> str:
+    """What the hydrometer shows where all is well."""
+    warmth = show_temperature(right.mix_c, system)
+    text = translate("MixWords", "Right would be about {sg} on the hydrometer, in a mix of {warmth}.")
+    return text.format(sg=number(right.value, 3), warmth=warmth)
+
+
+def awaited_words(kind: InstrumentKind) -> str:
+    """What is to be read first with the instrument at hand."""
+    if kind is InstrumentKind.HYDROMETER:
+        return translate(
+            "MixWords", "Type what the hydrometer shows in the mix, and how warm the mix is: the verdict comes at once."
+        )
+    if kind is InstrumentKind.JUG:
+        return translate(
+            "MixWords", "Type what the mix in the jug weighs, and how warm it is: the verdict comes at once."
+        )
+    return translate("MixWords", "Type the drops of the first pail, best three: the verdict comes at once.")
 
 
 def conflict_words(found: MixFindings) -> str:
@@ -312,8 +332,8 @@ def doubt_words(doubt: Doubt, *, water_ordered: bool = False) -> str:
     }[doubt]
 
 
-def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
-    """What reading would settle an open verdict that rests on this way."""
+def would_tell_words(judged: Judged, way: SolidsFrom, kind: InstrumentKind) -> str:
+    """What reading would settle an open verdict that rests on this way; `kind` is the instrument at hand."""
     if way in OF_RULES and looks_right(judged):
         return translate(
             "MixWords",
@@ -321,9 +341,7 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
             "two make a start, six a sure verdict; see the tab Brix calibration.",
         ).format(low=percent(judged.low), high=percent(judged.high))
     if way is SolidsFrom.FINISHED_VOLUME and judged.would_tell is not None:
-        return translate(
-            "MixWords", "The volume alone does not tell it. Read three drops of the mix with a refractometer."
-        )
+        return volume_alone_words(kind)
     if judged.would_tell is WouldTell.MORE_READINGS:
         if judged.more_readings == 1:
             return translate("MixWords", "One more drop would tell, if it reads like these.")
@@ -347,6 +365,15 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
         ),
     }
     return words[judged.would_tell] if judged.would_tell else ""
+
+
+def volume_alone_words(kind: InstrumentKind) -> str:
+    """What is to be read where a volume alone leaves it open."""
+    if kind is InstrumentKind.HYDROMETER:
+        return translate("MixWords", "The volume alone does not tell it. Float the hydrometer in the mix.")
+    if kind is InstrumentKind.JUG:
+        return translate("MixWords", "The volume alone does not tell it. Weigh a jug full of the mix.")
+    return translate("MixWords", "The volume alone does not tell it. Read three drops of the mix with a refractometer.")
 
 
 def may_be_fed_words(judged: Judged, *, alike: bool = True) -> str:

@@ -127,6 +127,19 @@ def by_hydrometer(
     return by_density(density, powder, SolidsFrom.HYDROMETER, specific_volume_u, doubts)
 
 
+def mix_shows_sg(share: float, hydrometer: Hydrometer, powder: Powder, temperature_c: float) -> float:
+    """What a hydrometer shows in a mix with this share of solids (0 … 0.6) at this temperature: `by_hydrometer`, the
+    other way round, its error in plain water with it.
+
+    Volumes add up, and the glass has grown with warmth (ISO 649-1). Raises CannotCompute for an impossible share.
+    """
+    between(share, 0.0, 0.6, "The solids", "0 and 60 %")
+    water = (1 - share) / density_g_per_ml(temperature_c)
+    grown = 1 + GLASS_PER_C * (temperature_c - hydrometer.reference_c)
+    mix_g_per_ml = 1 / (water + share * powder.specific_volume_ml_per_g)
+    return mix_g_per_ml * grown / density_g_per_ml(hydrometer.reference_c) + (hydrometer.offset or 0.0)
+
+
 def by_jug(
     masses_g: Sequence[float],
     jug_ml: float,

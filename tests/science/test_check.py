@@ -299,6 +299,17 @@ def test_hydrometer_and_jug_find_the_solids_that_were_mixed() -> None:
     assert mix_density.by_hydrometer([sg], meter, POWDER, 40.0).share == pytest.approx(mix.solids_share, abs=1e-9)
 
 
+@pytest.mark.parametrize("meter", [mix_density.Hydrometer(), mix_density.Hydrometer(15.6, 0.001, 0.002)])
+def test_what_a_hydrometer_should_show_is_read_back_as_those_solids(meter: mix_density.Hydrometer) -> None:
+    mix = mixing.mix_of(2000.0, 290.0, POWDER, 40.0)
+    shown = mix_density.mix_shows_sg(mix.solids_share, meter, POWDER, 40.0)
+    of_water = mix_density.water_shows_sg(meter, 40.0) + (meter.offset or 0.0)
+    assert shown - of_water == pytest.approx(
+        (mix.density_g_per_ml / mixing.density_g_per_ml(40.0) - 1) * mix_density.water_shows_sg(meter, 40.0)
+    )
+    assert mix_density.by_hydrometer([shown], meter, POWDER, 40.0).share == pytest.approx(mix.solids_share)
+
+
 def test_the_two_sg_scales_are_far_apart() -> None:
     mix = mixing.mix_of(2000.0, 290.0, POWDER, 20.0)
     floating = mix.density_g_per_ml / mixing.density_g_per_ml(20.0)
@@ -397,6 +408,7 @@ def test_a_line_lost_in_scatter_is_refused() -> None:
     "call",
     [
         lambda: brix([], FRESH),
+        lambda: mix_density.mix_shows_sg(0.61, mix_density.Hydrometer(), POWDER, 20.0),
         lambda: mix_density.by_hydrometer([], mix_density.Hydrometer(), POWDER, 20.0),
         lambda: mix_density.by_hydrometer([0.981], mix_density.Hydrometer(), POWDER, 5.0),
         lambda: mix_density.by_jug([], 1000.0, 1.0, 1.0, POWDER, 20.0),

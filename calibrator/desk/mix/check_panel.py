@@ -18,10 +18,20 @@ from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.mix.batch_form import BatchForm
 from calibrator.desk.mix.instrument_words import holds, state
 from calibrator.desk.mix.occasion_form import OccasionForm
-from calibrator.desk.mix.readings_form import ReadingsForm
+from calibrator.desk.mix.readings_form import READ_WITH, ReadingsForm
 from calibrator.desk.mix.verdict_panel import Told, VerdictPanel
-from calibrator.desk.mix_batch import FarmNow, farm_now
-from calibrator.desk.mix_checks import TEMPERATURES, VOLUME_KINDS, MixFindings, right_brix, work_out
+from calibrator.desk.mix_batch import Batch, FarmNow, farm_now
+from calibrator.desk.mix_checks import (
+    BRIX_KINDS,
+    TEMPERATURES,
+    VOLUME_KINDS,
+    Aim,
+    MixFindings,
+    RightSg,
+    right_brix,
+    right_sg,
+    work_out,
+)
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import leaning_words
 from calibrator.desk.parts import button, card, column, label, row
@@ -32,7 +42,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.beside import beside
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.model import Farm, Lot, MixCheck, Reading, ReadingKind, new_id
+from calibrator.model import Farm, InstrumentKind, Lot, MixCheck, Reading, ReadingKind, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.values import dataclass
 
@@ -113,7 +123,9 @@ class CheckPanel(QWidget):
         if self._kept is not None and self._withdrawn(self._kept.check):
             self._kept = None
         self.occasion.show_lots(standing)
-        self.no_tools.setVisible(not tools.instruments)
+        read_with = [tool for kind in READ_WITH for tool in tools.of(kind)]
+        for part in (self.no_tools, self.other_ways):
+            part.setVisible(not read_with)
         self.readings.show_tools(tools)
         self._of_another()
 
@@ -193,8 +205,7 @@ class CheckPanel(QWidget):
         readings, aim = self.readings.readings(), self.batch_form.aim()
         at = self.occasion.at() or self.desk.clock()
         unread = self.readings.unread()
-        tool = self.readings.refractometer_id
-        right = right_brix(batch, aim, self._tools, tool, at) if aim and self.readings.in_brix else None
+        right = self._right_brix(batch, aim, at)
         self.readings.show_right(right)
         told = [] if unread else readings
         self._found = work_out(
@@ -208,10 +219,43 @@ class CheckPanel(QWidget):
             stale = self._stale(readings, self._tools)
             whose = form.whose(by_volume=any(each.kind in VOLUME_KINDS for each in readings))
             other = form.name_of(self._found.other) if self._found.other else ""
-            self._told = Told(self._found, batch, unread, stale, right, whose, form.group_assumed, other)
+            self._told = Told(
+                self._found,
+                batch,
+                unread=unread,
+                stale=stale,
+                right_brix=right if self._told_of(InstrumentKind.REFRACTOMETER, readings) else None,
+                right_sg=self._right_sg(batch, aim, readings, at),
+                kind=self.readings.kind,
+                whose=whose,
+                assumed=form.group_assumed,
+                other=other,
+            )
         self._show_told()
         lot_known = self._now is not None and self._now.powder.lot is not None
         self.keep_button.setEnabled(bool(readings) and not unread and lot_known)
+
+    def _told_of(self, kind: InstrumentKind, readings: list[Reading]) -> bool:
+        """Whether it is told what such an instrument would show: it is at hand, or was read."""
+        read = {reading.kind for reading in readings}
+        kinds = {
+            InstrumentKind.REFRACTOMETER: set(BRIX_KINDS),
+            InstrumentKind.HYDROMETER: {ReadingKind.HYDROMETER_SG},
+        }
+        return self.readings.kind is kind or not read.isdisjoint(kinds[kind])
+
+    def _right_brix(self, batch: Batch, aim: Aim | None, at: datetime) -> float | None:
+        if aim is None or self._tools is None or not self.readings.in_brix:
+            return None
+        return right_brix(batch, aim, self._tools, self.readings.refractometer_id, at)
+
+    def _right_sg(self, batch: Batch, aim: Aim | None, readings: list[Reading], at: datetime) -> RightSg | None:
+        if aim is None or self._tools is None or not self._told_of(InstrumentKind.HYDROMETER, readings):
+            return None
+        try:
+            return right_sg(batch, aim, self._tools, readings, self.readings.hydrometer_id, at)
+        except CannotCompute:
+            return None  # what cannot be in readings or aim is told with the verdict
 
     def _show_told(self) -> None:
         """Tell what is typed, or what was kept last, in the units of now."""
@@ -256,7 +300,6 @@ class CheckPanel(QWidget):
     def _show_kept(self, check: MixCheck) -> None:
         """Empty the fields, and leave what was told where it is: it is read and carried out only now."""
         self._empty(Kept(check, self.desk.clock(), _in_use(self._standing)))
-        self._area.verticalScrollBar().setValue(0)
 
     def _kept_words(self, at: datetime) -> str:
         at = at.astimezone()
@@ -317,8 +360,9 @@ class CheckPanel(QWidget):
             self.work_out()
 
     def start(self) -> None:
-        """Put the cursor where the first drops are typed."""
-        self.readings.first.line.setFocus(Qt.FocusReason.OtherFocusReason)
+        """Put the cursor where the first reading is typed, in view from its top."""
+        self._area.verticalScrollBar().setValue(0)
+        self.readings.begins.line.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _first_wrong(self) -> TextField | Amount | None:
         when = self.occasion.first_wrong()
@@ -374,11 +418,8 @@ class CheckPanel(QWidget):
             ),
             "caution",
         )
-        self.no_tools = button(
-            self.tr("Enter your re&fractometer and thermometer"),
-            self.instruments_wanted.emit,
-            "link",
-        )
+        self.other_ways = label(self.tr("A hydrometer or a weighed jug tells it too."), "quiet")
+        self.no_tools = button(self.tr("En&ter your instruments"), self.instruments_wanted.emit, "link")
         # From the outside in: whatever is filled already is dressed anew by the style sheet at each place it is put in.
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
@@ -389,7 +430,7 @@ class CheckPanel(QWidget):
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(int(1.5 * SPACE))
-        inside.addWidget(card(row(self.no_tools, None), self.whose, self.readings, self.note))
+        inside.addWidget(card(self.other_ways, row(self.no_tools, None), self.whose, self.readings, self.note))
         inside.addWidget(self._batch)
         inside.addStretch(1)
         # What is told of the lot stands beside the fields: it grows while day and time are typed.

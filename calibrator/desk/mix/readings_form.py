@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from functools import partial
+from itertools import chain
 
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
@@ -17,6 +18,7 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import ROWS
+from calibrator.desk.widgets.later import take_turn
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import Instrument, InstrumentKind, Pail, Reading, ReadingKind, UnitSystem, Vessel
@@ -26,6 +28,7 @@ from calibrator.units.bare import Bare
 DROPS = Bare("11.2 11.4 11.2", -1.0, 32.0, 8)
 SUGAR_SG = Bare("1.045 1.046", 0.998, 1.135, 8)
 FLOAT_SG = Bare("1.032", 0.98, 1.15, 4)
+READ_WITH = (InstrumentKind.REFRACTOMETER, InstrumentKind.HYDROMETER, InstrumentKind.JUG)
 COLDEST_C, HOTTEST_C = 0.0, 100.0
 LIKE_CELSIUS = 30.0, 60.0  # what water and mix have in °C; in °F it would be far too cold for either
 
@@ -78,6 +81,7 @@ class ReadingsForm(QWidget):
         self.floating.setVisible(self.hydrometer.count() > 0)
         self.jug_mass.setVisible(self.jug.count() > 0)
         self._show_prism()
+        self._put_in_order()
 
     def show_vessel(self, vessel: Vessel | None) -> None:
         """A level tells a volume only where the vessel's shape is known."""
@@ -90,6 +94,24 @@ class ReadingsForm(QWidget):
             comma = decimal_comma()
             examples = {system: show_in_one_unit(volume_ml, system, decimal_comma=comma) for system in UnitSystem}
         self.volume.box.set_examples(examples)
+
+    @property
+    def kind(self) -> InstrumentKind:
+        """The instrument at hand: of those entered the one that tells most; a refractometer where none is."""
+        boxes = ((kind, box) for box, kind in self._boxes().items() if kind in READ_WITH)
+        return next((kind for kind, box in boxes if box.count()), InstrumentKind.REFRACTOMETER)
+
+    @property
+    def begins(self) -> BareField | Amount:
+        """The field of the instrument at hand, which stands first."""
+        by_kind: dict[InstrumentKind, BareField | Amount]
+        by_kind = {InstrumentKind.HYDROMETER: self.floating, InstrumentKind.JUG: self.jug_mass}
+        return by_kind.get(self.kind, self.first)
+
+    @property
+    def hydrometer_id(self) -> str:
+        """The hydrometer chosen; blank where the farm has none entered."""
+        return _id(self.hydrometer)
 
     @property
     def refractometer_id(self) -> str:
@@ -211,19 +233,38 @@ class ReadingsForm(QWidget):
         self._hydrometer = Captioned(self.tr("Hydrometer"), self.hydrometer)
         self._jug = Captioned(self.tr("Jug"), self.jug)
         self._thermometer = Captioned(self.tr("Thermometer"), self.thermometer)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(ROWS)
-        for widgets in (
-            (self._refractometer, Captioned(self.tr("Refractometer read in"), self.scale), self.prism),
-            (self.first, self.last),
-            (self._thermometer,),
-            (self.water, self.mix, self.calf),
-            (self.volume, self.level),
-            (self._hydrometer, self.floating),
-            (self._jug, self.jug_mass),
-        ):
-            layout.addWidget(SideBySide(*widgets))
+        self._rows = QVBoxLayout(self)
+        self._rows.setContentsMargins(0, 0, 0, 0)
+        self._rows.setSpacing(ROWS)
+        self._read_with = {
+            InstrumentKind.REFRACTOMETER: (
+                SideBySide(self._refractometer, Captioned(self.tr("Refractometer read in"), self.scale), self.prism),
+                SideBySide(self.first, self.last),
+            ),
+            InstrumentKind.HYDROMETER: (SideBySide(self._hydrometer, self.floating),),
+            InstrumentKind.JUG: (SideBySide(self._jug, self.jug_mass),),
+        }
+        self._always = (
+            SideBySide(self._thermometer),
+            SideBySide(self.water, self.mix, self.calf),
+            SideBySide(self.volume, self.level),
+        )
+        for each in self._in_order():
+            self._rows.addWidget(each)
+
+    def _in_order(self) -> list[SideBySide]:
+        """What is read with the instrument at hand first, the rest after what every check has."""
+        rest = [rows for kind, rows in self._read_with.items() if kind is not self.kind]
+        return [*self._read_with[self.kind], *self._always, *chain.from_iterable(rest)]
+
+    def _put_in_order(self) -> None:
+        wanted = self._in_order()
+        if self._rows.indexOf(wanted[0]) == 0:
+            return
+        for each in wanted:
+            self._rows.removeWidget(each)
+            self._rows.addWidget(each)
+        take_turn(self, *wanted)
 
     def _scale_chosen(self) -> None:
         sugar = self.scale.currentData() == ReadingKind.REFRACTOMETER_SG

@@ -12,11 +12,11 @@ from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.mix.warm_words import off_words, warm_words
 from calibrator.desk.mix_batch import Batch
-from calibrator.desk.mix_checks import MixFindings
+from calibrator.desk.mix_checks import MixFindings, RightSg
 from calibrator.desk.parts import button, card, clear, column, label, row, set_style_property, set_tone, show_if
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
-from calibrator.model import UnitSystem
+from calibrator.model import InstrumentKind, UnitSystem
 from calibrator.science.causes import Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell, surely_inside
 from calibrator.science.solids import Solids, SolidsFrom
@@ -29,14 +29,16 @@ OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 class Told:
     """All that is told of a check: `unread` says which reading could not be read and why, `stale` names other
     instruments whose checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted,
-    `whose` whose batch it is where that decides what is right, `assumed` where nobody has said it, `other` names the
-    batch that the volume is right for."""
+    `right_sg` what the hydrometer would, `kind` the instrument at hand, `whose` whose batch it is where that decides
+    what is right, `assumed` where nobody has said it, `other` names the batch that the volume is right for."""
 
     found: MixFindings
     batch: Batch
     unread: str = ""
     stale: str = ""
     right_brix: float | None = None
+    right_sg: RightSg | None = None
+    kind: InstrumentKind = InstrumentKind.REFRACTOMETER
     whose: str = ""
     assumed: bool = False
     other: str = ""
@@ -89,6 +91,7 @@ class VerdictPanel(QWidget):
         )
         self._found = MixFindings()
         self._right: list[str] = []
+        self._kind = InstrumentKind.REFRACTOMETER
         self.how = how_button(self._workings)
         self._cautions = QVBoxLayout()
         self._cautions.setSpacing(SPACE)
@@ -127,7 +130,10 @@ class VerdictPanel(QWidget):
         """Tell what the readings say."""
         found, batch = told.found, told.batch
         self._found = found
+        self._kind = told.kind
         self._right = [] if told.right_brix is None else [words.right_words(told.right_brix)]
+        if told.right_sg is not None:
+            self._right.append(words.right_sg_words(told.right_sg, system))
         show_if(self.how, found.best is not None)
         _say(self.whose, self._whose_words(told))
         set_tone(self.whose, "warn" if told.assumed else "")
@@ -182,7 +188,7 @@ class VerdictPanel(QWidget):
             set_style_property(self.verdict_card, "tone", "")
             set_tone(self.verdict, "")
             self.verdict.setText(self.tr("No verdict yet"))
-            awaited = self.tr("Type the drops of the first pail, best three: the verdict comes at once.")
+            awaited = words.awaited_words(self._kind)
             self.solids.setText(
                 self.tr("Say what solids are wanted.") if best is not None else " ".join([awaited, *self._right])
             )
@@ -202,7 +208,7 @@ class VerdictPanel(QWidget):
         fed = words.may_be_fed_words(judged, alike=_alike(found)) if may_be_fed(found) else ""
         _say(self.today, fed or words.conflict_words(found))
         told = [
-            words.would_tell_words(judged, best.way),
+            words.would_tell_words(judged, best.way, self._kind),
             self._inside_words(found, judged, best),
         ]
         _say(self.would_tell, " ".join(text for text in told if text))

@@ -64,6 +64,7 @@ class MixCheckPage(Page):
         }
         self._made: dict[str, QWidget] = {}
         self.tabs.currentChanged.connect(self._look_at)
+        self.tabs.called.connect(self._called)
         self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
@@ -165,7 +166,7 @@ class MixCheckPage(Page):
         if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and self._early():
             self._soon.stop()
             self.check.start()
-            QCoreApplication.sendEvent(self.check.readings.first.line, event.clone())
+            QCoreApplication.sendEvent(self.check.readings.begins.line, event.clone())
             return True
         return super().event(event)
 
@@ -228,6 +229,10 @@ class MixCheckPage(Page):
             getattr(self, name)
         if name == "line":
             self.line.show_hand(self.check.found)
+
+    def _called(self) -> None:
+        if self.tabs.currentWidget() is self._places["check"]:
+            self.check.start()
 
     def _panel(self, name: str, make: Callable[[Desk], P]) -> P:
         if name not in self._made:

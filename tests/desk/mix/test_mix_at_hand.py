@@ -1,0 +1,97 @@
+"""The page begins with the instrument that the farm has, and tells what that one should show."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from herd import Herd
+from mix_hands import labels, refractometer, type_in
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QApplication, QWidget
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.model import Instrument, InstrumentKind, new_id
+
+
+@pytest.fixture
+def floating(page: MixCheckPage, herd: Herd, desk: Desk) -> MixCheckPage:
+    entered(herd, InstrumentKind.HYDROMETER)
+    desk.changed.emit()
+    QApplication.processEvents()
+    return page
+
+
+def entered(herd: Herd, kind: InstrumentKind) -> None:
+    herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name=kind, kind=kind, volume_ml=1000.0))
+
+
+def top(field: QWidget, page: MixCheckPage) -> int:
+    return field.mapTo(page, QPoint(0, 0)).y()
+
+
+def test_with_no_instrument_the_page_says_what_else_can_be_used(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    panel = page.check
+    assert "hydrometer or a weighed jug" in labels(panel)
+    assert panel.no_tools.isVisible()
+    entered(herd, InstrumentKind.THERMOMETER)  # which tells no solids
+    desk.changed.emit()
+    assert panel.no_tools.isVisible()
+    refractometer(herd)
+    desk.changed.emit()
+    assert not panel.no_tools.isVisible()
+    assert not panel.other_ways.isVisible()
+
+
+def test_a_farm_with_a_hydrometer_alone_begins_with_it(qtbot: QtBot, floating: MixCheckPage) -> None:
+    readings = floating.check.readings
+    assert top(readings.floating, floating) < top(readings.mix, floating) < top(readings.first, floating)
+    assert "what the hydrometer shows" in floating.check.verdict.solids.text()
+    assert "Brix" not in floating.check.verdict.solids.text()
+    qtbot.waitUntil(lambda: floating.isActiveWindow() and not floating._soon.isActive())
+    floating.open("")
+    assert readings.floating.line.hasFocus()
+    for field in (readings.water, readings.mix):
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        assert field.line.hasFocus()
+    type_in(qtbot, readings.volume.line, "66 gal")
+    assert "refractometer" not in floating.check.verdict.would_tell.text()
+
+
+def test_the_hydrometer_field_stands_first_no_more_once_a_refractometer_is_entered(
+    floating: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    refractometer(herd)
+    desk.changed.emit()
+    QApplication.processEvents()
+    readings = floating.check.readings
+    assert top(readings.first, floating) < top(readings.mix, floating) < top(readings.floating, floating)
+    assert "Type the drops" in floating.check.verdict.solids.text()
+
+
+def test_what_the_hydrometer_should_show_is_told_and_is_right(qtbot: QtBot, floating: MixCheckPage) -> None:
+    panel = floating.check
+    type_in(qtbot, panel.readings.mix.line, "105 F")
+    told = re.search(r"about (1\.\d{3}) on the hydrometer, in a mix of 105 °F", panel.verdict.solids.text())
+    assert told is not None, panel.verdict.solids.text()
+    type_in(qtbot, panel.readings.floating.line, told[1])
+    judged = panel.found.judged
+    assert judged is not None
+    assert judged.deviation == pytest.approx(0.0, abs=0.002)
+    assert told[0] in panel.verdict.solids.text()
+
+
+def test_back_by_its_letter_the_tab_begins_at_its_first_field(qtbot: QtBot, page: MixCheckPage) -> None:
+    panel = page.check
+    bar = panel._area.verticalScrollBar()
+    qtbot.waitUntil(page.isActiveWindow)
+    panel.note.line.setFocus()
+    bar.setValue(bar.maximum())
+    assert bar.value() > 0
+    for letter in (Qt.Key.Key_Y, Qt.Key.Key_M):
+        qtbot.keyClick(page, letter, Qt.KeyboardModifier.AltModifier)
+        qtbot.wait(1)
+    assert panel.readings.first.line.hasFocus()
+    assert bar.value() == 0
