@@ -867,8 +867,12 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>No hay lote en uso. Elija abajo de qué lote se mezcló, o firme una pesada; las revisiones se guardan para un lote.</translation>
     </message>
     <message>
-        <source>Enter your re&amp;fractometer and thermometer</source>
-        <translation>Registre su re&amp;fractómetro y su termómetro</translation>
+        <source>A hydrometer or a weighed jug tells it too.</source>
+        <translation>También se puede con un densímetro o pesando una jarra.</translation>
+    </message>
+    <message>
+        <source>En&amp;ter your instruments</source>
+        <translation>Regis&amp;tre sus instrumentos</translation>
     </message>
 </context>
 <context>
@@ -5628,6 +5632,22 @@ entre {low} y {high}
         <translation>Lo correcto sería marcar unos {brix} °Brix.</translation>
     </message>
     <message>
+        <source>Right would be about {sg} on the hydrometer, in a mix of {warmth}.</source>
+        <translation>Lo correcto sería más o menos {sg} en el densímetro, con la mezcla a {warmth}.</translation>
+    </message>
+    <message>
+        <source>Type what the hydrometer shows in the mix, and how warm the mix is: the verdict comes at once.</source>
+        <translation>Escriba lo que marca el densímetro en la mezcla y la temperatura de la mezcla: el resultado llega enseguida.</translation>
+    </message>
+    <message>
+        <source>Type what the mix in the jug weighs, and how warm it is: the verdict comes at once.</source>
+        <translation>Escriba lo que pesa la mezcla en la jarra y su temperatura: el resultado llega enseguida.</translation>
+    </message>
+    <message>
+        <source>Type the drops of the first pail, best three: the verdict comes at once.</source>
+        <translation>Escriba las gotas de la primera cubeta, mejor tres: el resultado llega enseguida.</translation>
+    </message>
+    <message>
         <source>{solids} by {way}</source>
         <translation>{solids} por {way}</translation>
     </message>
@@ -5846,6 +5866,14 @@ entre {low} y {high}
     <message>
         <source>The reading is too near the limit for this instrument. Weigh the powder of the next batch instead.</source>
         <translation>La lectura está demasiado cerca del límite para este instrumento. Mejor pese el polvo de la próxima tanda.</translation>
+    </message>
+    <message>
+        <source>The volume alone does not tell it. Float the hydrometer in the mix.</source>
+        <translation>El volumen por sí solo no lo dice. Ponga el densímetro a flotar en la mezcla.</translation>
+    </message>
+    <message>
+        <source>The volume alone does not tell it. Weigh a jug full of the mix.</source>
+        <translation>El volumen por sí solo no lo dice. Pese una jarra llena de mezcla.</translation>
     </message>
     <message>
         <source>On average nothing speaks against it, but the pails differ: see below.</source>
@@ -13069,10 +13097,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{what} ({fits}).</source>
         <translation>{what} ({fits}).</translation>
-    </message>
-    <message>
-        <source>Type the drops of the first pail, best three: the verdict comes at once.</source>
-        <translation>Escriba las gotas de la primera cubeta, mejor tres: el resultado llega enseguida.</translation>
     </message>
     <message>
         <source>Each way: {ways}.</source>
