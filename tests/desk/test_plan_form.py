@@ -155,6 +155,23 @@ def test_the_other_bases_are_told_while_one_types(form: PlanForm, qtbot: QtBot) 
     assert same_mix(rate) == ""
 
 
+def test_the_same_mix_is_told_for_the_volume_of_the_recipe(form: PlanForm, qtbot: QtBot) -> None:
+    rate = form.groups[0].rate
+    put(qtbot, rate.volume.line, "3 qt")
+    assert "to 3 qt of mix" in same_mix(rate)
+    assert "2 qt" not in same_mix(rate)
+
+
+def test_the_way_to_vessels_comes_right_after_them(form: PlanForm) -> None:
+    form.vessel.setFocus()
+    assert "&v" in form.enter_vessel.text()
+    form.focusNextChild()
+    assert form.enter_vessel.hasFocus()
+    form.vessel.setFocus()
+    form._to_next()  # with Enter nobody is led away
+    assert form.temperature.line.hasFocus()
+
+
 def test_groups_come_and_go(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
     put(qtbot, form.name.line, "Morning milk")
     form.add.click()
@@ -231,7 +248,9 @@ def test_tab_reaches_the_fields_in_the_order_they_stand_in(form: PlanForm, qtbot
     places = [one.mapTo(form, one.rect().center()) for one in reached]
     for one, before, after in zip(reached[1:], places, places[1:], strict=False):
         below, beside = after.y() > before.y() + 5, abs(after.y() - before.y()) <= 12 and after.x() > before.x()
-        assert below or beside or one in (form.groups[0].remove, form.groups[1].remove), one.accessibleName()
+        # The way to vessels is beneath their list, and belongs to it.
+        elsewhere = (form.groups[0].remove, form.groups[1].remove, form.temperature.line)
+        assert below or beside or one in elsewhere, one.accessibleName()
 
 
 def test_enter_goes_on_through_the_whole_plan_and_keeps_nothing(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
@@ -240,7 +259,7 @@ def test_enter_goes_on_through_the_whole_plan_and_keeps_nothing(form: PlanForm, 
     for _ in range(6):
         qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
         if QApplication.focusWidget() in (form.vessel, editor.finished, editor.water, editor.rate.basis):
-            qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+            qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
         met.append(QApplication.focusWidget())
     wanted = [form.name.line, form.temperature.line, editor.calves, editor.feedings, editor.volume.line]
     assert met[:5] == wanted
@@ -457,7 +476,8 @@ def test_a_new_plan_suggests_the_volume_that_gives_the_usual_solids(form: PlanFo
 def test_that_one_of_the_two_must_be_chosen_is_seen_before_one_keeps(form: PlanForm) -> None:
     editor = form.groups[0]
     assert editor._means_note.text() == (
-        "Choose one: 2 qt of mix has 1.78 qt of water in it; 2 qt of water becomes 2.22 qt with its powder."
+        "Choose one: 2 qt of mix has 1.78 qt of water and 10.0 oz of powder in it; 2 qt of water becomes 2.22 qt with "
+        "10.0 oz of powder."
     )
     assert editor._means_note.property("state") == "care"
     assert editor.rate.outcome.text() == ""
@@ -476,11 +496,12 @@ def test_the_difference_between_mix_and_water_is_told_by_the_figures_typed_as_th
     editor.finished.click()
     told = editor._means_note.text()
     water = told.removeprefix("Each calf drinks 2 1/2 qt of mix: ").removesuffix(" of water and its powder.")
-    assert f"2 1/2 qt of mix has {water} of water in it" in before
+    assert f"2 1/2 qt of mix has {water} of water and " in before
     editor.water.click()
     told = editor._means_note.text()
     whole = told.removeprefix("Each calf gets 2 1/2 qt of water; with its powder it drinks ").removesuffix(" of mix.")
-    assert before.endswith(f"2 1/2 qt of water becomes {whole} with its powder.")
+    powder = editor.rate.outcome.text().removeprefix("= ").partition(" of powder")[0]
+    assert before.endswith(f"2 1/2 qt of water becomes {whole} with {powder} of powder.")
 
 
 def test_without_a_volume_the_choice_is_asked_for_in_general_words(form: PlanForm, qtbot: QtBot) -> None:

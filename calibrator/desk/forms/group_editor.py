@@ -157,8 +157,8 @@ class GroupEditor(QFrame):
 
     def takes_signed(self) -> bool:
         """Whether its calves get what the lot in use was signed off for."""
-        mix, powder_g = self._mix()
-        return mix is not None and self._signed is not None and self._missed(powder_g) is None
+        made = self._mix()
+        return made is not None and self._signed is not None and self._missed(made[1]) is None
 
     def stand_beside(self, signed_is_taken: bool) -> None:
         """Tell whether another group takes what was signed off for: then this one may well take something else."""
@@ -316,7 +316,7 @@ class GroupEditor(QFrame):
         self._tell_more()
         open_ = self.means() is None
         set_style_property(self._means_note, "state", "care" if open_ else "ok")
-        mix, powder_g = self._mix()
+        mix, powder_g = self._mix() or (None, 0.0)
         if open_:
             self._means_note.setText(self._difference())
         else:
@@ -326,16 +326,18 @@ class GroupEditor(QFrame):
         else:
             self.rate.tell(self._outcome(mix, powder_g), self._advice(mix, powder_g))
 
-    def _mix(self) -> tuple[Mix | None, float]:
+    def _mix(self) -> tuple[Mix, float] | None:
         """What one calf gets at a feeding, and the powder alone in it."""
-        group = self.group()
+        return self._mix_of(self.group())
+
+    def _mix_of(self, group: PlanGroup | None) -> tuple[Mix, float] | None:
         if group is None or self._powder is None:
-            return None, 0.0
+            return None
         try:
             mix = mix_per_calf(group, self._powder, self._water_c)
             return mix, powder_per_calf_g(group, self._powder, self._water_c)
         except CannotCompute:
-            return None, 0.0
+            return None
 
     def _outcome(self, mix: Mix, powder_g: float) -> str:
         told = self.tr("= {powder} of powder per calf and feeding, {solids} solids")
@@ -363,29 +365,25 @@ class GroupEditor(QFrame):
 
     def _difference(self) -> str:
         """What is to be chosen, by the figures typed; in general words where they make no mix yet."""
-        made = [self._mix_as(means) for means in (VolumeMeans.FINISHED_MIX, VolumeMeans.WATER)]
-        as_mix, as_water = made
-        if as_mix is None or as_water is None:
+        finished, on_water = self._mix_as(VolumeMeans.FINISHED_MIX), self._mix_as(VolumeMeans.WATER)
+        if finished is None or on_water is None:
             return self.tr("Choose one: it decides how much powder each calf gets.")
+        (as_mix, powder_g), (as_water, on_top_g) = finished, on_water
         words = self.tr(
-            "Choose one: {volume} of mix has {water} of water in it; {volume} of water becomes {mix} with its powder."
+            "Choose one: {volume} of mix has {water} of water and {powder} of powder in it; {volume} of water becomes "
+            "{mix} with {on_top} of powder."
         )
         comma, system = decimal_comma(), self.desk.system
         volume, water, whole = (
             show_typed_volume(each, system, decimal_comma=comma)
             for each in (as_water.water_ml, as_mix.water_ml, as_water.volume_ml)
         )
-        return words.format(volume=volume, water=water, mix=whole)
+        powder, on_top = self._mass(powder_g), self._mass(on_top_g)
+        return words.format(volume=volume, water=water, powder=powder, mix=whole, on_top=on_top)
 
-    def _mix_as(self, means: VolumeMeans) -> Mix | None:
-        """What one calf would get if the volume meant this."""
-        group = self._group_as(means, self.rate.would_be(_BASES[means]))
-        if group is None or self._powder is None:
-            return None
-        try:
-            return mix_per_calf(group, self._powder, self._water_c)
-        except CannotCompute:
-            return None
+    def _mix_as(self, means: VolumeMeans) -> tuple[Mix, float] | None:
+        """What one calf would get if the volume meant this, and the powder alone in it."""
+        return self._mix_of(self._group_as(means, self.rate.would_be(_BASES[means])))
 
     def _other_meaning(self, mix: Mix) -> str:
         system = self.desk.system

@@ -256,7 +256,7 @@ class PlanForm(QWidget):
     def _tie_tabs(self) -> None:
         """Cards that came later are still reached in the order they stand in."""
         before: QWidget = self.name.line
-        for widget in (self.vessel, self.temperature.line, self.enter_vessel, *self.group_list.in_order()):
+        for widget in (self.vessel, self.enter_vessel, self.temperature.line, *self.group_list.in_order()):
             QWidget.setTabOrder(before, widget)
             before = widget
 

@@ -227,7 +227,8 @@ class RateEditor(QWidget):
             return
         recipe = rate_example(rate, ratio, self._powder, self._water_c, self.desk.system)
         self._example.setText(self.tr("The recipe: {recipe}").format(recipe=recipe))
-        lines = same_mix(ratio, self._powder, self._water_c, self.desk.system, self._shown)
+        volume = rate.volume_ml or UNIT_VOLUME_ML[self.desk.system]
+        lines = same_mix(ratio, self._powder, self._water_c, volume, self.desk.system, self._shown)
         self._same.setText("\n".join([self.tr("The same mix is:"), *lines]))
 
 
@@ -236,10 +237,14 @@ def _rename(field: Amount, caption: str) -> None:
     field.line.setAccessibleName(caption)
 
 
-def same_mix(ratio: float, powder: Powder, water_c: float, system: UnitSystem, but: RateBasis) -> list[str]:
-    """The mix in every basis but one, and its osmolality. Made up to so much and fed as so much is one figure."""
-    volume = UNIT_VOLUME_ML[system]
+def same_mix(
+    ratio: float, powder: Powder, water_c: float, volume_ml: float, system: UnitSystem, but: RateBasis
+) -> list[str]:
+    """The mix in every basis but one, on or in so much as its recipe has, and its osmolality.
+
+    Made up to so much and fed as so much is one figure.
+    """
     told = {but, RateBasis.PER_FINISHED, *([RateBasis.MADE_UP] if but is RateBasis.PER_FINISHED else [])}
     others = [basis for basis in RateBasis if basis not in told]
-    lines = [rate_text(rate_in(basis, ratio, powder, water_c, volume), system) for basis in others]
-    return [*lines, osmolality_text(mix_on_water(volume, ratio, powder, water_c))]
+    lines = [rate_text(rate_in(basis, ratio, powder, water_c, volume_ml), system) for basis in others]
+    return [*lines, osmolality_text(mix_on_water(volume_ml, ratio, powder, water_c))]

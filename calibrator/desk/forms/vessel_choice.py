@@ -25,7 +25,7 @@ class VesselChoice(QWidget):
         self._awaited = False
         self.box = NameChoice()
         self.box.activated.connect(self.edited)
-        self.enter = button(self.tr("Enter a vessel"), self._want, "link")
+        self.enter = button(self.tr("Enter a &vessel"), self._want, "link")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
