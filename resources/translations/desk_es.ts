@@ -1961,6 +1961,10 @@ entre {low} y {high}
         <translation>Elija uno: de eso depende cuánto polvo recibe cada becerra.</translation>
     </message>
     <message>
+        <source>Choose one: {volume} of mix has {water} of water and {powder} of powder in it; {volume} of water becomes {mix} with {on_top} of powder.</source>
+        <translation>Elija uno: en {volume} de mezcla hay {water} de agua y {powder} de polvo; {volume} de agua con {on_top} de polvo dan {mix}.</translation>
+    </message>
+    <message>
         <source>Each calf gets {water} of water; with its powder it drinks {mix} of mix.</source>
         <translation>A cada becerra le tocan {water} de agua; con su polvo toma {mix} de mezcla.</translation>
     </message>
@@ -1983,10 +1987,6 @@ entre {low} y {high}
     <message>
         <source>The lot in use was signed off for {target} a feeding. Look at both volumes.</source>
         <translation>El lote en uso se firmó para {target} por toma. Revise los dos volúmenes.</translation>
-    </message>
-    <message>
-        <source>Choose one: {volume} of mix has {water} of water in it; {volume} of water becomes {mix} with its powder.</source>
-        <translation>Elija uno: en {volume} de mezcla hay {water} de agua; {volume} de agua con su polvo dan {mix}.</translation>
     </message>
 </context>
 <context>
@@ -13110,8 +13110,8 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>VesselChoice</name>
     <message>
-        <source>Enter a vessel</source>
-        <translation>Registrar un recipiente</translation>
+        <source>Enter a &amp;vessel</source>
+        <translation>Registrar un recipien&amp;te</translation>
     </message>
     <message>
         <source>Mi&amp;xed in</source>
