@@ -36,7 +36,7 @@ class ExportDialog(QDialog):
         self.text = QRadioButton(self.tr("A text file for each kind (.csv)"))
         self.comma = QCheckBox(self.tr("Decimal comma, cells parted by semicolons"))
         self.mark = QCheckBox(self.tr("Mark the letters as UTF-8, as spreadsheets want it"))
-        self.save_button = button(self.tr("Save …"), self._ask_path, "main")
+        self.save_button = button(self.tr("&Save …"), self._ask_path, "main")
         self.save_button.setDefault(True)  # Enter saves, whichever choice has the focus
         self._kinds = QButtonGroup(self)
         for kind in (self.workbook, self.text):

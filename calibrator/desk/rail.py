@@ -66,6 +66,8 @@ class Rail(QWidget):
         if made is None:
             return
         made.setChecked(True)
+        for each in self.buttons.values():  # Qt leaves the Tab key to the one that had it last, and Enter went there
+            each.setFocusPolicy(Qt.FocusPolicy.StrongFocus if each is made else Qt.FocusPolicy.ClickFocus)
         if self.holds_focus():  # else one is lit and another framed
             made.setFocus(Qt.FocusReason.OtherFocusReason)
 

@@ -23,9 +23,9 @@ class SeasonDoors(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
-        self.trial_button = button(self.tr("Trial of feeders …"), self.open_trial)
-        self.figures_button = button(self.tr("Save all figures …"), self.open_figures)
-        self.report_button = button(self.tr("Season report …"), self._ask_report)
+        self.trial_button = button(self.tr("&Trial of feeders …"), self.open_trial)
+        self.figures_button = button(self.tr("&Save all figures …"), self.open_figures)
+        self.report_button = button(self.tr("Season &report …"), self._ask_report)
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(SPACE)

@@ -687,6 +687,7 @@ def test_keys_are_unique_and_every_field_has_a_name(shown: Callable[[], SeasonPa
         page.tabs.setCurrentIndex(place)
         taken = [*mnemonics(page), *RAIL]
         assert len(taken) == len(set(taken))
+        assert {"T", "S", "R"} <= set(taken)  # what goes out of the season is called from each of its tabs
         assert not nameless(page)
 
 

@@ -643,3 +643,18 @@ def test_a_new_plan_opens_at_its_top_after_another_was_scrolled_down(
     assert page.form.name.line.hasFocus()
     assert bar.value() == 0
     assert not page.form.name.line.visibleRegion().isEmpty()
+
+
+def test_called_anew_the_tables_open_at_their_top(shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot) -> None:
+    """However far down one was when one left: the lot that the table is of is told at the top."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan()
+    page = shown()
+    page.view.table.setFocus()
+    (area,) = page.view.findChildren(QScrollArea)
+    inner, bar = area.widget(), area.verticalScrollBar()
+    inner.setMinimumHeight(2000)
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    bar.setValue(bar.maximum())
+    page.open("")
+    assert (bar.value(), page.plans.hasFocus()) == (0, True)

@@ -205,7 +205,7 @@ def test_a_closed_trial_goes_on(shown: Callable[[], TrialDialog], records: Recor
     fill(dialog, "AR", *AR)
     dialog.end_button.click()
     assert dialog.next.text() == "This trial is closed."
-    assert dialog.end_button.text() == "Go on with it"
+    assert dialog.end_button.text() == "&Go on with it"
     dialog.end_button.click()
     fill(dialog, "LM", *LM)
     (kept,) = records.every(FeederTrial)

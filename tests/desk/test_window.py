@@ -27,6 +27,7 @@ from calibrator.desk.window import PAGES, RAIL_PX, Window, least_size, within
 from calibrator.model import Farm, Lot, Step
 from calibrator.records import Records, RecordsError
 
+TAB = Qt.FocusPolicy.TabFocus
 RAIL = [key for key in PAGES if key != "welcome"]
 
 
@@ -49,6 +50,15 @@ def test_the_framed_button_of_the_rail_is_the_lit_one(window: Window, qtbot: QtB
     qtbot.waitUntil(lambda: window.current_page.key == "season")
     assert window.focusWidget() is window.rail.buttons["season"]
     assert window.rail.buttons["season"].isChecked()
+
+
+def test_the_tab_key_comes_from_a_page_to_its_own_button_of_the_rail(window: Window) -> None:
+    """Where it came to the one pressed last, Enter led away to that page."""
+    window.rail.buttons["mix_check"].setFocus()
+    for key in ("mix_check", "season"):
+        window.show_page(key)
+        under_tab = [name for name, each in window.rail.buttons.items() if each.focusPolicy() & TAB]
+        assert under_tab == [key]
 
 
 @pytest.mark.parametrize("key", [key for key in RAIL if key != "today"])

@@ -54,8 +54,8 @@ class BringInDialog(QDialog):
         for page in (self.table, self.columns, self.outcome):
             self.pages.addWidget(page)
         self.cancel_button = button(self.tr("Cancel"), self.close)
-        self.back_button = button(self.tr("Back"), self.back)
-        self.next_button = button(self.tr("Next"), self.next, "main")
+        self.back_button = button(self.tr("Bac&k"), self.back)
+        self.next_button = button(self.tr("Ne&xt"), self.next, "main")
         self.next_button.setDefault(True)
         self.table.read_again.connect(self.read_again)
         self.table.heading_chosen.connect(self._choose_heading)
@@ -118,7 +118,7 @@ class BringInDialog(QDialog):
         here = self.pages.currentWidget()
         self.back_button.setEnabled(here is not self.table)
         self.next_button.setEnabled(self._may_go_on(here))
-        self.next_button.setText(self.tr("Add") if here is self.outcome else self.tr("Next"))
+        self.next_button.setText(self.tr("&Add") if here is self.outcome else self.tr("Ne&xt"))
         self.step.setText(self._step_words(here))
 
     def _may_go_on(self, here: QWidget | None) -> bool:

@@ -23,7 +23,7 @@ from calibrator.desk.help.manual import Manual
 from calibrator.desk.help.search import Topic, excerpt, found, near
 from calibrator.desk.help.view import all_handiwork
 from calibrator.desk.page import Page
-from calibrator.desk.parts import label, read_by_keys, row, scrolled
+from calibrator.desk.parts import label, read_by_keys, row, scrolled, without_letter
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.desk.widgets.stray_keys import SteadyLine
@@ -52,9 +52,9 @@ class HelpPage(Page):
         self.tabs.setAccessibleName(self.tr("Parts of the help"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self._hands, self._words, self.manual = all_handiwork(all_of_them(), desk), _words(), Manual()
-        for area, name in ((self._hands, self.tr("How it is done")), (self._words, self.tr("What the words mean"))):
-            self.tabs.addTab(read_by_keys(area, name), name)
-        self.tabs.addTab(self.manual, self.tr("Manual"))
+        for area, name in ((self._hands, self.tr("&How it is done")), (self._words, self.tr("&What the words mean"))):
+            self.tabs.addTab(read_by_keys(area, without_letter(name)), name)
+        self.tabs.addTab(self.manual, self.tr("&Manual"))
         self.results = QListWidget()
         self.results.setAccessibleName(self.tr("What was found"))
         self.results.setWordWrap(True)
@@ -107,7 +107,7 @@ class HelpPage(Page):
         self._hits = whole or near(self._topics, asked)
         self.results.clear()
         for topic in self._hits:
-            part = self.tabs.tabText(topic.tab)
+            part = without_letter(self.tabs.tabText(topic.tab))
             self.results.addItem(QListWidgetItem(f"{topic.title}  ·  {part}\n{excerpt(topic, asked)}"))
         self.results.setVisible(bool(self._hits))
         self.nothing.setText(

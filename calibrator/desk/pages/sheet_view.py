@@ -115,9 +115,9 @@ class SheetView(QWidget):
         body.addWidget(self.temperature)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
-        area = scrolled(inner)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # what is in it scrolls into view when it gets the focus
-        outer.addWidget(area)
+        self._area = scrolled(inner)
+        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # what is in it scrolls into view when it gets the focus
+        outer.addWidget(self._area)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -129,6 +129,9 @@ class SheetView(QWidget):
         beside = self.tabs.isHidden() or wide <= self.width()
         ways = QBoxLayout.Direction
         self._switches.setDirection(ways.LeftToRight if beside else ways.TopToBottom)
+
+    def to_top(self) -> None:
+        self._area.verticalScrollBar().setValue(0)
 
     def show_sheet(self, sheet: PlanSheet) -> None:
         """Show a plan; called anew with every digit typed."""

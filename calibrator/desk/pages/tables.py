@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date
 from functools import partial
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.both_lots import both_text, group_by_group
@@ -135,10 +135,12 @@ class TablesPage(Page):
             self._take_plan(thing_id, fresh=True)
             self._fill_plans()
             self._back()
-        elif self._stack.currentWidget() is self._paper:
-            self._back()  # the side bar leads to the tables, as it says
         elif self._stack.currentWidget() is self._form:
             self.form.come_back()
+        else:
+            if self._stack.currentWidget() is self._paper:
+                self._back()  # the side bar leads to the tables, as it says
+            self._begin_at_top()
 
     def help_title(self) -> str:
         return QCoreApplication.translate("Glossary", "Batch")
@@ -262,6 +264,12 @@ class TablesPage(Page):
         self._stack.setCurrentWidget(shown)
         self._tools.setVisible(bool(self._plan))
         self._show_sheet()
+
+    def _begin_at_top(self) -> None:
+        """Above the table it is told of which lot it is: whoever comes for the table sees that first."""
+        self.view.to_top()
+        if self.focusWidget() is not None and self._plan:
+            self.plans.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _show_sheet(self) -> None:
         if not (self._farm and self._plan and self._powder and self._now):

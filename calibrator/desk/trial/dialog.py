@@ -49,12 +49,12 @@ class TrialDialog(QDialog):
         self.person = TextField(self.tr("Who fills"))
         self.weight = Amount(desk, self.tr("Weight of the scoopful"), Kind.MASS)
         self.by = TextField(self.tr("Typed by"), longest=12)
-        self.enter_button = button(self.tr("Enter"), self.enter, "main")
-        self.undo_button = button(self.tr("Undo"), self.take_back)
-        self.strike_button = button(self.tr("Strike out …"), self._strike_or_restore)
-        self.new_button = button(self.tr("New trial"), self._begin_anew)
-        self.end_button = button(self.tr("End the trial"), self._end_or_go_on)
-        self.withdraw_button = button(self.tr("Withdraw …"), self._withdraw_or_count)
+        self.enter_button = button(self.tr("Ente&r"), self.enter, "main")
+        self.undo_button = button(self.tr("&Undo"), self.take_back)
+        self.strike_button = button(self.tr("Str&ike out …"), self._strike_or_restore)
+        self.new_button = button(self.tr("&New trial"), self._begin_anew)
+        self.end_button = button(self.tr("En&d the trial"), self._end_or_go_on)
+        self.withdraw_button = button(self.tr("&Withdraw …"), self._withdraw_or_count)
         self.note = TextField(self.tr("Note"), longest=200)
         self.fills = QListWidget()
         self.next = Held("heading")
@@ -144,9 +144,9 @@ class TrialDialog(QDialog):
         for widget in (self.new_button, self.withdraw_button, self.note):
             widget.setEnabled(begun is not None)
         self.end_button.setEnabled(begun is not None and begun.counts and (self.work.open or not self.work.retired()))
-        self.end_button.setText(self.tr("End the trial") if self.work.open else self.tr("Go on with it"))
+        self.end_button.setText(self.tr("En&d the trial") if self.work.open else self.tr("&Go on with it"))
         counted = begun is None or begun.counts
-        self.withdraw_button.setText(self.tr("Withdraw …") if counted else self.tr("Count again"))
+        self.withdraw_button.setText(self.tr("&Withdraw …") if counted else self.tr("Count again"))
         if not self.note.busy:
             self.note.set_text(begun.note if begun else "")
         self._show_fills()
@@ -238,7 +238,7 @@ class TrialDialog(QDialog):
         fill = self._selected()
         self.strike_button.setEnabled(fill is not None and self.work.open)
         counted = fill is None or fill.counts
-        self.strike_button.setText(self.tr("Strike out …") if counted else self.tr("Count again"))
+        self.strike_button.setText(self.tr("Str&ike out …") if counted else self.tr("Count again"))
 
     def _begin_anew(self) -> None:
         if not self._note_kept() or (self.work.open and not self._done(partial(self.work.close, self._who()))):
