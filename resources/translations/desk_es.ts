@@ -734,12 +734,12 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Cancelar</translation>
     </message>
     <message>
-        <source>Back</source>
-        <translation>Atrás</translation>
+        <source>Bac&amp;k</source>
+        <translation>A&amp;trás</translation>
     </message>
     <message>
-        <source>Next</source>
-        <translation>Siguiente</translation>
+        <source>Ne&amp;xt</source>
+        <translation>&amp;Siguiente</translation>
     </message>
     <message>
         <source>Reading {file}</source>
@@ -754,8 +754,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Agregando lotes y pesadas</translation>
     </message>
     <message>
-        <source>Add</source>
-        <translation>Agregar</translation>
+        <source>&amp;Add</source>
+        <translation>A&amp;gregar</translation>
     </message>
     <message>
         <source>1 of 3: is the table read rightly?</source>
@@ -1115,8 +1115,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Marcar las letras como UTF-8, como piden las hojas de cálculo</translation>
     </message>
     <message>
-        <source>Save …</source>
-        <translation>Guardar …</translation>
+        <source>&amp;Save …</source>
+        <translation>&amp;Guardar …</translation>
     </message>
     <message>
         <source>Gathering the figures</source>
@@ -2254,16 +2254,16 @@ entre {low} y {high}
         <translation>Partes de la ayuda</translation>
     </message>
     <message>
-        <source>How it is done</source>
-        <translation>Cómo se hace</translation>
+        <source>&amp;How it is done</source>
+        <translation>Cómo se &amp;hace</translation>
     </message>
     <message>
-        <source>What the words mean</source>
-        <translation>Qué significan las palabras</translation>
+        <source>&amp;What the words mean</source>
+        <translation>&amp;Qué significan las palabras</translation>
     </message>
     <message>
-        <source>Manual</source>
-        <translation>Manual</translation>
+        <source>&amp;Manual</source>
+        <translation>&amp;Manual</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -9213,16 +9213,16 @@ entre {low} y {high}
 <context>
     <name>SeasonDoors</name>
     <message>
-        <source>Trial of feeders …</source>
-        <translation>Prueba de personal …</translation>
+        <source>&amp;Trial of feeders …</source>
+        <translation>&amp;Prueba de personal …</translation>
     </message>
     <message>
-        <source>Save all figures …</source>
-        <translation>Guardar los datos …</translation>
+        <source>&amp;Save all figures …</source>
+        <translation>&amp;Guardar los datos …</translation>
     </message>
     <message>
-        <source>Season report …</source>
-        <translation>Informe de la temporada …</translation>
+        <source>Season &amp;report …</source>
+        <translation>In&amp;forme de la temporada …</translation>
     </message>
     <message>
         <source>Making the season report</source>
@@ -9386,16 +9386,16 @@ entre {low} y {high}
         <translation>Anotaciones transferidas</translation>
     </message>
     <message>
-        <source>Try it</source>
-        <translation>Probar</translation>
+        <source>&amp;Try it</source>
+        <translation>&amp;Probar</translation>
     </message>
     <message>
-        <source>Use these records from now on</source>
-        <translation>Usar estos registros de ahora en adelante</translation>
+        <source>&amp;Use these records from now on</source>
+        <translation>&amp;Usar estos registros de ahora en adelante</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Detener</translation>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -9465,24 +9465,24 @@ entre {low} y {high}
         <translation>Esperando al servidor</translation>
     </message>
     <message>
-        <source>Try again</source>
-        <translation>Probar otra vez</translation>
+        <source>&amp;Try again</source>
+        <translation>&amp;Probar otra vez</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Detener</translation>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
     </message>
     <message>
-        <source>Change address or password …</source>
-        <translation>Cambiar dirección o contraseña …</translation>
+        <source>&amp;Change address or password …</source>
+        <translation>&amp;Cambiar dirección o contraseña …</translation>
     </message>
     <message>
-        <source>Go on without the server</source>
-        <translation>Seguir sin el servidor</translation>
+        <source>&amp;Go on without the server</source>
+        <translation>&amp;Seguir sin el servidor</translation>
     </message>
     <message>
-        <source>Use the file on this computer</source>
-        <translation>Usar el archivo de esta computadora</translation>
+        <source>&amp;Use the file on this computer</source>
+        <translation>&amp;Usar el archivo de esta computadora</translation>
     </message>
     <message>
         <source>Opening the records on the server</source>
@@ -12647,30 +12647,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Anota</translation>
     </message>
     <message>
-        <source>Enter</source>
-        <translation>Anotar</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
-        <source>Strike out …</source>
-        <translation>Tachar …</translation>
-    </message>
-    <message>
-        <source>New trial</source>
-        <translation>Prueba nueva</translation>
-    </message>
-    <message>
-        <source>End the trial</source>
-        <translation>Terminar la prueba</translation>
-    </message>
-    <message>
-        <source>Withdraw …</source>
-        <translation>Retirar …</translation>
-    </message>
-    <message>
         <source>Note</source>
         <translation>Nota</translation>
     </message>
@@ -12695,10 +12671,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Cerrar</translation>
     </message>
     <message>
-        <source>Go on with it</source>
-        <translation>Seguir con ella</translation>
-    </message>
-    <message>
         <source>This trial is withdrawn.</source>
         <translation>Esta prueba está retirada.</translation>
     </message>
@@ -12721,6 +12693,34 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{number}.  {name}  {mass}</source>
         <translation>{number}.  {name}  {mass}</translation>
+    </message>
+    <message>
+        <source>Ente&amp;r</source>
+        <translation>A&amp;notar</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>Str&amp;ike out …</source>
+        <translation>Tac&amp;har …</translation>
+    </message>
+    <message>
+        <source>&amp;New trial</source>
+        <translation>Prueba n&amp;ueva</translation>
+    </message>
+    <message>
+        <source>En&amp;d the trial</source>
+        <translation>&amp;Terminar la prueba</translation>
+    </message>
+    <message>
+        <source>&amp;Withdraw …</source>
+        <translation>&amp;Retirar …</translation>
+    </message>
+    <message>
+        <source>&amp;Go on with it</source>
+        <translation>&amp;Seguir con ella</translation>
     </message>
     <message>
         <source>taken back</source>
