@@ -14,7 +14,7 @@ TARGETS = (QAbstractButton, QAbstractSpinBox, QComboBox, QLineEdit)
 Places = dict[str, tuple[int, int, int, int]]
 
 
-def moves(window: QWidget) -> Iterator[str]:
+def moves(window: QWidget, texts: tuple[str, ...] = TYPED) -> Iterator[str]:
     """What moved, and what was typed where."""
     for field in _fields(window):
         kept = field.text()
@@ -22,7 +22,7 @@ def moves(window: QWidget) -> Iterator[str]:
         form = _form_of(field)
         field.setFocus(Qt.FocusReason.TabFocusReason)
         before = places(form)
-        for text in TYPED:
+        for text in texts:
             field.selectAll()
             QTest.keyClicks(field, text)
             _settle()
