@@ -23,6 +23,7 @@ from calibrator.model.underway import Ended, Underway
 from calibrator.records import EditedMeanwhile, Records, RecordsError, RecordsUnreachable
 
 if TYPE_CHECKING:
+    from calibrator.desk.scoop_volume import WaterWeighed
     from calibrator.records.outbox import Outbox, Refused
 
 T = TypeVar("T")
@@ -77,6 +78,7 @@ class Desk(QObject):
         last = self.settings.now.farm_id
         self._farm_id = last if last in farms else next(iter(farms), "")
         self._farm = farms.get(self._farm_id)
+        self.water_weighed: dict[str, WaterWeighed] = {}  # by the id of its scoop, since the start
         self._outdated = False
         self.changed.connect(self._forget)
 

@@ -10,6 +10,7 @@ from calibrator.science.scoop import (
     DimensionCheck,
     VolumeEstimate,
     compare_with_water,
+    odd_pourings,
     struck_volume,
     volume_from_dimensions,
 )
@@ -17,12 +18,26 @@ from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)
+class WaterWeighed:
+    """The weighings of water behind a volume, each with the text that was typed, None where there is none: the records
+    hold the volume alone.
+    """
+
+    volume_ml: float
+    masses_g: tuple[tuple[float | None, str], ...]
+    water_c: tuple[float | None, str]
+
+
+@dataclass(frozen=True)
 class ScoopVolume:
-    """Both ways to the struck-level volume. Water counts where it was weighed."""
+    """Both ways to the struck-level volume. Water counts where it was weighed; `odd` are the places of weighings that
+    do not fit the others.
+    """
 
     dimensions: VolumeEstimate
     water: VolumeEstimate | None = None
     check: DimensionCheck | None = None
+    odd: tuple[int, ...] = ()
 
     @property
     def difference_pct(self) -> float | None:
@@ -42,7 +57,8 @@ def scoop_volume(
     if not water_masses_g:
         return ScoopVolume(dimensions)
     weighed = struck_volume(water_masses_g, temperature_c, resolution_g, shape=shape)
-    return ScoopVolume(dimensions, weighed, compare_with_water(shape, weighed.volume_ml))
+    check = compare_with_water(shape, weighed.volume_ml)
+    return ScoopVolume(dimensions, weighed, check, odd_pourings(water_masses_g))
 
 
 def with_known_water(shape: Shape, volume_ml: float, u_ml: float) -> ScoopVolume:

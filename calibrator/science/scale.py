@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from enum import StrEnum
 
 from calibrator.science.errors import CannotCompute
@@ -15,6 +16,8 @@ SLIP_SHARE = 0.1
 """An error beyond this share of the check weight is rather a slip of the hand, or a scale that is broken, than one to
 correct weights for: a guess."""
 _ROUNDING = 1e-9  # a step in ounces, told in g, is not exact
+LEAST_CAPACITY_G, USUAL_CAPACITY_G, MOST_USUAL_CAPACITY_G = 900.0, 5_000.0, 30_000.0
+"""A scoop and the powder in it stand on the scale: 1 kg or 2 lb are the least. Common practice, no source."""
 MOST_STEPS = 10_000
 """Verification steps of a scale of medium accuracy, class III: OIML R 76-1:2006, table 3."""
 
@@ -101,6 +104,17 @@ def steps_usual(step_g: float, capacity_g: float) -> bool:
     return positive(capacity_g, "The capacity of the scale") <= MOST_STEPS * positive(
         step_g, "The step of the display"
     ) * (1 + 1e-9)
+
+
+def carries_a_scoop(capacity_g: float) -> bool:
+    """Whether a full scoop can stand on a scale of this capacity. Raises CannotCompute unless it is above zero."""
+    return positive(capacity_g, "The capacity of the scale") >= LEAST_CAPACITY_G
+
+
+def likeliest_capacity(capacities_g: Iterable[float]) -> float | None:
+    """The most usual of the capacities that may have been meant, g; None where none is of a kitchen scale."""
+    usual = (capacity_g for capacity_g in capacities_g if LEAST_CAPACITY_G <= capacity_g <= MOST_USUAL_CAPACITY_G)
+    return min(usual, key=lambda capacity_g: abs(math.log(capacity_g / USUAL_CAPACITY_G)), default=None)
 
 
 def weight_tolerance_g(nominal_g: float) -> float:

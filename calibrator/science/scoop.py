@@ -17,6 +17,7 @@ from calibrator.science.struck import (
     DimensionCheck,
     VolumeEstimate,
     compare_with_water,
+    odd_pourings,
     struck_volume,
     volume_from_dimensions,
 )
@@ -31,6 +32,7 @@ __all__ = [
     "height_from_down_wall_mm",
     "height_mm",
     "inner_height_mm",
+    "odd_pourings",
     "outline_mm",
     "rim_volume_ml",
     "slope_ml_per_mm",

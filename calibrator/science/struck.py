@@ -26,6 +26,26 @@ COVERAGE_FACTOR = 2.0
 """From a standard uncertainty to about 95 % where no degrees of freedom are known: JCGM 100:2008, 6.3.3."""
 
 
+POURINGS_ALIKE_SHARE = 0.05
+"""The fillings of one scoop to its rim differ by less, however unsteady the hand: common practice, no source."""
+
+
+def odd_pourings(masses_g: Sequence[float]) -> tuple[int, ...]:
+    """Places of the weighings of water, g, that do not fit the others: a slip of the finger, a scale not zeroed.
+
+    One where all the others agree without it; else all, for which is wrong cannot be told. None where all agree.
+    """
+    if _alike(masses_g):
+        return ()
+    every = range(len(masses_g))
+    without = [place for place in every if _alike([mass for i, mass in enumerate(masses_g) if i != place])]
+    return tuple(without) if len(without) == 1 and len(masses_g) > 2 else tuple(every)
+
+
+def _alike(masses_g: Sequence[float]) -> bool:
+    return not masses_g or max(masses_g) <= min(masses_g) * (1 + POURINGS_ALIKE_SHARE)
+
+
 @dataclass(frozen=True)
 class VolumeEstimate:
     """A volume in mL, its standard uncertainty and the degrees of freedom of that."""

@@ -111,6 +111,8 @@ def test_other_figures_are_asked_about_anew_and_likely_ones_are_not(tab: ThingsT
         ("96 mm", "92 mm", ("23 g",), "68 °F", ("It would hold 0.02 qt (23 mL)",)),
         ("96 mm", "92 mm", ("400 g",), "68 °F", ("differ by 66", "0.42 qt (401 mL) by water")),
         ("96 mm", "92 mm", ("660 g",), "68 °F", ()),
+        ("96 mm", "92 mm", ("23.3", "1140 g", "23.4"), "68 °F", ("2. weighing: 1140 g does not fit the others.",)),
+        ("96 mm", "92 mm", ("23.3", "", "1140 g"), "68 °F", ("The weighings of water do not fit each other.",)),
     ],
 )
 def test_whatever_is_unlikely_is_asked_in_its_own_words(
@@ -146,6 +148,31 @@ def test_a_scoop_that_was_kept_so_is_not_asked_about_again(tab: ThingsTab[Scoop]
     _type(form.told_by.line, "green tape")
     tab.keep()
     assert desk.records.find(Scoop, scoop.id).told_by == "green tape"
+
+
+def test_weighings_of_water_come_back_as_they_were_typed(tab: ThingsTab[Scoop], desk: Desk) -> None:
+    """Only their mean is kept in the records: a slip among them could not be seen."""
+    form = _form(tab)
+    _measure(form, "96 mm", "92 mm")
+    for field, text in zip(form.waters, ("23.3", "23.4 oz", "42.7"), strict=True):
+        _type(field.line, text)
+    assert form._by_water.text().startswith("3. weighing: 42.7 oz does not fit the others. Zero the scale")
+    assert "counts" not in form._by_water.text()
+    tab.keep()
+    tab.keep()
+    (scoop,) = _kept(desk)
+    tab.start_new()
+    assert not any(field.text() for field in form.waters)
+    tab.open(scoop.id)
+    assert [field.text() for field in form.waters] == ["23.3 oz", "23.4 oz", "42.7 oz"]
+    assert form._by_water.text().startswith("3. weighing: 42.7 oz")
+    assert not form.typed
+    _type(form.waters[2].line, "23.5")
+    tab.keep()
+    assert desk.records.find(Scoop, scoop.id).volume_ml == pytest.approx(23.4 * 28.349523125 * 1.0029, rel=2e-4)
+    form.forget_water.setChecked(True)
+    tab.keep()
+    assert not desk.records.find(Scoop, scoop.id).volume_from_water
 
 
 def test_changing_units_after_the_question_is_no_other_figure(tab: ThingsTab[Scoop], desk: Desk) -> None:

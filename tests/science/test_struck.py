@@ -106,3 +106,20 @@ def test_dimensions_and_water_agree_within_two_percent() -> None:
     assert apart.difference_share == pytest.approx(0.021)
     with pytest.raises(CannotCompute):
         scoop.compare_with_water(CYLINDER, 0.0)
+
+
+@pytest.mark.parametrize(
+    ("masses_g", "odd"),
+    [
+        ((), ()),
+        ((24.6,), ()),
+        ((24.6, 24.8, 24.7), ()),
+        ((24.6, 24.8, 42.7), (2,)),
+        ((2.46, 24.8, 24.7), (0,)),
+        ((24.6, 42.7), (0, 1)),
+        ((24.6, 30.0, 42.7), (0, 1, 2)),
+        ((24.0, 25.1, 26.3), (0, 1, 2)),  # either end could be wrong
+    ],
+)
+def test_a_weighing_of_water_that_does_not_fit_is_found(masses_g: tuple[float, ...], odd: tuple[int, ...]) -> None:
+    assert scoop.odd_pourings(masses_g) == odd

@@ -8,10 +8,11 @@ from calibrator.desk.forms.examples import CAPACITY, STEP
 from calibrator.desk.forms.fields import Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.parts import column, row
+from calibrator.desk.weigh_in.scale_unit import in_another_unit
 from calibrator.desk.widgets.question import Question
 from calibrator.model import Scale, UnitSystem, new_id
-from calibrator.science.scale import steps_usual
-from calibrator.units import Kind
+from calibrator.science.scale import carries_a_scoop, likeliest_capacity, steps_usual
+from calibrator.units import Kind, Quantity
 
 STEPS = {UnitSystem.FARM: ("0.1 oz", "0.05 oz", "0.01 lb", "1 g"), UnitSystem.METRIC: ("1 g", "0.1 g", "5 g")}
 CAPACITIES = {UnitSystem.FARM: ("11 lb", "22 lb", "5 kg"), UnitSystem.METRIC: ("5 kg", "10 kg", "2 kg")}
@@ -20,6 +21,7 @@ CAPACITIES = {UnitSystem.FARM: ("11 lb", "22 lb", "5 kg"), UnitSystem.METRIC: ("
 # Wide of every scale that a calf barn has, from a letter scale to one for pallets; common practice, no source.
 FINEST_G, COARSEST_G = 0.001, 1000.0
 SMALLEST_MAX_G, LARGEST_MAX_G = 200.0, 2_000_000.0
+PLATE_UNITS = ("lb", "kg")  # in which plates tell it
 
 
 class ScaleForm(Form[Scale]):
@@ -50,7 +52,7 @@ class ScaleForm(Form[Scale]):
             most_note,
             lowest=SMALLEST_MAX_G,
             highest=LARGEST_MAX_G,
-            must_name=("lb", "kg"),  # as plates have it; a bare 5 is read by nobody as ounces
+            must_name=PLATE_UNITS,  # a bare 5 is read by nobody as ounces
             examples=CAPACITY,
         )
         often = self.tr("Often:")
@@ -88,8 +90,7 @@ class ScaleForm(Form[Scale]):
         if step.value >= capacity.value:
             self.capacity.say(self.tr("This is not more than one step of the display. Check both."), wrong=True)
             return None
-        doubt = "" if steps_usual(step.value, capacity.value) else self._rare()
-        if not self.question.settled(doubt, (step.value, capacity.value)):
+        if not self.question.settled(self._doubt(step, capacity), (step.value, capacity.value)):
             self.question.show()
             return None
         return Scale(
@@ -103,6 +104,20 @@ class ScaleForm(Form[Scale]):
             retired_on=self.retired_on(),
             revision=self.thing.revision if self.thing else "",
         )
+
+    def _doubt(self, step: Quantity, capacity: Quantity) -> str:
+        if not carries_a_scoop(capacity.value):
+            return self._small(capacity)
+        return "" if steps_usual(step.value, capacity.value) else self._rare()
+
+    def _small(self, capacity: Quantity) -> str:
+        others = {g: told for g, told in in_another_unit(capacity).items() if told.endswith(PLATE_UNITS)}
+        likeliest_g = likeliest_capacity(others)
+        if likeliest_g is None:
+            text = self.tr("A scale up to {most} hardly weighs a full scoop. Is {most} right?")
+            return text.format(most=self.capacity.told())
+        text = self.tr("A scale up to {most} hardly weighs a full scoop; {meant} is usual. Is {most} right?")
+        return text.format(most=self.capacity.told(), meant=others[likeliest_g])
 
     def _rare(self) -> str:
         text = self.tr("A scale up to {most} that shows every {step} is rare. Are both figures right?")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QCoreApplication
 
@@ -28,11 +28,29 @@ translate = QCoreApplication.translate
 MUCH_APART_PCT = 20.0  # dimensions against water: a unit or a digit slipped, no ruler is so far off
 
 
-def unlikely(found: ScoopVolume, sizes: Iterable[tuple[str, float]], water_c: float | None, system: UnitSystem) -> str:
+def odd_water(odd: Sequence[tuple[str, str]]) -> str:
+    """That weighings of water do not fit: the one that is odd, by the name of its field and as it was typed, or all."""
+    if len(odd) > 1:
+        return translate("ScoopDoubts", "The weighings of water do not fit each other.")
+    ((name, mass),) = odd
+    text = translate("ScoopDoubts", "{name}: {mass} does not fit the others.")
+    return text.format(name=name, mass=mass)
+
+
+def unlikely(
+    found: ScoopVolume,
+    sizes: Iterable[tuple[str, float]],
+    water_c: float | None,
+    odd: Sequence[tuple[str, str]],
+    system: UnitSystem,
+) -> str:
     """A question about the first thing that is unlikely, blank where nothing is. `water_c` is None where no water was
-    weighed; each size comes with the name of its field.
+    weighed; each size comes with the name of its field, and so do `odd` weighings.
     """
     comma = decimal_comma()
+    if odd:
+        right = translate("ScoopDoubts", "Is that right?")
+        return f"{odd_water(odd)} {right}"
     if not _within(USUAL_SCOOP_ML, found.counts.volume_ml):
         low, high = (show_volume(limit, system, decimal_comma=comma) for limit in USUAL_SCOOP_ML)
         text = translate(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import isclose
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
 
@@ -11,13 +13,13 @@ from calibrator.desk.forms.examples import SCOOP_SIZES, WATER_IN_SCOOP
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import SCOOP_ML, WATER_IN_SCOOP_G
-from calibrator.desk.forms.scoop_doubts import unlikely
+from calibrator.desk.forms.scoop_doubts import odd_water, unlikely
 from calibrator.desk.forms.shape_fields import ShapeFields
-from calibrator.desk.parts import add_all, button, column, label, row
+from calibrator.desk.parts import add_all, button, column, label, row, set_tone
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_names import scoop_title
-from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
+from calibrator.desk.scoop_volume import ScoopVolume, WaterWeighed, scoop_volume, with_known_water
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
@@ -70,7 +72,7 @@ class ScoopForm(Form[Scoop]):
         self.forget_water = QCheckBox(self.tr("Leave out the earlier water weighing"))
         self._step_g = COARSE_G
         self._by_dimensions, self._by_water = Held(lines=TOLD_LINES), Held(lines=TOLD_LINES)
-        self._difference = label("", "caution")
+        self._earlier_g: list[float] = []
         self._trouble = label("", tone="bad")
         self.question = Question(self.tr("Yes, that is right"), narrow=True)
         self.question.answered.connect(self.ended)
@@ -86,9 +88,7 @@ class ScoopForm(Form[Scoop]):
         self.told_by.set_text(thing.told_by if thing else "")
         self._offer_replaced(thing)
         self.fields.set_shape(thing.shape if thing else None)
-        for field in self.waters:
-            field.set_value(None)
-        self.temperature.set_value(ROOM_C)
+        self._bring_back_water(thing)
         self.forget_water.setChecked(False)
         by_water = thing is not None and thing.volume_from_water
         self.forget_water.setVisible(by_water)
@@ -105,12 +105,14 @@ class ScoopForm(Form[Scoop]):
         shape = self._shape()
         if found is None or shape is None or not self._likely_or_meant(shape, found):
             return None
-        return self._typed(farm.id, shape, found)
+        made = self._typed(farm.id, shape, found)
+        self.desk.water_weighed[made.id] = self._water_typed(made)
+        return made
 
     def _likely_or_meant(self, shape: Shape, found: ScoopVolume) -> bool:
         """Asks in the page about what can be but is unlikely; to keep the same once more is a yes."""
         water_c = self._temperature_c() if self._masses() or self.fields.poured else None
-        doubt = unlikely(found, self.fields.sizes(shape), water_c, self.desk.system)
+        doubt = unlikely(found, self.fields.sizes(shape), water_c, self._odd(found), self.desk.system)
         if self.question.settled(doubt, self._figures()):
             return True
         self._told.setCurrentWidget(self.question)
@@ -167,7 +169,7 @@ class ScoopForm(Form[Scoop]):
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
         names = row(self.name, self.told_by, spacing=24)
-        parts = (names, self.fields, _thirds(2, self._replaces), self._water_part, self._difference)
+        parts = (names, self.fields, _thirds(2, self._replaces), self._water_part)
         add_all(self.body, parts)
 
     def _comes_to(self) -> QWidget:
@@ -281,8 +283,32 @@ class ScoopForm(Form[Scoop]):
             return with_known_water(shape, known.volume_ml, known.volume_u_ml)
         return scoop_volume(shape, masses, self._temperature_c(), self._step_g)
 
+    def _weighed(self) -> list[Amount]:
+        """The fields in which a weighing of water stands."""
+        return [field for field in self.waters if field.value() is not None]
+
     def _masses(self) -> list[float]:
-        return [mass for field in self.waters if (mass := field.value()) is not None]
+        masses = [mass for field in self.waters if (mass := field.value()) is not None]
+        return [] if self.forget_water.isChecked() and masses == self._earlier_g else masses
+
+    def _odd(self, found: ScoopVolume) -> list[tuple[str, str]]:
+        """The weighings that do not fit the others, each by the name of its field."""
+        weighed = self._weighed()
+        return [(weighed[place].caption.text(), weighed[place].told()) for place in found.odd]
+
+    def _water_typed(self, made: Scoop) -> WaterWeighed:
+        masses = tuple((field.value(), field.told()) for field in self.waters)
+        return WaterWeighed(made.volume_ml, masses, (self.temperature.value(), self.temperature.told()))
+
+    def _bring_back_water(self, thing: Scoop | None) -> None:
+        """The weighings behind the volume as they were typed, where that was since the start: a slip can be seen."""
+        typed = self.desk.water_weighed.get(thing.id) if thing and thing.volume_from_water else None
+        if typed is None or thing is None or not isclose(typed.volume_ml, thing.volume_ml, rel_tol=1e-9):
+            typed = WaterWeighed(0.0, ((None, ""),) * WATER_WEIGHINGS, (ROOM_C, ""))
+        for field, (mass_g, told) in zip(self.waters, typed.masses_g, strict=True):
+            field.set_value(mass_g, told)
+        self.temperature.set_value(*typed.water_c)
+        self._earlier_g = [mass_g for mass_g, _told in typed.masses_g if mass_g is not None]
 
     def _finest_step_g(self) -> float:
         farm = self.desk.farm
@@ -295,21 +321,29 @@ class ScoopForm(Form[Scoop]):
         else:
             text = self.tr("By its dimensions it holds {volume}, 95 % sure.")
             self._by_dimensions.setText(text.format(volume=self._in_words(found.dimensions)))
-        text = ""
-        if found and found.water:
-            text = self.tr("By water it holds {volume}, 95 % sure. This is what counts.")
-            if not self._masses():
-                text = self.tr("Weighed before: by water it holds {volume}, 95 % sure. It counts until weighed anew.")
-            text = text.format(volume=self._in_words(found.water))
-        self._by_water.setText(text)
-        self._difference.setVisible(bool(found and found.check and not found.check.agrees))
-        if found and found.difference_pct is not None:
-            text = self.tr(
-                "Dimensions and water differ by {percent}. Measure the inside once more, and see that the "
-                "scale was zeroed with the empty scoop on it."
-            )
-            percent = show_percent(abs(found.difference_pct), decimal_comma=decimal_comma())
-            self._difference.setText(text.format(percent=percent))
+        self._by_water.setText(self._told_of_water(found) if found else "")
+        doubtful = found is not None and (bool(found.odd) or (found.check is not None and not found.check.agrees))
+        set_tone(self._by_water, "warn" if doubtful else "")
+
+    def _told_of_water(self, found: ScoopVolume) -> str:
+        """What the water says, above the fields it is typed in; while a weighing does not fit, that alone."""
+        if found.water is None:
+            return ""
+        if found.odd:
+            again = self.tr("Zero the scale with the empty scoop on it, fill to the rim and weigh again.")
+            return f"{odd_water(self._odd(found))} {again}"
+        text = self.tr("By water it holds {volume}, 95 % sure. This is what counts.")
+        if not self._masses():
+            text = self.tr("Weighed before: by water it holds {volume}, 95 % sure. It counts until weighed anew.")
+        told = text.format(volume=self._in_words(found.water))
+        if found.check is None or found.check.agrees or found.difference_pct is None:
+            return told
+        text = self.tr(
+            "Dimensions and water differ by {percent}. Measure the inside once more, and see that the "
+            "scale was zeroed with the empty scoop on it."
+        )
+        percent = show_percent(abs(found.difference_pct), decimal_comma=decimal_comma())
+        return f"{told} {text.format(percent=percent)}"
 
     def _in_words(self, volume: VolumeEstimate) -> str:
         comma = decimal_comma()
