@@ -7683,6 +7683,14 @@ entre {low} y {high}
         <translation>Esto no es más que una división. Revise los dos.</translation>
     </message>
     <message>
+        <source>A scale up to {most} hardly weighs a full scoop. Is {most} right?</source>
+        <translation>Una báscula de hasta {most} difícilmente pesa una medida llena. ¿Es correcto {most}?</translation>
+    </message>
+    <message>
+        <source>A scale up to {most} hardly weighs a full scoop; {meant} is usual. Is {most} right?</source>
+        <translation>Una báscula de hasta {most} difícilmente pesa una medida llena; lo usual es {meant}. ¿Es correcto {most}?</translation>
+    </message>
+    <message>
         <source>A scale up to {most} that shows every {step} is rare. Are both figures right?</source>
         <translation>Es raro que una báscula de hasta {most} marque cada {step}. ¿Están bien las dos cifras?</translation>
     </message>
@@ -8732,6 +8740,18 @@ entre {low} y {high}
 <context>
     <name>ScoopDoubts</name>
     <message>
+        <source>The weighings of water do not fit each other.</source>
+        <translation>Las pesadas de agua no concuerdan entre sí.</translation>
+    </message>
+    <message>
+        <source>{name}: {mass} does not fit the others.</source>
+        <translation>{name}: {mass} no concuerda con las demás.</translation>
+    </message>
+    <message>
+        <source>Is that right?</source>
+        <translation>¿Es correcto?</translation>
+    </message>
+    <message>
         <source>It would hold {volume}. A scoop for powder usually holds {low} to {high}. Is that right?</source>
         <translation>Le cabrían {volume}. A una medida para polvo suelen caberle de {low} a {high}. ¿Es correcto?</translation>
     </message>
@@ -8832,6 +8852,10 @@ entre {low} y {high}
     <message>
         <source>By its dimensions it holds {volume}, 95 % sure.</source>
         <translation>Por sus dimensiones le caben {volume} (intervalo del 95 %).</translation>
+    </message>
+    <message>
+        <source>Zero the scale with the empty scoop on it, fill to the rim and weigh again.</source>
+        <translation>Ponga la báscula en cero con la medida vacía encima, llénela hasta el borde y pésela otra vez.</translation>
     </message>
     <message>
         <source>By water it holds {volume}, 95 % sure. This is what counts.</source>

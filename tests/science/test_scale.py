@@ -12,8 +12,10 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.scale import (
     ScaleFacts,
     Taring,
+    carries_a_scoop,
     check_scale,
     error_allowed_g,
+    likeliest_capacity,
     scale_facts,
     scoopfuls_together,
     smallest_net_weight_g,
@@ -100,3 +102,13 @@ def test_scoopfuls_together_reach_it() -> None:
 def test_nonsense_is_refused(call: object) -> None:
     with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
         call()  # type: ignore[operator]
+
+
+@pytest.mark.parametrize(("capacity_g", "carries"), [(311.8, False), (500.0, False), (907.2, True), (1000.0, True)])
+def test_a_full_scoop_needs_a_scale_of_two_pounds(capacity_g: float, carries: bool) -> None:
+    assert carries_a_scoop(capacity_g) is carries
+
+
+def test_the_capacity_that_was_meant_is_that_of_a_kitchen_scale() -> None:
+    assert likeliest_capacity((11.0, 4989.5, 11_000.0)) == 4989.5
+    assert likeliest_capacity((11.0, 500_000.0)) is None
