@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QRect, Qt, QTimer, QUrl, Signal
@@ -18,6 +18,7 @@ LETTER_MS = 60  # a long one stays as long as it takes to read: some 17 letters 
 WAYS_MS = 20_000  # long enough to read a folder's name and to reach for a button
 _SHORT_END = 10
 _LEAST_WIDE, _WIDTH_STEP = 180, 20
+_LEAST_BESIDE = 360  # narrower, its ways beside the words leave too little room for these
 
 
 def _on_lines(name: str) -> str:
@@ -136,19 +137,27 @@ class Notice(QFrame):
             self.hide()
         return there
 
-    def place(self, gap: QRect, page: QRect, focus: QRect) -> None:
+    def place(self, gap: QRect, page: QRect, focus: QRect, taken: Sequence[QRect] = ()) -> None:
         """Stand at the foot of the gap; where it is too small, or what has the keys is there, lie along the foot of
-        the page, or its head."""
+        the page: where it covers none of what is `taken`, else as little of it as can be, or at its head.
+        """
         self._put_ways(beside=False)
         high = self._high(gap.width())
         place = _at_foot(gap, gap.width(), high)
         if high > gap.height() or place.intersects(focus):
             self._put_ways(beside=True)
-            width = self._along(page.width())
-            high = self._high(width)
-            foot, head = _at_foot(page, width, high), QRect(page.left(), page.top(), width, high)
-            place = head if foot.intersects(focus) and not head.intersects(focus) else foot
+            places = self._places(page)
+            place = min(places, key=lambda each: (each.intersects(focus), sum(map(each.intersects, taken))))
         self.setGeometry(place)
+
+    def _places(self, page: QRect) -> list[QRect]:
+        """Along the foot from the left, then from the right and ever narrower there, at last along the head."""
+        wide = self._along(page.width())
+        high = self._high(wide)
+        foot, head = _at_foot(page, wide, high), QRect(page.left(), page.top(), wide, high)
+        widths = range(wide, min(wide, _LEAST_BESIDE) - 1, -_WIDTH_STEP)
+        narrower = (_at_foot(page, width, self._high(width)) for width in widths)
+        return [foot, *(each.translated(page.right() - each.right(), 0) for each in narrower), head]
 
     def _along(self, most: int) -> int:
         """The narrowest that is as low as can be."""

@@ -11,9 +11,12 @@ from typing import cast
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
+    QAbstractButton,
     QApplication,
+    QComboBox,
     QDialog,
     QHBoxLayout,
+    QLineEdit,
     QMainWindow,
     QScrollArea,
     QStackedWidget,
@@ -447,7 +450,14 @@ class Window(QMainWindow):
             gap = page
         else:
             page.setLeft(self.rail.geometry().right() + 1 + SPACE)
-        self._notice.place(gap, page, self._focus_place())
+        self._notice.place(gap, page, self._focus_place(), self._taken())
+
+    def _taken(self) -> list[QRect]:
+        """Where something on the page in hand takes typing or clicks."""
+        kinds = (QAbstractButton, QLineEdit, QComboBox)
+        every = (each for kind in kinds for each in self.current_page.findChildren(kind) if each.isVisible())
+        seen = ((each, each.visibleRegion().boundingRect()) for each in every)
+        return [QRect(each.mapTo(self, rect.topLeft()), rect.size()) for each, rect in seen if not rect.isEmpty()]
 
     def _focus_place(self) -> QRect:
         """Where the keys are; nowhere while the notice has them itself."""

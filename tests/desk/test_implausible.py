@@ -228,6 +228,10 @@ def test_more_bags_left_than_came_are_not_kept(desk: Desk, herd: Herd, qtbot: Qt
     put(card.count, "41")
     card.keep()
     assert "Only 40 came" in card.count.message
+    card.resize(260, 500)  # as narrow as on the page
+    card.show()
+    QApplication.processEvents()
+    assert card.count._message.fits
     assert herd.records.find(Lot, lot.id).packages_left is None
     put(card.count, "40")
     card.keep()

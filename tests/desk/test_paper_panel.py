@@ -611,6 +611,19 @@ def test_a_print_that_takes_its_time_is_made_beside_the_window(
     assert panel.number.text() == "This will be print no. 1."
 
 
+def test_the_keys_stay_on_the_button_while_the_print_is_made_anew(
+    panel: PaperPanel, signed: SignOff, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    panel.show_lot(signed.lot_id)
+    qtbot.waitUntil(panel.isActiveWindow)
+    panel.save_button.setFocus()
+    monkeypatch.setattr("calibrator.desk.busy.PATIENCE_S", 0)
+    panel._show()
+    assert not panel.save_button.isEnabled()
+    qtbot.waitUntil(panel.save_button.isEnabled, timeout=60_000)
+    assert panel.save_button.hasFocus()
+
+
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_the_preview_turns_pages_by_whole_words_in_a_window_with_a_frame(
     qapp: QApplication, herd: Herd, signed: SignOff, answers: Answers, qtbot: QtBot, language: str

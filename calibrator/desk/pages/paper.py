@@ -9,7 +9,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.clock import clock_text
 from calibrator.desk import busy
@@ -57,6 +57,7 @@ class PaperPanel(QWidget):
         self._maker.failed.connect(self._not_made)
         self._once_ready: Callable[[], None] | None = None  # asked for while the print was made
         self._made: tuple[list[Printed], Job] | None = None  # the newest from here, as it was printed or saved
+        self._held: QPushButton | None = None  # had the keys while the print was made anew
         self._focus = False  # wanted once the print is there
         self._paper: LotPaper | None = None
         self._refused = ""  # why nothing can be printed for this lot
@@ -203,8 +204,7 @@ class PaperPanel(QWidget):
         being_made = self.tr("Making the preview …")
         self.number.setText(being_made)
         self.preview.show_blank(being_made)
-        for each in (self.print_button, self.save_button):
-            each.setEnabled(False)
+        self._offer_print(False)
 
     def _show_ready(self, print_: Ready) -> None:
         self._put(print_, "")
@@ -239,8 +239,19 @@ class PaperPanel(QWidget):
             widget.setVisible(print_ is not None)
         sheets = print_.sheets if print_ else ()
         self.number.setText("\n".join(self._number_words(sheet, len(sheets) > 1) for sheet in sheets))
-        for each in (self.print_button, self.save_button):
-            each.setEnabled(print_ is not None)
+        self._offer_print(print_ is not None)
+
+    def _offer_print(self, there: bool) -> None:
+        """What had the keys has them again once it can be pressed: Qt hands them on from what cannot."""
+        ways = (self.print_button, self.save_button)
+        if not there:
+            self._held = next((each for each in ways if each.hasFocus()), self._held)
+        for each in ways:
+            each.setEnabled(there)
+        if there and self._held is not None:
+            held, self._held = self._held, None
+            if self.back.hasFocus() or self.focusWidget() is None:
+                held.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _make_job(self) -> Job | None:
         chosen = self.choice.chosen()

@@ -104,8 +104,7 @@ class PowderCard(QFrame):
         if self._lot is None or not self.count.tell() or packages is None:
             return
         if self._lot.package_count is not None and packages > self._lot.package_count:
-            text = self.tr("Only {count} came of this lot. Count again, or mend the lot.")
-            self.count.say(text.format(count=self._lot.package_count), wrong=True)
+            self._say_too_many(self._lot.package_count)
             return
         told = PackagesLeft(packages=packages, on=self.desk.clock().date(), typed=self.count.text())
         counted_lot = replace(self._lot, packages_left=told)
@@ -115,6 +114,12 @@ class PowderCard(QFrame):
             self.count.set_text(told.typed)
         else:
             self.desk.say(self.tr("Count of bags kept: {count}").format(count=told.typed))
+
+    def _say_too_many(self, came: int) -> None:
+        """In short where the field is narrow: a bubble would lie over the rest of the card."""
+        text = self.tr("Only {count} came of this lot. Count again, or mend the lot.")
+        short = self.tr("Only {count} came.")
+        self.count.say(text.format(count=came), wrong=True, short=short.format(count=came))
 
     def _tell(self, trouble: str) -> None:
         found = self.found

@@ -165,7 +165,8 @@ class StepSignOff(StepView):
         if not _plan_comes_first(guide):
             return ""
         text = self.tr(
-            "Make the plan first, under “{button}”: the label then tells its feedings too, and is printed only once."
+            "Make the plan first, under “{button}”: then its feedings can be ticked for the label, which is printed "
+            "only once."
         )
         return text.format(button=without_letter(self._tables_button.text()))
 
