@@ -6706,6 +6706,10 @@ entre {low} y {high}
         <translation>Se guardó el conteo de costales: {count}</translation>
     </message>
     <message>
+        <source>Only {count} came.</source>
+        <translation>Solo llegaron {count}.</translation>
+    </message>
+    <message>
         <source>Lot {lot}: no plan feeds it yet</source>
         <translation>Lote {lot}: todavía no lo usa ningún plan</translation>
     </message>
@@ -10683,6 +10687,10 @@ Last kept: {mass}</source>
         <translation>Ta&amp;blas de mezcla y de pared</translation>
     </message>
     <message>
+        <source>Make the plan first, under “{button}”: then its feedings can be ticked for the label, which is printed only once.</source>
+        <translation>Haga primero el plan, en “{button}”: así sus tomas se pueden marcar para la etiqueta, que se imprime una sola vez.</translation>
+    </message>
+    <message>
         <source>No fills to the line yet: the line rests on the level fills alone.</source>
         <translation>Todavía no hay llenadas hasta la línea: la línea se basa solo en las llenadas al ras.</translation>
     </message>
@@ -10733,10 +10741,6 @@ Last kept: {mass}</source>
     <message>
         <source>All of it is done.</source>
         <translation>Está todo hecho.</translation>
-    </message>
-    <message>
-        <source>Make the plan first, under “{button}”: the label then tells its feedings too, and is printed only once.</source>
-        <translation>Haga primero el plan, en “{button}”: la etiqueta lleva entonces también sus tomas y se imprime una sola vez.</translation>
     </message>
     <message>
         <source>Make a plan for the batch tables and the wall chart.</source>
