@@ -37,6 +37,20 @@ def month_first(words: QLocale) -> bool:
     return here.language() != QLocale.Language.C and _month_first(words.language(), here.territory())
 
 
+def figures_month_first() -> bool | None:
+    """Whether 3/2 is Mar 2 in the country of this computer, whichever language its screen speaks; None where it names
+    no country, or one that writes the year first: there a day without it is written both ways."""
+    here = QLocale.system()
+    return None if here.language() == QLocale.Language.C else _figures_month_first(here.territory())
+
+
+@lru_cache(maxsize=2)
+def _figures_month_first(country: QLocale.Country) -> bool | None:
+    """By the short form of the Unicode Common Locale Data Repository, which Qt carries."""
+    form = QLocale(QLocale.Language.AnyLanguage, country).dateFormat(QLocale.FormatType.ShortFormat)
+    return None if form.find("y") < form.find("d") else form.find("M") < form.find("d")
+
+
 @lru_cache(maxsize=8)
 def _month_first(language: QLocale.Language, country: QLocale.Country) -> bool:
     """By the long form of the Unicode Common Locale Data Repository, which Qt carries."""

@@ -1,4 +1,4 @@
-"""Days as people type them, read without a guess: what can be meant two ways is asked back."""
+"""Days as people type them, read in the order of their country; without one, what can be meant two ways is asked."""
 
 from __future__ import annotations
 
@@ -11,8 +11,7 @@ YEARS_TO_A_LEAP_DAY = 9
 _ENGLISH = "january february march april may june july august september october november december"
 _SPANISH = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre"
 _MONTHS = tuple((number, name) for names in (_ENGLISH, _SPANISH) for number, name in enumerate(names.split(), start=1))
-_TODAY = ("today", "hoy")
-_YESTERDAY = ("yesterday", "ayer")
+_NEAR = ("yesterday", "ayer"), ("today", "hoy"), ("tomorrow", "mañana", "manana")
 _FIGURES = re.compile(r"(\d{1,4})\s*([-/.])\s*(\d{1,2})\s*\2\s*(\d{1,4})", re.ASCII)
 _NO_YEAR = re.compile(r"(\d{1,2})\s*[-/.]\s*(\d{1,2})\.?", re.ASCII)
 _FILLERS = ("de", "del", "of")
@@ -27,40 +26,40 @@ class DayNotUnderstood(ValueError):
         self.days = tuple(days)
 
 
-def read_day(text: str, today: date) -> date | None:
+def read_day(text: str, today: date, *, month_first: bool | None = None, ahead: int = 0) -> date | None:
     """The day that a text means; None for a blank one.
 
-    Understood are 2026-03-02, Mar 2 2026, 2 March 2026 (English or Spanish months), figures whose day
-    cannot be a month (3/14/2026, 25.11.26), today, yesterday; without a year (2 March, 3/14) the last such day.
-    Raises DayNotUnderstood with code `two_ways`, `no_day`, `no_such_day`, `to_come` or `too_early`.
+    Understood are 2026-03-02, Mar 2 2026, 2 March 2026 (English or Spanish months), figures in the order of the
+    country, today, yesterday, tomorrow; without a year (2 March, 3/14) such a day nearest to today. `month_first` is
+    the country's order of figures; where it is not known, only figures whose day cannot be a month are understood
+    (3/14/2026, 25.11.26). A day may lie so many days `ahead`.
+    Raises DayNotUnderstood with code `two_ways`, `other_order`, `no_day`, `no_such_day`, `to_come`, `too_far` or
+    `too_early`.
     """
     words = text.strip().lower()
     if not words:
         return None
-    if words in _TODAY:
-        return today
-    if words in _YESTERDAY:
-        return today - timedelta(days=1)
-    day = _day_told(words, today)
+    latest = today + timedelta(days=ahead)
+    near = next((day for day, names in enumerate(_NEAR, start=-1) if words in names), None)
+    day = _day_told(words, today, latest, month_first) if near is None else today + timedelta(days=near)
     if day.year < EARLIEST_YEAR:
         raise DayNotUnderstood("too_early", [day])
-    if day > today:
-        raise DayNotUnderstood("to_come", [day])
+    if day > latest:
+        raise DayNotUnderstood("too_far" if ahead else "to_come", [day])
     return day
 
 
-def _day_told(text: str, today: date) -> date:
+def _day_told(text: str, today: date, latest: date, month_first: bool | None) -> date:
     if _FIGURES.fullmatch(text):
-        return _from_figures(text)
+        return _from_figures(text, month_first)
     figures = _NO_YEAR.fullmatch(text)
     if figures is not None:
-        return _one_of(
-            [_newest(int(month), int(day), today) for month, day in (figures.groups(), figures.groups()[::-1])]
-        )
-    return _last_such_day(text, today) or day_from_words(text)
+        one, other = map(int, figures.groups())
+        return _in_order([_nearest(*pair, today, latest) for pair in ((one, other), (other, one))], month_first)
+    return _nearest_such_day(text, today, latest) or day_from_words(text)
 
 
-def _from_figures(text: str) -> date:
+def _from_figures(text: str, month_first: bool | None) -> date:
     match = _FIGURES.fullmatch(text)
     assert match is not None
     first, _, second, third = match.groups()
@@ -69,7 +68,7 @@ def _from_figures(text: str) -> date:
     if len(third) not in (2, 4) or len(first) > 2:
         raise DayNotUnderstood("no_day")
     year = _year(int(third))
-    return _one_of([_possible(year, int(a), int(b)) for a, b in ((first, second), (second, first))])
+    return _in_order([_possible(year, int(a), int(b)) for a, b in ((first, second), (second, first))], month_first)
 
 
 def _year(number: int) -> int:
@@ -77,29 +76,35 @@ def _year(number: int) -> int:
     return number if number > 99 else 2000 + number
 
 
-def _one_of(readings: Sequence[date | None]) -> date:
+def _in_order(readings: Sequence[date | None], month_first: bool | None) -> date:
+    """The reading in the country's order, of figures read with the month first and with the day first."""
     days = sorted({day for day in readings if day is not None})
     if not days:
         raise DayNotUnderstood("no_such_day")
+    meant = None if month_first is None else readings[0 if month_first else 1]
+    if meant is not None:
+        return meant
+    if month_first is not None:
+        raise DayNotUnderstood("other_order", days)
     if len(days) > 1:
         raise DayNotUnderstood("two_ways", days)
     return days[0]
 
 
-def _last_such_day(text: str, today: date) -> date | None:
-    """The newest day of a month and number without a year, up to today; None where the text is none such."""
+def _nearest_such_day(text: str, today: date, latest: date) -> date | None:
+    """The nearest day of a month and number without a year; None where the text is none such."""
     parts = [part for part in re.split(r"[\s,.]+", text) if part and part not in _FILLERS]
     months = [found for part in parts if (found := _month(part))]
     numbers = _numbers(parts)
     if len(parts) != 2 or len(months) != 1 or len(numbers) != 1:
         return None
-    return _newest(months[0], numbers[0], today)
+    return _nearest(months[0], numbers[0], today, latest)
 
 
-def _newest(month: int, day_of_month: int, today: date) -> date | None:
-    """The newest such day up to today; None where there is none in any year."""
-    days = (_possible(today.year - back, month, day_of_month) for back in range(YEARS_TO_A_LEAP_DAY))
-    return next((day for day in days if day and day <= today), None)
+def _nearest(month: int, day_of_month: int, today: date, latest: date) -> date | None:
+    """Such a day nearest to today, up to the latest; None where there is none in any year."""
+    days = (_possible(latest.year - back, month, day_of_month) for back in range(YEARS_TO_A_LEAP_DAY + 1))
+    return min((day for day in days if day and day <= latest), key=lambda day: abs(day - today), default=None)
 
 
 def day_from_words(text: str) -> date:

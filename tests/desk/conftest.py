@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk import app, busy, watch
 from calibrator.desk.context import Desk
+from calibrator.desk.forms import fields
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
@@ -31,6 +32,12 @@ def english(qapp: QApplication) -> None:
 def american() -> None:
     """Whatever country the computer is in that tests, and whatever a test before spoke."""
     QLocale.setDefault(QLocale("en_US"))
+
+
+@pytest.fixture(autouse=True)
+def of_no_country(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Days in figures are asked about, whatever country the computer is in that tests."""
+    monkeypatch.setattr(fields, "figures_month_first", lambda: None)
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -1,4 +1,7 @@
-"""Days are read as typed; what can be meant two ways is never guessed. No outside source: our own rule."""
+"""Days are read as typed, in the country's order; where that is not known, what can be meant two ways is asked.
+
+No outside source: our own rule.
+"""
 
 from __future__ import annotations
 
@@ -7,7 +10,7 @@ from datetime import date
 import pytest
 from PySide6.QtCore import QLocale
 
-from calibrator.clock import day_text
+from calibrator.clock import day_text, figures_month_first
 from calibrator.desk.days import DayNotUnderstood, read_day
 
 TODAY = date(2026, 3, 15)
@@ -90,6 +93,63 @@ def test_refused(text: str, code: str) -> None:
     with pytest.raises(DayNotUnderstood) as told:
         read_day(text, TODAY)
     assert told.value.code == code
+
+
+@pytest.mark.parametrize(
+    ("text", "american", "mexican"),
+    [
+        ("11/5", date(2026, 11, 5), date(2026, 5, 11)),
+        ("11/5/26", date(2026, 11, 5), date(2026, 5, 11)),
+        ("9/8/2026", date(2026, 9, 8), date(2026, 8, 9)),
+        ("12/1", date(2025, 12, 1), date(2026, 1, 12)),
+        ("5.11.", date(2026, 5, 11), date(2026, 11, 5)),
+    ],
+)
+def test_figures_are_read_in_the_order_of_the_country(text: str, american: date, mexican: date) -> None:
+    today = date(2026, 11, 27)
+    assert read_day(text, today, month_first=True) == american
+    assert read_day(text, today, month_first=False) == mexican
+
+
+@pytest.mark.parametrize(("text", "month_first"), [("13/12/2025", True), ("13/12", True), ("12/13/25", False)])
+def test_what_only_the_other_order_can_mean_is_offered(text: str, month_first: bool) -> None:
+    with pytest.raises(DayNotUnderstood) as told:
+        read_day(text, date(2026, 11, 27), month_first=month_first)
+    assert (told.value.code, told.value.days) == ("other_order", (date(2025, 12, 13),))
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("12/1", date(2026, 12, 1)),
+        ("Dec 1", date(2026, 12, 1)),
+        ("1 de diciembre", date(2026, 12, 1)),
+        ("1/5", date(2027, 1, 5)),
+        ("Nov 20", date(2026, 11, 20)),
+        ("tomorrow", date(2026, 11, 28)),
+        ("Oct 1", date(2026, 10, 1)),
+    ],
+)
+def test_where_a_day_may_lie_ahead_one_without_its_year_is_the_nearest(text: str, day: date) -> None:
+    assert read_day(text, date(2026, 11, 27), month_first=True, ahead=180) == day
+
+
+def test_a_day_too_far_ahead_is_a_slip() -> None:
+    with pytest.raises(DayNotUnderstood) as told:
+        read_day("12/1/2062", date(2026, 11, 27), month_first=True, ahead=180)
+    assert told.value.code == "too_far"
+
+
+@pytest.mark.parametrize(
+    ("system", "month_first"),
+    [("en_US", True), ("es_US", True), ("es_MX", False), ("en_GB", False), ("en_CA", None), ("C", None)],
+)
+def test_the_order_is_that_of_the_computers_country(
+    system: str, month_first: bool | None, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Short forms of the Unicode Common Locale Data Repository; whichever language the screen speaks."""
+    monkeypatch.setattr(QLocale, "system", lambda: QLocale(system))
+    assert figures_month_first() is month_first
 
 
 def test_both_readings_are_offered() -> None:

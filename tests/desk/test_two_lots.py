@@ -9,7 +9,7 @@ import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, Herd, group
 from keys import mnemonics, nameless
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QLocale, Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -17,6 +17,7 @@ from calibrator.desk.at_hand import at_hand
 from calibrator.desk.both_lots import from_both
 from calibrator.desk.change_over import FedFrom, change_over, with_old_finished
 from calibrator.desk.context import Desk
+from calibrator.desk.forms import fields
 from calibrator.desk.hung import hanging, outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.needs import Need, waiting
@@ -372,13 +373,55 @@ def test_a_change_over_may_be_dated_back_and_is_refused_in_words(
     for typed, words in (
         ("Jan 9, 2026", "Jan 9, 2026 is too early: lot 25-1103C came only on Jan 10, 2026."),
         ("Feb 19, 2026", "Feb 19, 2026 is too early: lot 25-1204A was begun on Feb 20, 2026."),
-        ("9 Apr", "Apr 9, 2025 is too early"),  # of last year, where the one to come was meant
+        ("9 Apr 2025", "Apr 9, 2025 is too early"),
+        ("9 Apr 2027", "Apr 9, 2027 is too far ahead"),
     ):
         bar.day.line.clear()
         qtbot.keyClicks(bar.day.line, typed)
         bar.change.click()
         assert words in bar.day.message
     assert herd.lot_of(two[0]).fed_from is None
+
+
+def test_a_lot_put_aside_gets_a_planned_change_over_by_its_day(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """As at sign-off: until that day the other lot is fed, and it can be planned for another one and taken back."""
+    monkeypatch.setattr(fields, "figures_month_first", lambda: True)
+    herd.plan("Milk", group(6))
+    page = page_of(herd, qtbot, answers)
+    bar = page.view.lot_bar
+    bar.lots.setCurrentIndex(0)
+    bar.lots.activated.emit(0)
+    for typed, read, day in (("3/9", "Mar 9, 2026", date(2026, 3, 9)), ("12 mar", "Mar 12, 2026", date(2026, 3, 12))):
+        qtbot.keyClicks(bar.day.line, typed)
+        assert bar.day.message == QLocale().toString(day, QLocale.FormatType.LongFormat)
+        bar.change.click()
+        planned = herd.lot_of(two[0])
+        assert (planned.fed_from, planned.fed_from_feeding, planned.waits) == (day, 0, True)
+        now = standing(herd.records, herd.farm, TODAY)
+        assert now.in_use is not None
+        assert now.in_use.lot.id == two[1].lot_id
+        assert now.next_lot is not None
+        assert now.next_lot.lot.id == two[0].lot_id
+        assert bar.lots.currentText() == "25-1204A, in use"
+        assert f"Bags of lot 25-1103C (fed from {read} on)" in bar.words.text()
+        bar.lots.setCurrentIndex(0)
+        bar.lots.activated.emit(0)
+    on_the_day = standing(herd.records, herd.farm, date(2026, 3, 12)).in_use
+    assert on_the_day is not None
+    assert on_the_day.lot.id == two[0].lot_id
+
+
+def test_a_lot_that_made_way_is_not_called_fed(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    feed(herd, two[0], 1)
+    feed(herd, two[1])
+    herd.plan("Milk", group(6))
+    words = page_of(herd, qtbot, answers).view.lot_bar.words.text()
+    assert "Bags of lot 25-1103C (no longer fed): " in words
+    assert "Bags of lot 25-1204A (fed since Mar 2, 2026): " in words
 
 
 def test_the_day_left_blank_is_the_one_in_grey(

@@ -9,6 +9,7 @@ from PySide6.QtCore import QDate, QLocale, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from calibrator.clock import figures_month_first
 from calibrator.desk.days import DayNotUnderstood, read_day
 from calibrator.desk.parts import button, clear, label, set_style_property
 from calibrator.desk.speech import day_text
@@ -144,11 +145,12 @@ class Suggestions(QWidget):
 
 
 class DayField(TextField):
-    """A day typed as people do; says which day it understood, may stay empty."""
+    """A day typed as people do; says which day it understood, may stay empty. Days to come only where they are let
+    in."""
 
     def __init__(self, caption: str, today: Callable[[], date]) -> None:
         super().__init__(caption, longest=40)
-        self._today = today
+        self._today, self._ahead = today, 0
         self._blank_means = ""
         self.edited.connect(self._judge)
 
@@ -163,9 +165,14 @@ class DayField(TextField):
         self._blank_means = text
         self.line.setPlaceholderText(text)
 
+    def let_in(self, ahead: int) -> None:
+        """Take a day up to so many days ahead."""
+        self._ahead = ahead
+
     def day(self) -> date | None:
         """The day, None where the field is empty. Raises DayNotUnderstood."""
-        return read_day(self.line.text(), self._today())
+        order = figures_month_first()
+        return read_day(self.line.text(), self._today(), month_first=order, ahead=self._ahead)
 
     def set_day(self, day: date | None) -> None:
         self.set_text(day_text(day) if day else "")
@@ -178,7 +185,7 @@ class DayField(TextField):
         try:
             day = self.day()
         except DayNotUnderstood as error:
-            self.say(self._sentence(error), wrong=True)
+            self.say(self._sentence(error), wrong=True, short=self._in_short(error))
             return False
         self.say(_long(day) if day else "", care=day is not None and self._of_another_year(day))
         return True
@@ -192,6 +199,10 @@ class DayField(TextField):
         if error.code == "two_ways":
             text = self.tr("This can be read two ways. Write {one} or {other}.")
             return text.format(one=days[0], other=days[1])
+        if error.code == "other_order":
+            return self.tr("Was {day} meant? Then write it like this.").format(day=days[0])
+        if error.code == "too_far":
+            return self.tr("{day} is too far ahead.").format(day=days[0])
         if error.code == "to_come":
             return self.tr("{day} is still to come.").format(day=days[0])
         if error.code == "too_early":
@@ -200,6 +211,13 @@ class DayField(TextField):
             return self.tr("There is no such day. Write it like {day}.").format(day=_example())
         text = self.tr("Write the day with month and full year, like {day} or 2026-03-02.")
         return text.format(day=_example())
+
+    def _in_short(self, error: DayNotUnderstood) -> str:
+        """For a narrow field, where there is something to choose."""
+        days = [day_text(day) for day in error.days]
+        if error.code == "two_ways":
+            return self.tr("{one} or {other}?").format(one=days[0], other=days[1])
+        return self.tr("{day}?").format(day=days[0]) if error.code == "other_order" else ""
 
 
 def _example() -> str:

@@ -25,6 +25,9 @@ from calibrator.desk.words import marks_words, state_words
 from calibrator.model import UnitSystem
 from calibrator.units import Kind
 
+PLANNED_DAYS = 180
+"""As far ahead as a change-over is planned, longer than powder is kept: common practice, no source."""
+
 
 class LotBar(QFrame):
     """Hidden while only one lot is open."""
@@ -79,6 +82,7 @@ class LotBar(QFrame):
         self.change.setText(self._change_text(now, shown))
         self.day.setVisible(bool(self.change.text()))
         self.change.setVisible(bool(self.change.text()))
+        self.day.let_in(0 if shown.state is LotState.IN_USE else PLANNED_DAYS)  # what is fed was begun
         counts = self._blank_day()  # what the grey words say is what a blank field means
         self.day.set_blank_means(self.tr("today") if counts == self._today() else day_text(counts))
         self.left.set_system(system)
@@ -136,12 +140,14 @@ class LotBar(QFrame):
     def _line(self, now: Standing, known: LotStanding, system: UnitSystem) -> str:
         lot = known.lot.lot_number
         lines = marks_words(known.marks, now.scoops, system) if known.marks else self.tr("no line")
-        if known.lot.fed_from:
-            since = self.tr("Bags of lot {lot} (fed since {day}): {lines}")
-            to_come = self.tr("Bags of lot {lot} (fed from {day} on): {lines}")
-            text = since if changed_over(known.lot, now.today) else to_come
-            return text.format(lot=lot, day=day_text(known.lot.fed_from), lines=lines)
-        return self.tr("Bags of lot {lot}: {lines}").format(lot=lot, lines=lines)
+        text = self.tr("Bags of lot {lot}: {lines}")
+        if known.state is LotState.LEFT_OVER:
+            text = self.tr("Bags of lot {lot} (no longer fed): {lines}")
+        elif changed_over(known.lot, now.today):
+            text = self.tr("Bags of lot {lot} (fed since {day}): {lines}")
+        elif known.lot.fed_from:
+            text = self.tr("Bags of lot {lot} (fed from {day} on): {lines}")
+        return text.format(lot=lot, day=day_text(known.lot.fed_from) if known.lot.fed_from else "", lines=lines)
 
     def _choose(self, index: int) -> None:
         self.left.set_value(None)
@@ -166,7 +172,8 @@ class LotBar(QFrame):
         on = self._typed() or self._blank_day()
         found = refused(self._now, known, on)
         if found:
-            self.day.say(self._sentence(found, on), wrong=True)
+            short = self.tr("Too early: from {day} on.").format(day=day_text(found.day))
+            self.day.say(self._sentence(found, on), wrong=True, short=short)
         return found is None
 
     def _blank_day(self) -> date:

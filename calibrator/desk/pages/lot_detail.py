@@ -106,7 +106,7 @@ class LotDetail(QFrame):
         set_tone(self.state, state_tone(known.state))
         self.caution.setVisible(lot.medicated)
         self._show_signed(known)
-        self.about.setText("\n".join(self._about(lot)))
+        self.about.setText("\n".join(self._about(known)))
         weighed = self._weighed(lot)
         self.fills_model.show(weighed, self.desk.system)
         self.fills.setVisible(bool(weighed))
@@ -232,7 +232,8 @@ class LotDetail(QFrame):
     def _mass(self, mass_g: float) -> str:
         return show_mass(mass_g, self.desk.system, decimal_comma=decimal_comma())
 
-    def _about(self, lot: Lot) -> list[str]:
+    def _about(self, known: LotStanding) -> list[str]:
+        lot = known.lot
         packages = packages_words(lot, self.desk.system)
         lines = [
             self._days(lot),
@@ -243,7 +244,12 @@ class LotDetail(QFrame):
             lot.note,
         ]
         if lot.fed_from:
-            lines.append(self.tr("Fed since {day}.").format(day=day_text(lot.fed_from)))
+            text = self.tr("Fed from {day} on.")  # until another took over
+            if known.state is LotState.IN_USE:
+                text = self.tr("Fed since {day}.")
+            elif known.state is LotState.WAITING:
+                text = self.tr("Is fed from {day} on, as planned.")
+            lines.append(text.format(day=day_text(lot.fed_from)))
         if lot.finished_on:
             lines.append(self.tr("The last of it was fed on {day}.").format(day=day_text(lot.finished_on)))
         return [line for line in lines if line]

@@ -40,6 +40,7 @@ from calibrator.prints.chart_facts import TwoLots
 from calibrator.science.errors import CannotCompute
 
 NEW_PLAN = "new"
+FIRST_FEEDING = 0
 PRINTS = ("label", "sheet", "chart")
 
 
@@ -244,7 +245,8 @@ class TablesPage(Page):
             return
         self._keep_calves()
         said = self.tr("From {day} on lot {number} is fed.").format(day=day_text(on), number=known.lot.lot_number)
-        if begin_lot(self.desk, self._now, known, FedFrom(on), said, old_is_finished=old_is_finished):
+        when = FedFrom(on, FIRST_FEEDING if on > self._today() else None)
+        if begin_lot(self.desk, self._now, known, when, said, old_is_finished=old_is_finished):
             self._lot_id = ""
             self.reload()
 
