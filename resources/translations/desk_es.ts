@@ -1057,6 +1057,14 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Esto se puede leer de dos modos. Escriba {one} o {other}.</translation>
     </message>
     <message>
+        <source>Was {day} meant? Then write it like this.</source>
+        <translation>¿Quiso decir {day}? Entonces escríbalo así.</translation>
+    </message>
+    <message>
+        <source>{day} is too far ahead.</source>
+        <translation>Para el {day} falta demasiado.</translation>
+    </message>
+    <message>
         <source>{day} is still to come.</source>
         <translation>El {day} todavía no llega.</translation>
     </message>
@@ -1071,6 +1079,14 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Write the day with month and full year, like {day} or 2026-03-02.</source>
         <translation>Escriba el día con el mes y el año completo, como {day} o 2026-03-02.</translation>
+    </message>
+    <message>
+        <source>{one} or {other}?</source>
+        <translation>¿{one} o {other}?</translation>
+    </message>
+    <message>
+        <source>{day}?</source>
+        <translation>¿{day}?</translation>
     </message>
 </context>
 <context>
@@ -4479,6 +4495,10 @@ entre {low} y {high}
         <translation>sin línea</translation>
     </message>
     <message>
+        <source>Bags of lot {lot} (no longer fed): {lines}</source>
+        <translation>Línea para los costales del lote {lot} (ya no se usa): {lines}</translation>
+    </message>
+    <message>
         <source>Bags of lot {lot} (fed since {day}): {lines}</source>
         <translation>Línea para los costales del lote {lot} (se usa desde el {day}): {lines}</translation>
     </message>
@@ -4489,6 +4509,10 @@ entre {low} y {high}
     <message>
         <source>Bags of lot {lot}: {lines}</source>
         <translation>Línea para los costales del lote {lot}: {lines}</translation>
+    </message>
+    <message>
+        <source>Too early: from {day} on.</source>
+        <translation>Demasiado pronto: desde el {day}.</translation>
     </message>
     <message>
         <source>{on} is too early: lot {lot} came only on {day}. Type that day or a later one.</source>
@@ -4711,8 +4735,16 @@ entre {low} y {high}
         <translation>para {target}</translation>
     </message>
     <message>
+        <source>Fed from {day} on.</source>
+        <translation>Se usó desde el {day}.</translation>
+    </message>
+    <message>
         <source>Fed since {day}.</source>
         <translation>Se usa desde el {day}.</translation>
+    </message>
+    <message>
+        <source>Is fed from {day} on, as planned.</source>
+        <translation>Se usará desde el {day}, como está previsto.</translation>
     </message>
     <message>
         <source>The last of it was fed on {day}.</source>
