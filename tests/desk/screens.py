@@ -90,15 +90,17 @@ def _cells(view: QAbstractItemView) -> Iterator[str]:
 
 
 def keys_twice(root: QWidget) -> list[str]:
-    """Alt letters that two things on the screen answer to."""
-    found: list[str] = []
+    """Alt letters that two things on the screen answer to: a window's own, and not those of a dialog over it."""
+    found: list[tuple[QWidget, str]] = []
     for widget in shown(root):
+        told: list[str] = []
         if isinstance(widget, QAbstractButton) or (isinstance(widget, QLabel) and widget.buddy()):
-            found += re.findall(r"&(\w)", widget.text().replace("&&", ""))
+            told = [widget.text()]
         elif isinstance(widget, QTabBar):
-            for place in range(widget.count()):
-                found += re.findall(r"&(\w)", widget.tabText(place).replace("&&", ""))
-    return [key for key, times in Counter(key.upper() for key in found).items() if times > 1]
+            told = [widget.tabText(place) for place in range(widget.count())]
+        for text in told:
+            found += [(widget.window(), key.upper()) for key in re.findall(r"&(\w)", text.replace("&&", ""))]
+    return [key for (_, key), times in Counter(found).items() if times > 1]
 
 
 def squeezed(root: QWidget) -> Iterator[str]:
