@@ -193,8 +193,7 @@ class Opener:
             return
         question = QCoreApplication.translate(
             "App",
-            "“{text}” is typed but not entered, and it is lost when other records are opened. Open them now all the "
-            "same?",
+            "Not kept yet: “{text}”. It is lost when other records are opened. Open them now all the same?",
         )
         move = QCoreApplication.translate("App", "Open them now")
         self._ask.confirm(question.format(text=typed), move, partial(self._move, url))
@@ -310,8 +309,8 @@ class Opener:
             return
         question = QCoreApplication.translate(
             "App",
-            "“{text}” is typed but not entered, and it is lost when the language changes. Change it now all the "
-            "same? Otherwise it changes when the program is started next.",
+            "Not kept yet: “{text}”. It is lost when the language changes. Change it now all the same? Otherwise it "
+            "changes when the program is started next.",
         )
         change = QCoreApplication.translate("App", "Change it now")
         self._ask.confirm(question.format(text=typed), change, self._speak_now)

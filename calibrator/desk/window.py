@@ -281,7 +281,7 @@ class Window(QMainWindow):
             self.desk.ask.tell(in_words(error))
             return False
         if pending := self._lead_to_typed():
-            text = self.tr("“{text}” is typed but not entered. Keep it or put it back, then go to another farm.")
+            text = self.tr("Not kept yet: “{text}”. Keep it or put it back, then go to another farm.")
             self.desk.ask.tell(text.format(text=pending))
             return False
         return self.current_page.leave()
@@ -346,7 +346,7 @@ class Window(QMainWindow):
             self.desk.busy.end()
         pending = "" if self._closing else self._lead_to_typed()  # so that it is seen what would be lost
         if pending:
-            question = self.tr("“{text}” is typed but not entered. Close without it?")
+            question = self.tr("Not kept yet: “{text}”. Close without it?")
             self.desk.ask.confirm(question.format(text=pending), self.tr("Close without it"), self._close_anyway)
         if (pending and not self._closing) or not self.current_page.leave():
             event.ignore()

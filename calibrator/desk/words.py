@@ -24,7 +24,7 @@ def state_words(state: LotState) -> str:
         LotState.UNDER_WAY: translate("Words", "being weighed"),
         LotState.WAITING: translate("Words", "waiting"),
         LotState.IN_USE: translate("Words", "in use"),
-        LotState.LEFT_OVER: translate("Words", "no longer fed"),
+        LotState.LEFT_OVER: translate("Words", "put aside"),
         LotState.FINISHED: translate("Words", "finished"),
     }[state]
 

@@ -376,7 +376,7 @@ def test_what_is_typed_stays_whatever_happens_until_the_window_closes(
     answers.yes = False
     window.close()
     assert window.isVisible()
-    assert "typed but not entered" in answers.asked[-1]
+    assert "Not kept yet: “" in answers.asked[-1]
     assert told(window, place) == meant
     answers.yes = True
     window.close()

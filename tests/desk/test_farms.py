@@ -82,7 +82,7 @@ def test_what_is_typed_keeps_one_on_the_farm(window: Window, far: Farm, answers:
     window.show_farm(far.id)
     assert window.desk.farm is not None
     assert window.desk.farm.id != far.id
-    assert "typed but not entered" in answers.told[-1]
+    assert "Not kept yet: “" in answers.told[-1]
 
 
 def test_a_further_farm_is_added_and_led_by_the_hand(window: Window, answers: Answers) -> None:

@@ -141,7 +141,7 @@ def test_a_half_typed_scoop_is_not_lost_without_a_question(opener: Opener, answe
     here = opener.window
     page.tabs.setCurrentIndex(0)
     choose(page.farm.languages.screen_language.box, 2)
-    assert "typed but not entered" in answers.asked[-1]
+    assert "Not kept yet: “" in answers.asked[-1]
     assert opener.window is here
     assert page.scoops.form.name.text() == "Blue"
 

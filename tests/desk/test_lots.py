@@ -563,5 +563,5 @@ def test_a_lot_no_longer_fed_says_what_finished_is_for(page: LotsPage, yard: Yar
     yard.records.keep(replace(second, fed_from=date(2026, 3, 3)))
     page.reload()
     page.open(first.id)
-    assert page.detail.state.text() == "no longer fed"
+    assert page.detail.state.text() == "put aside"
     assert "Press Finished once none of this one is left." in page.detail.standing_words.text()

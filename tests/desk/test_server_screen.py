@@ -285,7 +285,7 @@ def test_something_typed_is_not_lost_by_going_over(
     opener.window.page("lots").pending = lambda: "25-0302A"  # type: ignore[method-assign]
     answers.yes = False
     opener._go_over(NOBODY)
-    assert "“25-0302A” is typed but not entered" in answers.asked[-1]
+    assert "Not kept yet: “25-0302A”." in answers.asked[-1]
     assert settings.now.server == ""
     assert opener.window.isVisible()
 

@@ -186,6 +186,15 @@ def _mix() -> tuple[tuple[str, str], ...]:
             translate("Glossary", "What a refractometer reads: degrees made for sugar water. Milk needs a correction."),
         ),
         (
+            translate("Glossary", "Other instruments for the mix check"),
+            translate(
+                "Glossary",
+                "A hydrometer that floats in the mix, or a jug that you fill with mix and weigh, tell the solids too: "
+                "enter them under Mix check, Instruments, and the check has their fields. The volume of the finished "
+                "mix, and bags counted under Bags, need no instrument.",
+            ),
+        ),
+        (
             translate("Glossary", "Brix calibration"),
             translate(
                 "Glossary",

@@ -74,7 +74,7 @@ def test_a_check_of_the_lot_before_on_an_earlier_day(qtbot: QtBot, page: MixChec
     assert panel.occasion.lot.currentText() == "25-0202B, in use"
     panel.occasion.lot.setFocus()
     qtbot.keyClick(panel.occasion.lot, Qt.Key.Key_Down)
-    assert panel.occasion.lot.currentText() == "25-0112A, no longer fed"
+    assert panel.occasion.lot.currentText() == "25-0112A, put aside"
     type_in(qtbot, panel.occasion.day.line, "20 Jan 2026")
     type_in(qtbot, panel.occasion.time.line, "6:30")
     assert "25-0112A" in panel.lot.text()
@@ -135,7 +135,7 @@ def test_a_lot_that_is_fed_before_it_was_weighed_in(qtbot: QtBot, page: MixCheck
     choice = page.check.occasion.lot
     assert [choice.itemText(n) for n in range(3)] == [
         "25-0202B, in use",
-        "25-0112A, no longer fed",
+        "25-0112A, put aside",
         "26-0210C, not weighed in",
     ]
     for number in (0, 1):
@@ -160,7 +160,7 @@ def test_another_lot_stays_chosen_while_something_else_is_kept(qtbot: QtBot, pag
     qtbot.keyClick(choice, Qt.Key.Key_Down)
     herd.vessel("Cart tank", 66.0)
     page.desk.changed.emit()
-    assert choice.currentText() == "25-0112A, no longer fed"
+    assert choice.currentText() == "25-0112A, put aside"
     assert "25-0112A" in page.check.lot.text()
     qtbot.keyClick(page.check.clear_button, Qt.Key.Key_Space)
     assert "25-0202B" in page.check.lot.text()
