@@ -47,8 +47,8 @@
         <translation>Abrir solo para ver</translation>
     </message>
     <message>
-        <source>“{text}” is typed but not entered, and it is lost when other records are opened. Open them now all the same?</source>
-        <translation>“{text}” está escrito pero no anotado, y se pierde al abrir otros registros. ¿Abrirlos ahora de todos modos?</translation>
+        <source>Not kept yet: “{text}”. It is lost when other records are opened. Open them now all the same?</source>
+        <translation>Todavía sin guardar: “{text}”. Se pierde al abrir otros registros. ¿Abrirlos ahora de todos modos?</translation>
     </message>
     <message>
         <source>Open them now</source>
@@ -87,8 +87,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Reponiendo la copia</translation>
     </message>
     <message>
-        <source>“{text}” is typed but not entered, and it is lost when the language changes. Change it now all the same? Otherwise it changes when the program is started next.</source>
-        <translation>“{text}” está escrito pero no anotado, y se pierde al cambiar el idioma. ¿Cambiarlo ahora de todos modos? Si no, cambia la próxima vez que se abra el programa.</translation>
+        <source>Not kept yet: “{text}”. It is lost when the language changes. Change it now all the same? Otherwise it changes when the program is started next.</source>
+        <translation>Todavía sin guardar: “{text}”. Se pierde al cambiar el idioma. ¿Cambiarlo ahora de todos modos? Si no, cambia la próxima vez que se abra el programa.</translation>
     </message>
     <message>
         <source>Change it now</source>
@@ -1684,7 +1684,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Where groups get different weights the target is what most calves get, and the line is drawn for it. The other groups are counted in scoopfuls to the same line: half as much again is 1 1/2 scoopfuls a calf. Batch tables and the wall chart count them for the whole batch.</source>
-        <translation>Si los grupos reciben pesos distintos, el peso deseado es el de la mayoría de las becerras y la línea se traza para ese. Los otros grupos se cuentan en medidas hasta la misma línea: la mitad más son 1 1/2 medidas por becerra. Las tablas y la tabla de pared las cuentan para toda la tanda.</translation>
+        <translation>Si los grupos reciben pesos distintos, el peso deseado es el de la mayoría de las becerras y la línea se traza para ese. Los otros grupos se cuentan en medidas hasta la misma línea: si a un grupo le toca una vez y media ese peso, son 1 1/2 medidas por becerra. Las tablas y la tabla de pared las cuentan para toda la tanda.</translation>
     </message>
     <message>
         <source>Half a scoopful, 1 1/2</source>
@@ -1821,6 +1821,14 @@ entre {low} y {high}
     <message>
         <source>What a refractometer reads: degrees made for sugar water. Milk needs a correction.</source>
         <translation>Lo que marca un refractómetro: grados hechos para agua con azúcar. La leche necesita una corrección.</translation>
+    </message>
+    <message>
+        <source>Other instruments for the mix check</source>
+        <translation>Otros instrumentos para revisar la mezcla</translation>
+    </message>
+    <message>
+        <source>A hydrometer that floats in the mix, or a jug that you fill with mix and weigh, tell the solids too: enter them under Mix check, Instruments, and the check has their fields. The volume of the finished mix, and bags counted under Bags, need no instrument.</source>
+        <translation>Un densímetro que flota en la mezcla, o una jarra que se llena de mezcla y se pesa, también dicen los sólidos: regístrelos en Revisar mezcla, Instrumentos, y la revisión tendrá sus campos. El volumen de la mezcla ya hecha y los costales contados en Costales no necesitan instrumento.</translation>
     </message>
     <message>
         <source>Brix calibration</source>
@@ -2717,7 +2725,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Show all that was kept</source>
-        <translation>Mostrar todo lo anotado</translation>
+        <translation>Mostrar todo lo guardado</translation>
     </message>
     <message>
         <source>{day}, {who}</source>
@@ -4986,7 +4994,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>lot {number} entered</source>
-        <translation>lote {number} anotado</translation>
+        <translation>lote {number} registrado</translation>
     </message>
     <message>
         <source>mix read: {readings}</source>
@@ -7597,7 +7605,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Enter the farm first.</source>
-        <translation>Primero anote el establo.</translation>
+        <translation>Primero registre el establo.</translation>
     </message>
     <message>
         <source>Tables (*.xlsx *.xlsm *.csv *.txt *.tsv);;All files (*)</source>
@@ -12744,7 +12752,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Enter a lot, a scoop and a scale first: on the pages of the lots and of the setup.</source>
-        <translation>Primero anote un lote, una medida y una báscula: en las páginas de lotes y de ajustes.</translation>
+        <translation>Primero registre un lote, una medida y una báscula: en las páginas de lotes y de ajustes.</translation>
     </message>
     <message>
         <source>Why should this trial not count?</source>
@@ -14115,16 +14123,16 @@ Sign off all the same? The record will say so.</source>
         <translation>Abriendo …</translation>
     </message>
     <message>
-        <source>“{text}” is typed but not entered. Keep it or put it back, then go to another farm.</source>
-        <translation>“{text}” está escrito pero no anotado. Guárdelo o déjelo como estaba, y después vaya a otro establo.</translation>
+        <source>Not kept yet: “{text}”. Keep it or put it back, then go to another farm.</source>
+        <translation>Todavía sin guardar: “{text}”. Guárdelo o déjelo como estaba, y después vaya a otro establo.</translation>
     </message>
     <message>
-        <source>“{text}” is typed but not entered. Close without it?</source>
-        <translation>“{text}” está escrito pero no anotado. ¿Cerrar sin anotarlo?</translation>
+        <source>Not kept yet: “{text}”. Close without it?</source>
+        <translation>Todavía sin guardar: “{text}”. ¿Cerrar sin guardarlo?</translation>
     </message>
     <message>
         <source>Close without it</source>
-        <translation>Cerrar sin anotarlo</translation>
+        <translation>Cerrar sin guardarlo</translation>
     </message>
     <message>
         <source>The server cannot be reached. You see what this computer last read of it; weighings and checks of the mix wait here and are sent when it is back.</source>
@@ -14253,10 +14261,6 @@ Sign off all the same? The record will say so.</source>
         <translation>en uso</translation>
     </message>
     <message>
-        <source>no longer fed</source>
-        <translation>ya no se usa</translation>
-    </message>
-    <message>
         <source>finished</source>
         <translation>terminado</translation>
     </message>
@@ -14323,6 +14327,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>sign-off</source>
         <translation>firma</translation>
+    </message>
+    <message>
+        <source>put aside</source>
+        <translation>apartado</translation>
     </message>
     <message>
         <source>bears another lot&apos;s line now</source>

@@ -840,11 +840,11 @@
         </message>
         <message>
             <source>Sign-offs: {count}, {first} to {last}</source>
-            <translation>Firmas: {count}, {first} a {last}</translation>
+            <translation>Pesadas firmadas: {count}, {first} a {last}</translation>
         </message>
         <message>
             <source>Sign-offs: {count}, {first}</source>
-            <translation>Firmas: {count}, {first}</translation>
+            <translation>Pesadas firmadas: {count}, {first}</translation>
         </message>
         <message>
             <source>Bulk density by lot, struck level</source>
@@ -1076,7 +1076,7 @@
         </message>
         <message>
             <source>Worked out as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder beyond the target, to be paid for; less than 0: powder that the calves would not have got.</source>
-            <translation>Calculado como si la medida se siguiera llenando así; donde se movió la línea, eso no pasó. Más de 0: polvo de más, por pagar; menos de 0: polvo que las becerras no habrían recibido.</translation>
+            <translation>Calculado como si la medida se siguiera llenando así; donde se movió la línea, eso no pasó. Más de 0: polvo de más que se paga; menos de 0: polvo que las becerras no habrían recibido.</translation>
         </message>
         <message>
             <source>Weigh as many bags and fills as each weigh-in asks for. After about five lots of one powder this report can tell how few are enough.</source>
