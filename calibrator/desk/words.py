@@ -164,6 +164,14 @@ def usual_slips(way: FillWay, *, of_a_lot: bool = True) -> tuple[str, ...]:
     return (*slips, *of_the_bag) if of_a_lot else slips
 
 
+def watch_words() -> str:
+    """Where feedings get too much or too little powder: how it is found out whether the scoop or the count is why."""
+    return translate(
+        "Words",
+        "Watch a batch being mixed: is each scoopful filled as the label says, are as many taken as the chart says?",
+    )
+
+
 def medicated_caution() -> str:
     """Who decides about a medicated powder."""
     return translate(

@@ -23,11 +23,12 @@ from calibrator.desk.mix_words import mass, number, percent, powder_verdict_word
 from calibrator.desk.parts import button, card, clear, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
-from calibrator.desk.standing import standing
+from calibrator.desk.standing import Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.beside import beside
 from calibrator.desk.widgets.saying import keep_room
 from calibrator.desk.widgets.side_by_side import SideBySide
+from calibrator.desk.words import watch_words
 from calibrator.model import BagCount, Lot, UnitSystem, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
 from calibrator.science.errors import CannotCompute
@@ -47,7 +48,9 @@ class BagPanel(QWidget):
         super().__init__()
         self.desk = desk
         self._now: FarmNow | None = None
+        self._standing: Standing | None = None
         self._counts: list[BagCount] = []
+        self._kept: BagCount | None = None  # its verdict stays in view until the next count is typed
         self._shown_lot = ""
         self.since = DayField(self.tr("Counted since"), self._today)
         self.occasion = OccasionForm(desk, self.tr("Bags of lot"), self.tr("Counted until"), since=self.since)
@@ -83,7 +86,8 @@ class BagPanel(QWidget):
     def show_farm(self, now: FarmNow) -> None:
         """Read anew; what is typed stays, what is empty is filled in from lot and plan."""
         self._now = now
-        self.occasion.show_lots(standing(self.desk.records, now.farm, self.desk.clock().date()))
+        self._standing = standing(self.desk.records, now.farm, self.desk.clock().date())
+        self.occasion.show_lots(self._standing)
         self._fill_in()
         self._show_counts()
         self.work_out()
@@ -103,34 +107,79 @@ class BagPanel(QWidget):
         if not self.target.text() and (wanted := self._wanted_g()) is not None:
             self.target.set_value(round(wanted, 1))
         if not self.since.text():
-            self.since.set_day(self._last_day() or self._begun(now))
+            self.since.set_day(self._last_day() or self._begun())
 
-    def _begun(self, now: FarmNow) -> date | None:
+    def _begun(self) -> date | None:
         """The day from which bags of the lot in use can have been counted; another lot's is for the person to say."""
-        signed, lot = now.powder.sign_off, self._lot()
-        if signed is None or lot is None or signed.lot_id != lot.id:
+        chosen = self.occasion.chosen()
+        if chosen is None or not chosen.in_use:
             return None
-        return signed.at.astimezone().date()
+        return max((day for day in (self._signed_on(), chosen.lot.fed_from) if day), default=None)
+
+    def _signed_on(self) -> date | None:
+        """The day on which the line of the chosen lot was signed, the newest where it was weighed in again."""
+        lot = self._lot()
+        known = self._standing.lot(lot.id) if self._standing and lot else None
+        return known.sign_off.at.astimezone().date() if known and known.sign_off else None
 
     def _other_lot(self) -> None:
         """Another lot has bags of its own and was counted since another day; what was typed by hand stays."""
         lot = self._lot()
         if lot is not None and lot.id != self._shown_lot:
+            self._kept = None
             self.bag.set_value(lot.package_mass_g, lot.package_mass_typed)
             self.since.set_day(None)
             self._fill_in()
         self.work_out()
 
     def work_out(self) -> None:
-        """What the count says now."""
+        """What the count says now; with none in hand, what the one said that was kept last."""
         self._suggest()
+        self._judge_since()
+        if self.pending():
+            self._kept = None
         found = self._found()
-        set_style_property(self.card, "tone", verdict_tone(found.verdict) if found else "")
-        set_tone(self.verdict, verdict_tone(found.verdict) if found else "")
-        if found is None:
+        kept = self._kept if found is None else None
+        shown = self._result_of(kept) if kept else found
+        set_style_property(self.card, "tone", verdict_tone(shown.verdict) if shown else "")
+        set_tone(self.verdict, verdict_tone(shown.verdict) if shown else "")
+        self.what_to_do.setVisible(shown is not None and shown.verdict.outside)
+        if shown is None:
             return
-        self.verdict.setText(powder_verdict_words(found.verdict))
-        self.told.setText(" ".join([*self._beyond_the_plan(), self._result_words(found)]))
+        self.verdict.setText(powder_verdict_words(shown.verdict))
+        before = [self._kept_words(kept)] if kept else self._beyond_the_plan()
+        self.told.setText(" ".join([*before, self._result_words(shown)]))
+
+    def _kept_words(self, count: BagCount) -> str:
+        lot = self._standing.lot(count.lot_id) if self._standing else None
+        text = self.tr("Kept: lot {lot}, {since} to {until}. It stays in view until you type the next count.")
+        return text.format(
+            lot=lot.lot.lot_number if lot else "–",
+            since=day_text(count.since),
+            until=day_text(count.at.astimezone().date()),
+        )
+
+    def _judge_since(self) -> bool:
+        """Whether the lot was there when the count began. A count that began before the lot was fed by its own line is
+        asked about: it can be meant, and tells less."""
+        since, lot = self._since(), self._lot()
+        if since is None or lot is None:
+            return True
+        signed_on, told = self._signed_on(), ""
+        day = lot.arrived_on
+        if day and since < day:
+            told = self.tr("Lot {lot} came only on {day}: count from that day on, or choose the lot fed before.")
+            self.since.say(told.format(lot=lot.lot_number, day=day_text(day)), wrong=True)
+            return False
+        if lot.fed_from and since < lot.fed_from:
+            day = lot.fed_from
+            told = self.tr("Lot {lot} is fed only since {day}. Were these its bags? Better count from that day on.")
+        elif signed_on and since < signed_on:
+            day = signed_on
+            told = self.tr("The line of lot {lot} was signed only on {day}. Better count from that day on.")
+        if told and day:
+            self.since.say(told.format(lot=lot.lot_number, day=day_text(day)), care=True)
+        return True
 
     def _beyond_the_plan(self) -> list[str]:
         """More feedings than the plan makes in those days, both ends counted in: asked, for the day may be wrong."""
@@ -163,11 +212,16 @@ class BagPanel(QWidget):
             self.feedings.set_text("")
             self.occasion.clear()
             self._other_lot()
+            self._kept = count
+            self.work_out()
             self.desk.say(self.tr("The count of bags is kept."))
 
     def _in_order(self) -> bool:
-        """A count ends after it began."""
+        """A count begins once its lot is there, and ends after it began."""
         since, until = self._since(), self.occasion.at()
+        if not self._judge_since():
+            self.since.line.setFocus(Qt.FocusReason.OtherFocusReason)
+            return False
         if since is None or until is None or since <= until.astimezone().date():
             return True
         text = self.tr("The count would end on {day}, before it began.")
@@ -312,6 +366,8 @@ class BagPanel(QWidget):
         farm = self.desk.farm
         counts = [c for c in self.desk.records.every(BagCount, farm.id) if c.counts] if farm else []
         self._counts = list(reversed(counts[-SHOWN:]))
+        if self._kept and self._kept.id not in [count.id for count in counts]:
+            self._kept = None  # it was withdrawn
         if not self._counts:
             self._list.addWidget(label(self.tr("Nothing yet."), "quiet"))
             return
@@ -320,9 +376,7 @@ class BagPanel(QWidget):
         self._list.addLayout(row(button(self.tr("With&draw the newest"), self.ask_withdraw), None))
 
     def _line(self, count: BagCount) -> str:
-        ends = Ends.SHARP if count.sharp else Ends.ROUGH
-        tolerance = self._now.farm.tolerance_share if self._now else DRIFT_SHARE
-        found = bag_count(count.bags, count.bag_mass_g, count.feedings, count.target_mass_g, tolerance, ends)
+        found = self._result_of(count)
         text = self.tr("{since} to {until}: bags {bags}, {feedings}, {mean} each ({share})")
         sign = "+" if found.share >= 0 else "−"
         return text.format(
@@ -333,6 +387,11 @@ class BagPanel(QWidget):
             mean=mass(found.mean_g, self.desk.system),
             share=f"{sign}{percent(abs(found.share))}",
         )
+
+    def _result_of(self, count: BagCount) -> BagResult:
+        ends = Ends.SHARP if count.sharp else Ends.ROUGH
+        tolerance = self._now.farm.tolerance_share if self._now else DRIFT_SHARE
+        return bag_count(count.bags, count.bag_mass_g, count.feedings, count.target_mass_g, tolerance, ends)
 
     def ask_withdraw(self) -> None:
         ask_withdraw(self.desk, self._counts[0], self.tr("Why does this count of bags count no more?"))
@@ -345,7 +404,10 @@ class BagPanel(QWidget):
         keep_room(self.suggest_button)
         inside.addWidget(card(self.occasion, *pairs, self.suggest_button, self.sharp))
         inside.addStretch(1)
-        self.card = card(self.verdict, self.told, self.days)
+        self.what_to_do = label(
+            self.tr("What to do: under Today weigh a spot fill of the bag in hand. {watch}").format(watch=watch_words())
+        )
+        self.card = card(self.verdict, self.told, self.what_to_do, self.days)
         told = QVBoxLayout(right)
         told.setContentsMargins(0, 0, 0, 0)
         told.setSpacing(int(1.5 * SPACE))

@@ -40,7 +40,15 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.scale_unit import doubted, meant_words
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.desk.words import line_words, made_of_words, mark_words, only_to_line_words, usual_slips, way_words
+from calibrator.desk.words import (
+    line_words,
+    made_of_words,
+    mark_words,
+    only_to_line_words,
+    usual_slips,
+    watch_words,
+    way_words,
+)
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, UnitSystem, new_id
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
@@ -308,16 +316,12 @@ class SpotCard(QFrame):
 
     def _but_bags(self, side: str) -> str:
         """A line that is right while feedings are not: then it is how it is filled to, or how many are taken."""
-        text = self.tr(
-            "The spot fills came out right, yet by the bags counted each feeding gets too much powder. Watch a batch "
-            "being mixed: is each scoopful filled as the label says, are as many taken as the chart says?"
-        )
+        text = self.tr("The spot fills came out right, yet by the bags counted each feeding gets too much powder.")
         if side == THIN:
             text = self.tr(
-                "The spot fills came out right, yet by the bags counted each feeding gets too little powder. Watch a "
-                "batch being mixed: is each scoopful filled as the label says, are as many taken as the chart says?"
+                "The spot fills came out right, yet by the bags counted each feeding gets too little powder."
             )
-        return text
+        return f"{text} {watch_words()}"
 
     @property
     def found(self) -> SpotFindings | None:

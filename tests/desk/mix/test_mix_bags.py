@@ -118,7 +118,82 @@ def test_more_feedings_than_the_plan_makes_in_those_days_are_asked_about(page: M
     panel.work_out()
     assert "at most" not in panel.told.text()
     panel.keep()
+    panel.bags.set_text("3")
+    panel.work_out()
     assert panel.verdict.text() == "No new count yet"
+
+
+def test_what_a_kept_count_said_stays_with_what_to_do_until_the_next_one(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    panel.bag.take("50 lb")
+    panel.target.take("10 oz")
+    type_in(qtbot, panel.bags.line, "10")
+    type_in(qtbot, panel.feedings.line, "760")
+    panel.keep()
+    assert panel.bags.text() == ""
+    assert panel.verdict.text() == "Too much powder"
+    assert panel.told.text().startswith("Kept: lot 25-0202B, Feb 2, 2026 to Feb 11, 2026. It stays in view until")
+    assert "Watch a batch being mixed" in panel.what_to_do.text()
+    assert panel.what_to_do.isVisibleTo(page)
+    type_in(qtbot, panel.bags.line, "5")
+    assert panel.verdict.text() == "No new count yet"
+    assert not panel.what_to_do.isVisibleTo(page)
+    type_in(qtbot, panel.feedings.line, "380")
+    panel.keep()
+    assert panel.verdict.text() == "Too much powder"
+    panel.ask_withdraw()
+    assert panel.verdict.text() == "No new count yet"  # what counts no more is not told
+
+
+@pytest.mark.parametrize(
+    ("since", "told", "kept"),
+    [
+        ("1 Feb 2026", "Lot 25-0202B came only on Feb 2, 2026: count from that day on, or choose", 0),
+        ("2 Feb 2026", "", 1),
+    ],
+)
+def test_no_count_begins_before_its_lot_came(
+    qtbot: QtBot, page: MixCheckPage, desk: Desk, since: str, told: str, kept: int
+) -> None:
+    _counted_since(qtbot, page, since)
+    assert told in page.bags.since.message
+    assert page.bags.since.wrong == bool(told)
+    assert len(desk.records.every(BagCount)) == kept
+
+
+@pytest.mark.parametrize(
+    ("more", "told"),
+    [
+        ({"arrived_on": date(2026, 1, 20)}, "The line of lot 25-0202B was signed only on Feb 2, 2026. Better count"),
+        ({"arrived_on": date(2026, 1, 20), "fed_from": date(2026, 2, 4)}, "is fed only since Feb 4, 2026."),
+    ],
+)
+def test_a_count_from_before_the_lot_was_fed_by_its_line_is_asked_about_and_kept(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk, more: dict[str, date], told: str
+) -> None:
+    fed = standing(herd.records, herd.farm).in_use
+    assert fed is not None
+    herd.records.keep(replace(fed.lot, **more))  # type: ignore[arg-type]
+    desk.changed.emit()
+    said: list[str] = []
+    _counted_since(qtbot, page, "1 Feb 2026", said)
+    assert told in said[0]
+    assert len(desk.records.every(BagCount)) == 1
+
+
+def _counted_since(qtbot: QtBot, page: MixCheckPage, since: str, said: list[str] | None = None) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    type_in(qtbot, panel.since.line, since)
+    for line, text in ((panel.bag.line, "50 lb"), (panel.target.line, "10 oz"), (panel.bags.line, "10")):
+        type_in(qtbot, line, text)
+    type_in(qtbot, panel.feedings.line, "800")
+    if said is not None:
+        said.append(panel.since.message)
+    panel.keep()
 
 
 WRONG_COUNTS = [
