@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from calibrator.desk.parts import framed, label
+from calibrator.desk.parts import framed, label, with_some_letter
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import the_theme
 from calibrator.desk.widgets.stray_keys import SteadyLine, StrayNet
@@ -79,11 +79,12 @@ class Ask(QObject):
         text, none = on_screen(question), QMessageBox.StandardButton.NoButton
         box = QMessageBox(QMessageBox.Icon.Question, _title(), text, none, _window())
         box.setTextFormat(Qt.TextFormat.PlainText)
-        first = box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
+        letters: set[str] = set()
+        first = box.addButton(with_some_letter(yes, letters), QMessageBox.ButtonRole.AcceptRole)
         if other is None:
             box.accepted.connect(on_yes)
         else:
-            second = box.addButton(other[0], QMessageBox.ButtonRole.AcceptRole)
+            second = box.addButton(with_some_letter(other[0], letters), QMessageBox.ButtonRole.AcceptRole)
             first.clicked.connect(partial(_act, on_yes))
             second.clicked.connect(partial(_act, other[1]))
         cancel = box.addButton(QMessageBox.StandardButton.Cancel)
@@ -147,13 +148,10 @@ class _ReasonDialog(QDialog):
     def _suggest(self, usual: Sequence[str], layout: QVBoxLayout) -> None:
         from calibrator.desk.forms.fields import Suggestions  # the day's page is up before anybody is asked
 
-        below = layout.count() - 1
-        rows = [usual[at : at + REASONS_IN_A_ROW] for at in range(0, len(usual), REASONS_IN_A_ROW)]
-        for texts in reversed(rows):  # each comes under Tab right after the line: the first row last of all
-            offered = Suggestions(QCoreApplication.translate("Ask", "Often:"), self._line)
-            layout.insertWidget(below, offered)
-            offered.offer(texts)  # in the dialog by now: the Tab key goes through them
-            offered.chosen.connect(self._take)
+        offered = Suggestions(QCoreApplication.translate("Ask", "Often:"), self._line, REASONS_IN_A_ROW)
+        layout.insertWidget(layout.count() - 1, offered)
+        offered.offer(usual)  # in the dialog by now: the Tab key goes through them
+        offered.chosen.connect(self._take)
 
     def _take(self, text: str) -> None:
         """A usual reason stands in the line like one that was typed: for both it is OK or Enter that takes it."""

@@ -90,6 +90,18 @@ def with_free_letter(text: str, taken: set[str]) -> str:
     return text
 
 
+def with_some_letter(text: str, taken: set[str]) -> str:
+    """The text of a button of a question, called by the first letter of a word where it can be, else by any free one,
+    which is taken then."""
+    plain = without_letter(text)
+    free = [at for at, sign in enumerate(plain) if sign.isalpha() and sign.lower() not in taken]
+    at = next((at for at in free if at == 0 or plain[at - 1] == " "), free[0] if free else None)
+    if at is None:
+        return plain
+    taken.add(plain[at].lower())
+    return f"{plain[:at]}&{plain[at:]}"
+
+
 def without_letter(text: str) -> str:
     """The text of a button as it reads; in a sentence, and where several like it stand on one page."""
     return LETTER.sub(r"\1", text)

@@ -34,8 +34,11 @@ def state_tone(state: LotState) -> Tone:
     return tones.get(state, "")
 
 
-def scoop_words(state: ScoopState, *, level: bool = False) -> str:
-    """What a scoop is to a lot; one that is used level has no line that could be marked."""
+def scoop_words(state: ScoopState, *, level: bool = False, drawn: bool = False) -> str:
+    """What a scoop is to a lot; one that is used level has no line that could be marked, and one on which the line is
+    `drawn` since the weigh-in lacks only its label."""
+    if drawn and state is ScoopState.TO_MARK:
+        return translate("Words", "line drawn, label to come")
     if level:
         told = {
             ScoopState.MARKED: translate("Words", "used level"),
@@ -51,9 +54,9 @@ def scoop_words(state: ScoopState, *, level: bool = False) -> str:
     }[state]
 
 
-def scoop_words_in_full(state: ScoopState, of: LotState, *, level: bool = False) -> str:
+def scoop_words_in_full(state: ScoopState, of: LotState, *, level: bool = False, drawn: bool = False) -> str:
     """As `scoop_words`, for where nothing can be done about it: what ends it stands beside it."""
-    told = scoop_words(state, level=level)
+    told = scoop_words(state, level=level, drawn=drawn)
     if state is not ScoopState.TO_MARK or of is not LotState.IN_USE:
         return told
     return translate("Words", "{state} (once that is done, say so under Today)").format(state=told)

@@ -87,6 +87,11 @@ class LotPoint(NamedTuple):
     density_high_g_per_ml: float
     signed_off: bool = True
 
+    @property
+    def density_half_width_g_per_ml(self) -> float:
+        """As that of `SeasonLot`."""
+        return (self.density_high_g_per_ml - self.density_low_g_per_ml) / 2
+
 
 @dataclass(frozen=True, eq=False)
 class LotPoints:

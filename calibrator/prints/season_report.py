@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
 from calibrator.model import SeasonLot, UnitSystem
 from calibrator.prints import words
@@ -193,15 +194,15 @@ def _lots(flow: Flow, facts: SeasonReport, tongue: Tongue, rows: int) -> None:
 
 
 def _row(lot: SeasonLot, one: Charted, units: UnitSystem, tongue: Tongue) -> TableRow:
+    half = lot.density_half_width_g_per_ml
+    density = partial(show_density, system=units, half_width=half, interval=False, unit=False)
     cells = (
         plain(lot.lot_number),
         tongue.date(lot.arrived_on) if lot.arrived_on else "–",
         tongue.date(lot.at.date()),
         plain(lot.scoop_name),
-        show_density(lot.density_g_per_ml, units, unit=False),
-        " – ".join(
-            show_density(end, units, unit=False) for end in (lot.density_low_g_per_ml, lot.density_high_g_per_ml)
-        ),
+        density(lot.density_g_per_ml),
+        " – ".join(density(end) for end in (lot.density_low_g_per_ml, lot.density_high_g_per_ml)),
         signed_percent(one.off),
         ", ".join(tongue(RULES[rule]) for rule in one.rules),
     )

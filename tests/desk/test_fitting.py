@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QPushButton, QScrollArea
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QLineEdit, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
 from screens import too_large
 from speaking import speaking
@@ -156,6 +156,7 @@ def test_every_usual_reason_is_read_whole_and_comes_under_tab_in_its_order(windo
     (dialog,) = [one for one in window.findChildren(QDialog) if one.isVisible()]
     offered = [one for one in dialog.findChildren(QPushButton) if one.text() in usual]
     assert len(offered) == len(usual)
+    assert [one.text() for one in dialog.findChildren(QLabel)].count("Often:") == 1
     assert all(one.width() >= one.sizeHint().width() for one in offered)
     there, met = dialog.findChildren(QLineEdit)[0].nextInFocusChain(), list[str]()
     while len(met) < len(usual):

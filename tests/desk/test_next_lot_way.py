@@ -123,6 +123,9 @@ def waiting_for_its_sign_off(tmp_path_factory: pytest.TempPathFactory, new_store
         weigh(window, lot_of(window.desk))
         sign(window, lot_of(window.desk))
         assert "Red scoop: the line of lot 25-0302A is drawn since its weigh-in" in row(window, "Red scoop").words
+        pills = [one.text() for one in today(window).lot_card.findChildren(QLabel) if one.property("kind") == "tag"]
+        assert "line drawn, label to come" in pills
+        assert "not marked yet" not in pills
         press(row(window, "Red scoop"), "Line and label are on")
         assert needs(window) == []
         farm = window.desk.farm
@@ -233,7 +236,9 @@ def test_the_keys_go_on_after_the_question_with_what_comes_next(window: Window, 
     (box,) = window.findChildren(QMessageBox)
     qtbot.waitUntil(box.isActiveWindow)
     assert "Is any of lot 25-0302A left?" in box.text()  # nobody said how much came of it
-    (yes,) = [each for each in box.buttons() if each.text() == "Change over, some is left"]
+    answers = [each.text() for each in box.buttons() if each.text() != "Cancel"]
+    assert answers == ["&Change over, some is left", "Change &over, none is left"]  # each with a letter of its own
+    (yes,) = [each for each in box.buttons() if each.text() == answers[0]]
     QTest.keyClick(yes, Qt.Key.Key_Space)
     assert heading(window).startswith("26-0401B")
     assert window.focusWidget() is today(window).rows[0].button
@@ -356,7 +361,7 @@ def test_what_says_that_a_scoop_is_marked_stands_where_it_is_told_not_to_be(wind
     window.show_page("weigh_in")
     page_of(window).close_guide()
     texts = [label.text() for label in page_of(window)._chooser.findChildren(type(step.hands))]
-    assert any("not marked yet (once that is done, say so under Today)" in text for text in texts)
+    assert any("line drawn, label to come (once that is done, say so under Today)" in text for text in texts)
 
 
 def test_the_scoop_is_said_to_be_marked_on_the_page_of_the_sign_off(window: Window, second: Lot) -> None:
@@ -440,7 +445,7 @@ def test_every_page_tells_the_same_of_lots_and_scoops(window: Window, second: Lo
     assert "Weigh in again, 26-0401B" in told
     shown = page_of(window)._chooser.findChildren(type(today(window).title))
     texts = [label.text() for label in shown]
-    assert any("waiting · Red scoop: not marked yet" in text for text in texts)
+    assert any("waiting · Red scoop: line drawn, label to come" in text for text in texts)
     assert any("in use · Red scoop: marked" in text for text in texts)
     window.show_page("lots")
     lots = window.page("lots")

@@ -310,7 +310,9 @@ def test_a_name_is_proposed_that_every_system_takes(
     panel.show_plan(herd.plan("Morning milk?", group(10)).id)
     panel.desk.settings.keep(save_folder=str(tmp_path))
     panel.save_button.click()
-    assert answers.proposed[-1] == tmp_path / "Windy Hollow - 25 11 03 - wall chart Morning milk - 2026-03-02.pdf"
+    assert (
+        answers.proposed[-1] == tmp_path / "Windy Hollow - 25 11 03 - wall chart Morning milk - 2026-03-02 - no. 1.pdf"
+    )
     panel.show_lot(signed.lot_id)
     folder = tmp_path / "prints"
     folder.mkdir()
@@ -318,7 +320,7 @@ def test_a_name_is_proposed_that_every_system_takes(
     panel.save_button.click()
     answers.path = None
     panel.save_button.click()
-    assert answers.proposed[-1] == folder / "Windy Hollow - 25 11 03 - scoop labels - 2026-03-02.pdf"
+    assert answers.proposed[-1] == folder / "Windy Hollow - 25 11 03 - scoop labels - 2026-03-02 - no. 2.pdf"
 
 
 def test_it_tells_to_print_at_full_size(panel: PaperPanel, herd: Herd, signed: SignOff) -> None:

@@ -132,7 +132,7 @@ def test_what_cannot_be_read_beside_the_window_is_told_in_words(qapp: QApplicati
 def test_one_lot_waits_for_the_next(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     herd.sign("25-1103C", 0.512)
     page = shown()
-    assert page.happened.finding.text() == "Lot 25-1103C is the first one weighed in: 17.1 oz/qt."
+    assert page.happened.finding.text() == "Lot 25-1103C is the first one weighed in: 17.09 oz/qt."
     assert page.happened.period.text() == ""
     assert "next lot" in page.happened.meaning.text()
     assert told(page.happened) == []

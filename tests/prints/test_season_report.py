@@ -205,7 +205,7 @@ def test_few_lots_are_not_called_ordinary(lots: int, said: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("units", "unit", "density"), [(UnitSystem.FARM, "oz/qt", "18.4"), (UnitSystem.METRIC, "g/mL", "0.550")]
+    ("units", "unit", "density"), [(UnitSystem.FARM, "oz/qt", "18.36"), (UnitSystem.METRIC, "g/mL", "0.5500")]
 )
 def test_the_table_of_lots_speaks_the_farms_unit(units: UnitSystem, unit: str, density: str) -> None:
     told = [one.text for one in texts(season_report(report(units=units)).pages[1])]

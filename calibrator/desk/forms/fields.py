@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, 
 
 from calibrator.clock import figures_month_first
 from calibrator.desk.days import DayNotUnderstood, read_day
-from calibrator.desk.parts import button, clear, label, set_style_property
+from calibrator.desk.parts import button, clear, label, row, set_style_property
 from calibrator.desk.speech import day_text
 from calibrator.desk.widgets.hint import hint
 from calibrator.desk.widgets.saying import Saying
@@ -103,7 +103,7 @@ class TextField(Captioned):
 
 
 class Suggestions(QWidget):
-    """Usual values to choose from with one press.
+    """Usual values to choose from with one press, in rows of `in_a_row` where that is given.
 
     The Tab key reaches them right after their own field, `after`, while that is blank: from one that was typed in, it
     goes on to the next figure.
@@ -111,9 +111,9 @@ class Suggestions(QWidget):
 
     chosen = Signal(str)
 
-    def __init__(self, caption: str, after: QLineEdit) -> None:
+    def __init__(self, caption: str, after: QLineEdit, in_a_row: int = 0) -> None:
         super().__init__()
-        self._after = after
+        self._after, self._in_a_row = after, in_a_row
         self._line = QHBoxLayout(self)
         self._line.setContentsMargins(0, 0, 0, 0)
         self._line.setSpacing(0)
@@ -123,15 +123,20 @@ class Suggestions(QWidget):
     def offer(self, texts: Sequence[str]) -> None:
         """Offer these instead."""
         clear(self._line)
-        self._line.addWidget(label(self._caption, "quiet", wrap=False))
+        self._line.addWidget(label(self._caption, "quiet", wrap=False), 0, Qt.AlignmentFlag.AlignTop)
+        rows = QVBoxLayout()
+        rows.setSpacing(0)
+        self._line.addLayout(rows, 1)
         before: QWidget = self._after
-        for text in texts:
+        for at, text in enumerate(texts):
             made = button(text, self._pressed, "link")
             made.setAccessibleName(f"{self._caption} {text}")
-            self._line.addWidget(made)
+            if at % (self._in_a_row or len(texts)) == 0:
+                line = row(None, spacing=0)
+                rows.addLayout(line)
+            line.insertWidget(line.count() - 1, made)
             QWidget.setTabOrder(before, made)
             before = made
-        self._line.addStretch(1)
         self._take_turn_while_blank(self._after.text())
 
     def _take_turn_while_blank(self, text: str) -> None:

@@ -9,6 +9,7 @@ from calibrator.desk.parts import clear, column, label, row, set_tone
 from calibrator.desk.scoop_lines import (
     LineToCome,
     ScoopState,
+    is_drawn,
     line_of,
     line_to_wipe_out,
     lines_to_come,
@@ -63,7 +64,8 @@ class LotCard(QFrame):
     def _line(self, now: Standing, known: LotStanding, scoop: Scoop) -> QHBoxLayout:
         state = scoop_state(now, known, scoop.id)
         mark = line_of(known, scoop.id)
-        tag = label(scoop_words(state, level=bool(mark and mark.struck_level)), "tag", wrap=False)
+        drawn = is_drawn(now, known, scoop.id)
+        tag = label(scoop_words(state, level=bool(mark and mark.struck_level), drawn=drawn), "tag", wrap=False)
         tag.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
         set_tone(tag, scoop_tone(state))
         if mark is not None and mark.struck_level:

@@ -24,7 +24,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.money import price_text
 from calibrator.desk.pages.fills_table import FillsModel
 from calibrator.desk.parts import clear, column, label, row, scrolled, set_tone, show_as_rows
-from calibrator.desk.scoop_lines import ScoopState, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, is_drawn, scoop_state
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
@@ -221,7 +221,8 @@ class LotDetail(QFrame):
             state = scoop_state(self._now, known, mark.scoop_id)
             if known.state is LotState.LEFT_OVER and state is ScoopState.TO_MARK:
                 state = ScoopState.OTHER_LOT  # its line was on the scoop, and made way for the next one
-            note = f"{note}, {scoop_words(state, level=mark.struck_level)}"
+            drawn = is_drawn(self._now, known, mark.scoop_id)
+            note = f"{note}, {scoop_words(state, level=mark.struck_level, drawn=drawn)}"
         block.tell(caption, mark_words(mark, self.desk.system), note)
         self._add_block(block)
 

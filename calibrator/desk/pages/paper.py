@@ -22,7 +22,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.label_cut import Cut, after_printing, kept_grid
 from calibrator.desk.marking import mark_scoop, unmark_scoop
 from calibrator.desk.pages.paper_choice import PaperChoice
-from calibrator.desk.paper_jobs import Job, LabelJob, Ready, ready
+from calibrator.desk.paper_jobs import Job, LabelJob, Ready, expected, ready
 from calibrator.desk.paper_making import LotPaper, Want, lot_paper
 from calibrator.desk.paper_out import save_pdf, send_to_printer
 from calibrator.desk.parts import button, card, label, row, scrolled
@@ -335,11 +335,16 @@ class PaperPanel(QWidget):
         if self._ready is None:
             return
         self.desk.save_as(
-            self.tr("Save as PDF"), self._name_parts(), self.tr("PDF files (*.pdf)"), ".pdf", self.save_to
+            self.tr("Save as PDF"),
+            self._name_parts(self._ready.job),
+            self.tr("PDF files (*.pdf)"),
+            ".pdf",
+            self.save_to,
         )
 
-    def _name_parts(self) -> tuple[str, ...]:
-        """Whose, of which lot, what it is, of which day."""
+    def _name_parts(self, job: Job) -> tuple[str, ...]:
+        """Whose, of which lot, what it is, of which day, and its number: or a second one of the day would be asked
+        about as if it were to be written over the first."""
         what = {
             Want.LABELS: self.tr("scoop labels"),
             Want.CHART: self.tr("wall chart"),
@@ -348,7 +353,12 @@ class PaperPanel(QWidget):
         farm = self.desk.farm.name if self.desk.farm else ""
         lot = self._paper.known.lot.lot_number if self._paper else ""
         plan = self.choice.plan.currentText() if self.choice.wanted() is Want.CHART else ""
-        return farm, lot, " ".join((what, plan)).strip(), self.desk.clock().date().isoformat()
+        return farm, lot, " ".join((what, plan)).strip(), self.desk.clock().date().isoformat(), self._number_part(job)
+
+    def _number_part(self, job: Job) -> str:
+        numbers = [sheet.number for sheet in expected(self.desk.records, job.sheets)]
+        told = "-".join(str(number) for number in dict.fromkeys((numbers[0], numbers[-1])))
+        return self.tr("no. {number}").format(number=told)
 
     def _leave(self) -> None:
         self.left.emit()

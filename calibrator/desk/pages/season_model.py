@@ -168,7 +168,7 @@ def _why_not_told(facts: SeasonFacts, place: int, field: str) -> str:
 
 def _interval(facts: SeasonFacts, place: int) -> str:
     lot = facts.lots[place]
-    return interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, facts.farm.units)
+    return interval_text(lot, facts.farm.units)
 
 
 def _by_time(facts: SeasonFacts, place: int) -> Any:
@@ -180,7 +180,7 @@ _TOLD: dict[str, Callable[[SeasonFacts, int], str]] = {
     "product": lambda facts, place: facts.lots[place].product or "–",
     "arrived": lambda facts, place: day_text(facts.lots[place].arrived_on),
     "scoop": lambda facts, place: facts.lots[place].scoop_name,
-    "density": lambda facts, place: density_text(facts.lots[place].density_g_per_ml, facts.farm.units),
+    "density": lambda facts, place: density_text(facts.lots[place], facts.farm.units),
     "interval": _interval,
     "change": _change,
     "feeding": _feeding,

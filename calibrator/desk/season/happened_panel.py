@@ -164,7 +164,7 @@ class HappenedPanel(QWidget):
         elif pair is None:
             last = facts.lots[-1]
             text = self.tr("Lot {lot} is the first one weighed in: {density}.")
-            density = density_text(last.density_g_per_ml, self.desk.system)
+            density = density_text(last, self.desk.system)
             self.finding.setText(text.format(lot=last.lot_number, density=density))
             told = self.tr("The next lot will show here how far it is from this one.")
             self.meaning.setText(f"{self._bags_off(facts, last)} {told}".strip())

@@ -61,14 +61,15 @@ def signed_share(share: float, digits: int = 1) -> str:
     return told if told.startswith("−") else f"+{told}"
 
 
-def density_text(g_per_ml: float, system: UnitSystem) -> str:
-    """A density with its unit."""
-    return shown.density(g_per_ml, system, brief=True)
+def density_text(lot: SeasonLot | LotPoint, system: UnitSystem) -> str:
+    """A lot's density with its unit, to the place that its interval leaves it, as on every other page."""
+    return shown.density(lot.density_g_per_ml, system, lot.density_half_width_g_per_ml, interval=False, brief=True)
 
 
-def interval_text(low: float, high: float, system: UnitSystem) -> str:
-    """Both ends of a density, its unit left out."""
-    told = [shown.density(end, system, unit=False) for end in (low, high)]
+def interval_text(lot: SeasonLot | LotPoint, system: UnitSystem) -> str:
+    """Both ends of a lot's density to the same place, the unit left out."""
+    ends, half = (lot.density_low_g_per_ml, lot.density_high_g_per_ml), lot.density_half_width_g_per_ml
+    told = [shown.density(end, system, half, interval=False, unit=False) for end in ends]
     return translate("Season", "{low} – {high}").format(low=told[0], high=told[1])
 
 
@@ -288,8 +289,8 @@ def lot_words(
         lot=lot.lot_number,
         scoop=scoop,
         day=day_text(day),
-        density=density_text(lot.density_g_per_ml, system),
-        interval=interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, system),
+        density=density_text(lot, system),
+        interval=interval_text(lot, system),
     )
     parts = [f"{told}.", *(rule_words(rule) for rule in rules)]
     if not lot.signed_off:

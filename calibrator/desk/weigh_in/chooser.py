@@ -9,7 +9,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.in_use import WEIGHED_IN, LotState
 from calibrator.desk.pages.what_to_do import NEW_LOT
 from calibrator.desk.parts import button, card, clear, column, label, row, scrolled
-from calibrator.desk.scoop_lines import line_of, scoop_state
+from calibrator.desk.scoop_lines import is_drawn, line_of, scoop_state
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import SPACE
@@ -134,4 +134,5 @@ class LotChooser(QWidget):
 
 def _scoop_words(now: Standing, known: LotStanding, scoop: Scoop) -> str:
     own = line_of(known, scoop.id)
-    return scoop_words_in_full(scoop_state(now, known, scoop.id), known.state, level=bool(own and own.struck_level))
+    state, drawn = scoop_state(now, known, scoop.id), is_drawn(now, known, scoop.id)
+    return scoop_words_in_full(state, known.state, level=bool(own and own.struck_level), drawn=drawn)

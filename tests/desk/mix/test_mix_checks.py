@@ -209,7 +209,7 @@ def test_a_correction_is_counted_with_the_part_fills_of_its_chart(herd: Herd) ->
 
 
 def test_a_correction_is_filled_as_its_chart_is(herd: Herd) -> None:
-    """So much powder comes out near enough level and to the line: which it is, the chart says."""
+    """Seven to the line are within the tolerance of six level: which it is, the chart says."""
     of = batch(herd)
     level, line = (next(w for w in of.now.powder.ways if w.way is way) for way in (FillWay.LEVEL, FillWay.TO_MARK))
     assert of.manner in ((level,), (line,))
@@ -217,3 +217,14 @@ def test_a_correction_is_filled_as_its_chart_is(herd: Herd) -> None:
         count = correction_count(6 * level.mass_g, replace(of, manner=(way,)))
         assert count is not None
         assert [part.way for part, _ in count.parts] == [way.way]
+
+
+def test_a_correction_is_counted_within_the_tolerance_where_a_mixed_count_is(herd: Herd) -> None:
+    of = batch(herd)
+    level, line = (next(w for w in of.now.powder.ways if w.way is way) for way in (FillWay.LEVEL, FillWay.TO_MARK))
+    count = correction_count(2 * level.mass_g + line.mass_g, replace(of, manner=(level,)))
+    assert count is not None
+    assert dict(count.parts) == {level: 2, line: 1}  # three level ones are 5 % more
+    far = correction_count(1.08 * level.mass_g, replace(of, manner=(level,)))
+    assert far is not None
+    assert dict(far.parts) == {level: 1}  # nothing nearer: a small part of the whole need not be finer
