@@ -161,6 +161,22 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>&amp;Guardar este conteo</translation>
     </message>
     <message>
+        <source>Kept: lot {lot}, {since} to {until}. It stays in view until you type the next count.</source>
+        <translation>Guardado: lote {lot}, del {since} al {until}. Queda a la vista hasta que escriba el siguiente conteo.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} came only on {day}: count from that day on, or choose the lot fed before.</source>
+        <translation>El lote {lot} llegó apenas el {day}: cuente desde ese día o elija el lote que se usaba antes.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is fed only since {day}. Were these its bags? Better count from that day on.</source>
+        <translation>El lote {lot} se usa apenas desde el {day}. ¿Eran costales de este lote? Mejor cuente desde ese día.</translation>
+    </message>
+    <message>
+        <source>The line of lot {lot} was signed only on {day}. Better count from that day on.</source>
+        <translation>La línea del lote {lot} se firmó apenas el {day}. Mejor cuente desde ese día.</translation>
+    </message>
+    <message>
         <source>In those days the plan makes {most} at most: are the day and the feedings right?</source>
         <translation>En esos días el plan hace {most} cuando mucho: ¿están bien el día y las tomas?</translation>
     </message>
@@ -231,6 +247,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Why does this count of bags count no more?</source>
         <translation>¿Por qué ya no cuenta este conteo de costales?</translation>
+    </message>
+    <message>
+        <source>What to do: under Today weigh a spot fill of the bag in hand. {watch}</source>
+        <translation>Qué hacer: en Hoy pese una llenada de control del costal en uso. {watch}</translation>
     </message>
     <message>
         <source>Counts so far</source>
@@ -793,7 +813,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>What stays is fed again under Lots: Back into use.</source>
-        <translation>Lo que se queda se vuelve a usar en Lotes: De nuevo en uso.</translation>
+        <translation>Lo que quede se puede volver a usar desde Lotes, con «De nuevo en uso».</translation>
     </message>
     <message>
         <source>Change over, none is left</source>
@@ -6541,6 +6561,10 @@ entre {low} y {high}
         <source>lot sheet</source>
         <translation>hoja del lote</translation>
     </message>
+    <message>
+        <source>no. {number}</source>
+        <translation>n.º {number}</translation>
+    </message>
 </context>
 <context>
     <name>PlanForm</name>
@@ -10139,6 +10163,14 @@ entre {low} y {high}
         <translation>La línea ya no sirve: pese otra vez el lote y mueva la línea.</translation>
     </message>
     <message>
+        <source>The spot fills came out right, yet by the bags counted each feeding gets too much powder.</source>
+        <translation>Las llenadas de control salieron bien, pero según los costales contados cada toma lleva demasiado polvo.</translation>
+    </message>
+    <message>
+        <source>The spot fills came out right, yet by the bags counted each feeding gets too little powder.</source>
+        <translation>Las llenadas de control salieron bien, pero según los costales contados cada toma lleva muy poco polvo.</translation>
+    </message>
+    <message>
         <source>A feeding from this bag ({made_of}): {mass}, {off} less than {target}.</source>
         <translation>Una toma de este costal ({made_of}): {mass}, {off} menos que {target}.</translation>
     </message>
@@ -10201,14 +10233,6 @@ entre {low} y {high}
     <message>
         <source>Of the whole lot nothing is sure yet: weigh one fill from each bag you open.</source>
         <translation>Del lote entero todavía no se sabe lo suficiente: pese una llenada de cada costal que abra.</translation>
-    </message>
-    <message>
-        <source>The spot fills came out right, yet by the bags counted each feeding gets too much powder. Watch a batch being mixed: is each scoopful filled as the label says, are as many taken as the chart says?</source>
-        <translation>Las llenadas de control salieron bien, pero según los costales contados cada toma lleva demasiado polvo. Vea cómo se hace una mezcla: ¿se llena cada medida como dice la etiqueta?, ¿se echan tantas como dice la tabla?</translation>
-    </message>
-    <message>
-        <source>The spot fills came out right, yet by the bags counted each feeding gets too little powder. Watch a batch being mixed: is each scoopful filled as the label says, are as many taken as the chart says?</source>
-        <translation>Las llenadas de control salieron bien, pero según los costales contados cada toma lleva muy poco polvo. Vea cómo se hace una mezcla: ¿se llena cada medida como dice la etiqueta?, ¿se echan tantas como dice la tabla?</translation>
     </message>
     <message>
         <source>This bag: {mass}, {off} less than {target}.</source>
@@ -14265,6 +14289,10 @@ Sign off all the same? The record will say so.</source>
         <translation>terminado</translation>
     </message>
     <message>
+        <source>line drawn, label to come</source>
+        <translation>línea trazada, falta la etiqueta</translation>
+    </message>
+    <message>
         <source>used level</source>
         <translation>se usa al ras</translation>
     </message>
@@ -14323,6 +14351,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>bag not stirred</source>
         <translation>costal sin revolver</translation>
+    </message>
+    <message>
+        <source>Watch a batch being mixed: is each scoopful filled as the label says, are as many taken as the chart says?</source>
+        <translation>Vea cómo se hace una mezcla: ¿se llena cada medida como dice la etiqueta?, ¿se echan tantas como dice la tabla?</translation>
     </message>
     <message>
         <source>sign-off</source>
