@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
+from calibrator.desk.batch_names import whose_batch
 from calibrator.desk.change_over import old_to_ask_of
 from calibrator.desk.hung import ChartFault, chart_faults, outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, line_on, scoop_state
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import BagCount, Lot, Mark, MixCheck, Printed, PrintKind, Scoop, WeighIn
+from calibrator.model import BagCount, Lot, Mark, MixCheck, Plan, Printed, PrintKind, Scoop, WeighIn
 from calibrator.values import dataclass
 
 if TYPE_CHECKING:
@@ -85,21 +87,36 @@ def waiting(now: Standing) -> list[Waiting]:
 
 
 def _mix_off(now: Standing) -> list[Waiting]:
-    """The mix of the lot in use, where a check or a count of bags said that it was not as wanted or the last check of
-    all leans that way, and nothing that was told since says that it is right. Of the powder a count tells what a check
-    does not, so both stand."""
+    """Each batch of the lot in use, where a check said that its mix was not as wanted or its last check leans that way,
+    and nothing that was told of it since says that it is right. Of the powder a count of bags tells what a check does
+    not, so both stand; it tells more than a check that leans."""
     lot = now.in_use.lot if now.in_use else None
     own = sorted((c for c in now.checks if lot and c.lot_id == lot.id and c.verdict), key=_moment)
-    last = next((c for c in reversed(own) if c.verdict in OFF or _reads_right(c)), None)
+    off, leaning = [], []
+    for checks in _by_batch(own, now.plans):
+        last = next((c for c in reversed(checks) if c.verdict in OFF or _reads_right(c)), None)
+        if last is not None and last.verdict in OFF:
+            off.append(last)
+        elif leans(checks[-1]) and not _bags_came_right(now, checks[-1]):
+            leaning.append(checks[-1])
     counted = bags_off(now)
-    by_bags = [counted] if counted else []
-    if last is not None and last.verdict in OFF:
-        return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last), *by_bags]
-    if by_bags:
-        return by_bags
-    if own and leans(own[-1]) and not _bags_came_right(now, own[-1]):
-        return [Waiting(Need.MIX_UNSURE, lot=lot, day=own[-1].at.astimezone().date(), check=own[-1])]
-    return []
+    told = [*_told_of(Need.MIX_OFF, lot, off), *([counted] if counted else [])]
+    return told if counted else [*told, *_told_of(Need.MIX_UNSURE, lot, leaning)]
+
+
+def _by_batch(checks: Sequence[MixCheck], plans: Sequence[Plan]) -> list[list[MixCheck]]:
+    """The checks of each batch that the plans have, in their order: of another one they tell nothing. What was checked
+    of a batch that the plans do not name any more, each later check answers."""
+    whose = [whose_batch(check, plans) for check in checks]
+    found = []
+    for batch in sorted(set(whose)):
+        begun = [at for at, its in enumerate(whose) if its == batch]
+        found.append([check for at, check in enumerate(checks) if at in begun or (not batch and at > begun[0])])
+    return found
+
+
+def _told_of(need: Need, lot: Lot | None, checks: Sequence[MixCheck]) -> list[Waiting]:
+    return [Waiting(need, lot=lot, day=c.at.astimezone().date(), check=c) for c in sorted(checks, key=_moment)]
 
 
 def bags_off(now: Standing) -> Waiting | None:

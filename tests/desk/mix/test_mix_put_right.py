@@ -267,6 +267,25 @@ def test_a_mix_that_was_off_waits_until_a_right_one_was_read(herd: Herd) -> None
     assert off.day == (NOW - timedelta(days=2)).date()
 
 
+def test_a_mix_that_was_off_waits_for_a_check_of_the_same_batch(herd: Herd) -> None:
+    plan = herd.plan("Hutch milk", group(30, "small"), group(20, "big"))
+    kept_check(herd, 25, 0.11, verdict="thin", plan_id=plan.id, group_name="big")
+    kept_check(herd, 26, 0.13, plan_id=plan.id, group_name="small")
+    assert _mix_needs(herd) == [Need.MIX_OFF]
+    kept_check(herd, 26, 0.12, verdict="cannot_tell", plan_id=plan.id, group_name="small")
+    assert _mix_needs(herd) == [Need.MIX_OFF, Need.MIX_UNSURE]
+    kept_check(herd, 27, 0.13, plan_id=plan.id, group_name="big")
+    assert _mix_needs(herd) == [Need.MIX_UNSURE]
+
+
+def test_a_batch_that_is_mixed_no_more_is_answered_by_any_check(herd: Herd) -> None:
+    plan = herd.plan("Hutch milk", group(30, "small"), group(20, "big"))
+    kept_check(herd, 25, 0.11, verdict="thin", plan_id=plan.id, group_name="sold")
+    assert _mix_needs(herd) == [Need.MIX_OFF]
+    kept_check(herd, 26, 0.13, plan_id=plan.id, group_name="small")
+    assert not _mix_needs(herd)
+
+
 def test_an_unsure_check_that_leans_waits_until_another_is_read(herd: Herd) -> None:
     def needs() -> list[Need]:
         return [found.need for found in waiting(standing(herd.records, herd.farm, NOW.date()))]
