@@ -53,7 +53,9 @@ class AtHand:
     `packages` less `fed_g`. `by_plan` is what each plan takes today.
     `to_order` is how many packages like these have to come for the next `ORDER_DAYS` days, the other lots' `waiting_g`
     and what is `left_over` of earlier ones counted in; None where nobody said how much came of those. `beside` are
-    the lots to come in the order they are gone on with, weighed in or not.
+    the lots to come in the order they are gone on with, weighed in or not. `new_lot_on` is the first day that all that
+    is weighed in, that of this lot, of those that wait and what is left of earlier ones, does not feed in full; None
+    beyond `LONGEST_DAYS`, where nothing is fed, and where nobody said how much came of a lot that waits.
     """
 
     lot: Lot
@@ -68,6 +70,7 @@ class AtHand:
     to_order: int | None
     beside: tuple[Beside, ...] = ()
     left_over: tuple[LeftOver, ...] = ()
+    new_lot_on: date | None = None
 
     @property
     def next_lot(self) -> LotStanding | None:
@@ -105,8 +108,10 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
     others = _to_come(now)
     waiting = _waiting_g(others)
     over = _left_over(now, plans, today)
+    over_g = sum(old.left_g for old in over)
+    signed_g = _waiting_g([known for known in others if known.state is LotState.WAITING])
     if waiting is not None:
-        waiting += sum(old.left_g for old in over)
+        waiting += over_g
     return AtHand(
         lot=lot,
         stock=left,
@@ -120,6 +125,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         to_order=_to_order(needs, left, waiting, lot.package_mass_g),
         beside=_beside(others, left, needs),
         left_over=over,
+        new_lot_on=None if signed_g is None else _used_up_on(left.left_g + signed_g + over_g, needs, today),
     )
 
 
@@ -225,6 +231,12 @@ def _beside(others: Sequence[LotStanding], left: Stock, needs: Sequence[float]) 
             days, before = (until - before if until < len(needs) else None), until
         found.append(Beside(known, days))
     return tuple(found)
+
+
+def _used_up_on(there_g: float, needs: Sequence[float], today: date) -> date | None:
+    """The first day that so much powder does not feed in full; None beyond the days told."""
+    days = full_days(there_g, needs)
+    return None if days is None or days == len(needs) else today + timedelta(days=days)
 
 
 def _came_g(known: LotStanding) -> float | None:

@@ -313,6 +313,16 @@ def test_bags_left_of_the_old_lot_are_asked_about_and_stay_at_hand(herd: Herd, q
     later = found(herd, TODAY + timedelta(days=3))
     assert later is not None
     assert later.left_over == known.left_over
+    # 2.5 bags a day: 30 bags are 12 days, with the other 19.5 they are 19.
+    assert (known.needed_on, known.new_lot_on) == (TODAY + timedelta(days=12), TODAY + timedelta(days=19))
+    needed = "With the bags left of lot 25-1103C a new lot is needed on Mar 21, 2026, without them on Mar 14, 2026: "
+    assert page.powder_card.needed.text().startswith(needed)
+    lot_that_came = other_lot(herd, "26-0401B", 40)
+    page.reload()
+    assert f"left of lot 25-1103C lot {lot_that_came.lot_number} is needed on Mar 21" in page.powder_card.needed.text()
+    herd.records.keep(replace(herd.lot_of(second), package_count=290))
+    page.reload()
+    assert "the powder does for more than 120 days, without them until Jun 25, 2026." in page.powder_card.needed.text()
 
 
 def test_bags_left_of_an_earlier_lot_are_offered_before_a_delivery(herd: Herd, qtbot: QtBot, answers: Answers) -> None:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from fractions import Fraction
 
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
-from calibrator.desk.at_hand import ORDER_DAYS, AtHand, Beside, at_hand
+from calibrator.desk.at_hand import LONGEST_DAYS, ORDER_DAYS, AtHand, Beside, at_hand
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.bare_field import BareField
@@ -172,6 +172,8 @@ class PowderCard(QFrame):
         if found.needed_on is None:
             return self.tr("It does not feed today in full.")
         follows = found.next_lot
+        if found.left_over and (follows is None or follows.sign_off is None):
+            return self._with_what_is_left(found, found.needed_on)
         if follows is None:
             text = self.tr("A new lot is needed on {day}: weigh it in before the last bag is opened.")
         elif follows.sign_off is None:
@@ -181,6 +183,33 @@ class PowderCard(QFrame):
         else:
             text = self.tr("Lot {lot} is needed on {day}: it is weighed in and can follow.")
         return text.format(day=day_text(found.needed_on), lot=follows.lot.lot_number if follows else "")
+
+    def _with_what_is_left(self, found: AtHand, sooner: date) -> str:
+        """Bags of earlier lots are weighed in and can be fed: with them and without them a lot is needed on two
+        days."""
+        follows = found.next_lot
+        if found.new_lot_on is None:
+            text = self.tr(
+                "With the bags left of lot {lots} the powder does for more than {days} days, without them until {day}."
+            )
+        elif follows is None:
+            text = self.tr(
+                "With the bags left of lot {lots} a new lot is needed on {later}, without them on {sooner}: weigh it in "
+                "before the last bag is opened."
+            )
+        else:
+            text = self.tr(
+                "With the bags left of lot {lots} lot {lot} is needed on {later}, without them on {sooner}: weigh it "
+                "in before the last bag is opened."
+            )
+        return text.format(
+            lots=", ".join(old.lot.lot_number for old in found.left_over),
+            lot=follows.lot.lot_number if follows else "",
+            later=day_text(found.new_lot_on) if found.new_lot_on else "",
+            sooner=day_text(sooner),
+            day=day_text(sooner - timedelta(days=1)),
+            days=LONGEST_DAYS,
+        )
 
     def _planned_text(self, lot: str, fed_from: date, needed_on: date) -> str:
         """Two days, each with what it means: when the next lot is to follow, and how long the powder there would do."""
