@@ -6802,6 +6802,18 @@ entre {low} y {high}
         <translation>El {day} hace falta el lote {lot}: ya está pesado y puede seguir.</translation>
     </message>
     <message>
+        <source>With the bags left of lot {lots} the powder does for more than {days} days, without them until {day}.</source>
+        <translation>Con los costales que quedan del lote {lots} el polvo alcanza para más de {days} días; sin ellos, hasta el {day}.</translation>
+    </message>
+    <message>
+        <source>With the bags left of lot {lots} a new lot is needed on {later}, without them on {sooner}: weigh it in before the last bag is opened.</source>
+        <translation>Con los costales que quedan del lote {lots} hace falta un lote nuevo el {later}; sin ellos, el {sooner}: péselo antes de abrir el último costal.</translation>
+    </message>
+    <message>
+        <source>With the bags left of lot {lots} lot {lot} is needed on {later}, without them on {sooner}: weigh it in before the last bag is opened.</source>
+        <translation>Con los costales que quedan del lote {lots} hace falta el lote {lot} el {later}; sin ellos, el {sooner}: péselo antes de abrir el último costal.</translation>
+    </message>
+    <message>
         <source>Lot {lot} follows on {fed}, as planned; what is left would do until {day}.</source>
         <translation>El lote {lot} sigue el {fed}, como está previsto; lo que queda alcanzaría hasta el {day}.</translation>
     </message>

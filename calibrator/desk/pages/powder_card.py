@@ -194,8 +194,8 @@ class PowderCard(QFrame):
             )
         elif follows is None:
             text = self.tr(
-                "With the bags left of lot {lots} a new lot is needed on {later}, without them on {sooner}: weigh it in "
-                "before the last bag is opened."
+                "With the bags left of lot {lots} a new lot is needed on {later}, without them on {sooner}: weigh it "
+                "in before the last bag is opened."
             )
         else:
             text = self.tr(
