@@ -112,13 +112,15 @@ def season_spread(
 
 
 def _in_shares(lots: Sequence[SeasonLot], bags_of: Mapping[str, Sequence[BagSum]]) -> list[tuple[BagMean, ...]]:
-    """The bags of each lot, its density relative to the middle of its kind."""
+    """The bags of each lot. Bags and fills count relative to the lot's own mean, as those of a person do, and a lot by
+    how far the logarithm of its density is from the middle of its kind."""
     made = []
     for places in by_kind(lots).values():
         middle = mean_of([log_density(lots[p]) for p in places])
         for lot in (lots[p] for p in places):
-            scale = lot.level_mean_g / math.exp(log_density(lot) - middle)
-            made.append(bag_means(bags_of.get(lot.weigh_in_id, ()), scale))
+            off = log_density(lot) - middle
+            bags = bag_means(bags_of.get(lot.weigh_in_id, ()), lot.level_mean_g)
+            made.append(tuple(BagMean(b.bag, b.mean_g + off, b.weighings, b.scoopfuls, b.sum_squares) for b in bags))
     return made
 
 

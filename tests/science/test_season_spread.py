@@ -71,6 +71,14 @@ def test_intervals_of_the_spreads_hold() -> None:
     assert all(0.92 <= count / runs <= 0.995 for count in held), held
 
 
+def test_of_one_person_alone_the_fills_of_a_bag_scatter_as_all_of_them_do() -> None:
+    """Lots that differ much: with each of them relative to another middle one figure stood there in two sizes."""
+    seen = found(*made(random.Random(6), 6, 0.2, 0.01, 0.015))
+    (own,) = seen.people
+    assert seen.components.fill_sd == pytest.approx(own.scatter.sd_share)
+    assert seen.components.fill_sd_interval == pytest.approx((own.low_share, own.high_share))
+
+
 def test_kinds_are_compared_within_themselves() -> None:
     chance = random.Random(5)
     rows, sums = made(chance, 16, 0.01, 0.005, 0.01)
