@@ -182,12 +182,12 @@ def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
     made = delivered(line.scoops, water_ml, sheet.powder, sheet.water_temperature_c, others_g)
     solids, low, high = (_percent(mix.solids_share) for mix in (made.mix, made.low, made.high))
     if low == high:
-        return translate("TableWords", "{solids} solids as mixed.").format(solids=solids)
+        return translate("TableWords", "So counted {solids} solids.").format(solids=solids)
     return _solids_words(solids, low, high)
 
 
 def _solids_words(solids: str, low: str, high: str) -> str:
-    told = translate("TableWords", "{solids} solids as mixed ({low} to {high}).")
+    told = translate("TableWords", "So counted {solids} solids ({low} to {high}).")
     return told.format(solids=solids, low=low, high=high)
 
 

@@ -144,7 +144,7 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     second, _ = weighed_in(yard, "B")
     page.reload()
     shown = text_of(page)
-    assert "not marked yet" in shown
+    assert "line drawn, label to come" in shown
     assert "bears another lot's line now" in shown
     assert "Blue: do not use it for this lot" in shown
     assert words(page) == [
@@ -294,6 +294,22 @@ def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, pa
     assert card.weight.line.hasFocus()
     qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
     assert len(yard.records.spot_fills(signed.lot_id)) == 1
+
+
+def test_the_density_is_told_of_the_level_fills_that_it_is_of(page: TodayPage, yard: Yard) -> None:
+    """A spot fill to the line says nothing of a density struck level; a level one does."""
+    weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    told: list[str] = []
+    for way, typed in ((card.to_mark, "283 g"), (card.to_mark, "290 g"), (card.level, "350 g")):
+        way.setChecked(True)
+        take_spot(card, typed)
+        told.append(card.numbers.text().splitlines()[1])
+    assert told[0].startswith("Bulk density by the level fills: ")
+    assert told[0].endswith("from 4 bags.")
+    assert told[1] == told[0]
+    assert told[2] != told[0]
 
 
 def test_no_mark_is_said_to_hold_beside_bags_that_say_otherwise(page: TodayPage, yard: Yard) -> None:

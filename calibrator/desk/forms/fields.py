@@ -7,7 +7,7 @@ from datetime import date
 
 from PySide6.QtCore import QDate, QLocale, Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.clock import figures_month_first
 from calibrator.desk.days import DayNotUnderstood, read_day
@@ -114,26 +114,25 @@ class Suggestions(QWidget):
     def __init__(self, caption: str, after: QLineEdit, in_a_row: int = 0) -> None:
         super().__init__()
         self._after, self._in_a_row = after, in_a_row
-        self._line = QHBoxLayout(self)
-        self._line.setContentsMargins(0, 0, 0, 0)
-        self._line.setSpacing(0)
+        self._rows = QGridLayout(self)
+        self._rows.setContentsMargins(0, 0, 0, 0)
+        self._rows.setSpacing(0)
+        self._rows.setColumnStretch(1, 1)
         self._caption = caption
         after.textChanged.connect(self._take_turn_while_blank)
 
     def offer(self, texts: Sequence[str]) -> None:
         """Offer these instead."""
-        clear(self._line)
-        self._line.addWidget(label(self._caption, "quiet", wrap=False), 0, Qt.AlignmentFlag.AlignTop)
-        rows = QVBoxLayout()
-        rows.setSpacing(0)
-        self._line.addLayout(rows, 1)
+        clear(self._rows)
+        self._rows.addWidget(label(self._caption, "quiet", wrap=False), 0, 0)
         before: QWidget = self._after
         for at, text in enumerate(texts):
             made = button(text, self._pressed, "link")
             made.setAccessibleName(f"{self._caption} {text}")
-            if at % (self._in_a_row or len(texts)) == 0:
+            down, across = divmod(at, self._in_a_row or len(texts))
+            if across == 0:
                 line = row(None, spacing=0)
-                rows.addLayout(line)
+                self._rows.addLayout(line, down, 1)
             line.insertWidget(line.count() - 1, made)
             QWidget.setTabOrder(before, made)
             before = made

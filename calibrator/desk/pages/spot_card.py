@@ -432,7 +432,7 @@ class SpotCard(QFrame):
                 target=self._mass(mark.target_mass_g),
                 tolerance=tolerance,
             ),
-            self.tr("Bulk density now: {density}, from {bags}.").format(
+            self.tr("Bulk density by the level fills: {density}, from {bags}.").format(
                 density=density, bags=counted.bags(found.level.bags)
             ),
         ]
