@@ -10215,10 +10215,6 @@ entre {low} y {high}
         <translation>Una toma pesa {mass}, entre {low} y {high} (95 %); se desean {target} ± {tolerance}.</translation>
     </message>
     <message>
-        <source>Bulk density now: {density}, from {bags}.</source>
-        <translation>Densidad aparente ahora: {density}, de {bags}.</translation>
-    </message>
-    <message>
         <source>{weight} is more than this scale weighs. Type it again.</source>
         <translation>{weight} es más de lo que pesa esta báscula. Escríbalo otra vez.</translation>
     </message>
@@ -10269,6 +10265,10 @@ entre {low} y {high}
     <message>
         <source>Is it a bag of lot {lot}? Read the number on it; here too: {others}.</source>
         <translation>¿Es un costal del lote {lot}? Vea el número del costal; también hay aquí: {others}.</translation>
+    </message>
+    <message>
+        <source>Bulk density by the level fills: {density}, from {bags}.</source>
+        <translation>Densidad aparente según las llenadas al ras: {density}, de {bags}.</translation>
     </message>
     <message>
         <source>Let {weight} count again</source>
@@ -11842,14 +11842,6 @@ Sign off all the same? The record will say so.</source>
         <translation>justo en el peso ± {spread}</translation>
     </message>
     <message>
-        <source>{solids} solids as mixed.</source>
-        <translation>{solids} de sólidos en la mezcla.</translation>
-    </message>
-    <message>
-        <source>{solids} solids as mixed ({low} to {high}).</source>
-        <translation>{solids} de sólidos en la mezcla ({low} a {high}).</translation>
-    </message>
-    <message>
         <source>{batches} equal batches: a single one would run over by {over}</source>
         <translation>{batches} tandas iguales: una sola se pasaría por {over}</translation>
     </message>
@@ -11876,6 +11868,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{share} more powder than by weight (± {spread})</source>
         <translation>{share} más polvo que por peso (± {spread})</translation>
+    </message>
+    <message>
+        <source>So counted {solids} solids.</source>
+        <translation>Contado así, {solids} de sólidos.</translation>
+    </message>
+    <message>
+        <source>So counted {solids} solids ({low} to {high}).</source>
+        <translation>Contado así, {solids} de sólidos ({low} a {high}).</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>
