@@ -15,7 +15,7 @@ from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import SCOOP_ML, WATER_IN_SCOOP_G
 from calibrator.desk.forms.scoop_doubts import odd_water, unlikely
 from calibrator.desk.forms.shape_fields import ShapeFields
-from calibrator.desk.parts import add_all, button, column, label, row, set_tone
+from calibrator.desk.parts import add_all, button, column, label, row, set_tone, show_if
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_names import scoop_title
@@ -72,6 +72,7 @@ class ScoopForm(Form[Scoop]):
         self.forget_water = QCheckBox(self.tr("Leave out the earlier water weighing"))
         self._step_g = COARSE_G
         self._by_dimensions, self._by_water = Held(lines=TOLD_LINES), Held(lines=TOLD_LINES)
+        self._difference = label("", "caution")
         self._earlier_g: list[float] = []
         self._trouble = label("", tone="bad")
         self.question = Question(self.tr("Yes, that is right"), narrow=True)
@@ -169,7 +170,7 @@ class ScoopForm(Form[Scoop]):
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
         names = row(self.name, self.told_by, spacing=24)
-        parts = (names, self.fields, _thirds(2, self._replaces), self._water_part)
+        parts = (names, self.fields, _thirds(2, self._replaces), self._water_part, self._difference)
         add_all(self.body, parts)
 
     def _comes_to(self) -> QWidget:
@@ -322,8 +323,10 @@ class ScoopForm(Form[Scoop]):
             text = self.tr("By its dimensions it holds {volume}, 95 % sure.")
             self._by_dimensions.setText(text.format(volume=self._in_words(found.dimensions)))
         self._by_water.setText(self._told_of_water(found) if found else "")
-        doubtful = found is not None and (bool(found.odd) or (found.check is not None and not found.check.agrees))
-        set_tone(self._by_water, "warn" if doubtful else "")
+        set_tone(self._by_water, "warn" if found is not None and found.odd else "")
+        apart = self._told_apart(found) if found is not None and not found.odd else ""
+        self._difference.setText(apart)
+        show_if(self._difference, bool(apart))
 
     def _told_of_water(self, found: ScoopVolume) -> str:
         """What the water says, above the fields it is typed in; while a weighing does not fit, that alone."""
@@ -335,15 +338,17 @@ class ScoopForm(Form[Scoop]):
         text = self.tr("By water it holds {volume}, 95 % sure. This is what counts.")
         if not self._masses():
             text = self.tr("Weighed before: by water it holds {volume}, 95 % sure. It counts until weighed anew.")
-        told = text.format(volume=self._in_words(found.water))
+        return text.format(volume=self._in_words(found.water))
+
+    def _told_apart(self, found: ScoopVolume) -> str:
+        """Beneath all fields: what comes and goes while somebody types moves none of them there."""
         if found.check is None or found.check.agrees or found.difference_pct is None:
-            return told
+            return ""
         text = self.tr(
             "Dimensions and water differ by {percent}. Measure the inside once more, and see that the "
             "scale was zeroed with the empty scoop on it."
         )
-        percent = show_percent(abs(found.difference_pct), decimal_comma=decimal_comma())
-        return f"{told} {text.format(percent=percent)}"
+        return text.format(percent=show_percent(abs(found.difference_pct), decimal_comma=decimal_comma()))
 
     def _in_words(self, volume: VolumeEstimate) -> str:
         comma = decimal_comma()

@@ -43,14 +43,17 @@ def doubted(quantity: Quantity, told: str, system: UnitSystem) -> str:
     return told if system_of(quantity.unit) is system else f"{told} ({shown.mass(quantity.value, system)})"
 
 
-def meant_words(quantity: Quantity, likelier: Callable[[Iterable[float]], float | None]) -> str:
+def meant_words(
+    quantity: Quantity, likelier: Callable[[Iterable[float]], float | None], *, unit_first: bool = False
+) -> str:
     """What was likelier meant than a weight that is doubted; blank where nothing else can be. `likelier` chooses.
 
-    Of a unit that was written, another one is tried before another number: who wrote 10 lb meant ten of something.
+    `unit_first`, where nothing is known yet that the weight should be near: of a unit that was written, another one is
+    tried before another number, for who wrote 10 lb meant ten of something.
     """
     units = in_another_unit(quantity)
     others = units | _point_elsewhere(quantity)
-    mass_g = None if quantity.bare else likelier(units)
+    mass_g = likelier(units) if unit_first and not quantity.bare else None
     mass_g = likelier(others) if mass_g is None else mass_g
     if mass_g is None:
         return ""

@@ -157,7 +157,7 @@ class StepTools(StepView):
         target_g = guide.weigh_in.target_mass_g
         hardly_meant = target_g is not None and unusual_feeding(target_g)
         quantity = self._target.quantity() if hardly_meant else None
-        meant = meant_words(quantity, likeliest_feeding) if quantity is not None else ""
+        meant = meant_words(quantity, likeliest_feeding, unit_first=True) if quantity is not None else ""
         told = words.target_words(self.desk.system, meant)
         self._target_says.setText(told if hardly_meant else "")
         self._target_says.setVisible(hardly_meant)
