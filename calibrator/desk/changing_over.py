@@ -15,6 +15,7 @@ from calibrator.desk.at_hand import left_of, packages_left
 from calibrator.desk.change_over import FedFrom, as_before, change_over, keep_lots, with_old_finished
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
+from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Lot, PackagesLeft
 
@@ -43,6 +44,18 @@ def left_question(old: Lot, packages: float | None) -> str:
         asked = counted.old_bags(round(packages))
     fed_later = translate("ChangeOver", "What stays is fed again under Lots: Back into use.")
     return f"{asked.format(old=old.lot_number)} {fed_later}"
+
+
+def used_up_question(desk: Desk, now: Standing, known: LotStanding) -> str:
+    """Whether the last of a lot was fed, with the bags that stand against it, counted today or by count and plans."""
+    count = known.lot.packages_left
+    if count is not None and count.typed and count.on == now.today and is_told(count.packages):
+        return counted.counted_today(round(count.packages)).format(number=known.lot.lot_number)
+    fed = known.state is LotState.IN_USE
+    left = packages_left(desk.records, now, now.today) if fed else left_of(desk.records, now, known)
+    if left is not None and is_told(left):
+        return counted.still_left(round(left)).format(number=known.lot.lot_number)
+    return translate("ChangeOver", "Was the last of lot {number} fed?").format(number=known.lot.lot_number)
 
 
 def is_told(packages: float | None) -> bool:

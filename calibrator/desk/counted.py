@@ -111,6 +111,12 @@ class _Counted(QObject):
             "By count and plans about %n bags of lot {old} are left. Do they stay, to be fed later?", "", count
         )
 
+    def counted_today(self, count: int) -> str:
+        return self.tr("%n bags of lot {number} were counted today. Are they used up?", "", count)
+
+    def still_left(self, count: int) -> str:
+        return self.tr("By count and plans about %n bags of lot {number} are left. Are they used up?", "", count)
+
     def more_bags_at_hand(self, count: int) -> str:
         return self.tr("Besides, about %n bags of lot {lot} are left. To feed them: Lots, Back into use.", "", count)
 

@@ -179,6 +179,20 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n bags of lot {number} were counted today. Are they used up?</source>
+        <translation>
+            <numerusform>%n bag of lot {number} was counted today. Is it used up?</numerusform>
+            <numerusform>%n bags of lot {number} were counted today. Are they used up?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>By count and plans about %n bags of lot {number} are left. Are they used up?</source>
+        <translation>
+            <numerusform>By count and plans about %n bag of lot {number} is left. Is it used up?</numerusform>
+            <numerusform>By count and plans about %n bags of lot {number} are left. Are they used up?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>By count and plans about %n bags of lot {old} are left. Do they stay, to be fed later?</source>
         <translation>
             <numerusform>By count and plans about %n bag of lot {old} is left. Does it stay, to be fed later?</numerusform>

@@ -820,6 +820,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Cambiar; ya no queda nada</translation>
     </message>
     <message>
+        <source>Was the last of lot {number} fed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Taken back: lot {number} is in use.</source>
         <translation>Deshecho: el lote {number} está en uso.</translation>
     </message>
@@ -5386,10 +5390,6 @@ entre {low} y {high}
     <message>
         <source>Weigh in again</source>
         <translation>Pesar otra vez</translation>
-    </message>
-    <message>
-        <source>Was the last of lot {number} fed? It can be taken back into use at any time.</source>
-        <translation>¿Ya se usó lo último del lote {number}? Se puede volver a poner en uso en cualquier momento.</translation>
     </message>
     <message>
         <source>From the next feeding on lot {number} is fed.</source>
@@ -10807,6 +10807,10 @@ Last kept: {mass}</source>
         <translation>Pesada firmada.</translation>
     </message>
     <message>
+        <source>Signed. Lot {number} is fed from {from_when}, lot {old} until then. Print label and wall chart now if you like; put them up at the change-over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Signed. This lot is not fed now.</source>
         <translation>Pesada firmada. Este lote no se está usando.</translation>
     </message>
@@ -10959,8 +10963,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Pesada firmada. El lote {number} está en uso.</translation>
     </message>
     <message>
-        <source>Signed off. The change-over to lot {number} is kept.</source>
-        <translation>Pesada firmada. Queda guardado el cambio al lote {number}.</translation>
+        <source>Signed off. Lot {number} is fed from {from_when}.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -14647,6 +14651,20 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>Según la cuenta y los planes queda cerca de %n costal del lote {old}. ¿Se queda, para usarlo después?</numerusform>
             <numerusform>Según la cuenta y los planes quedan unos %n costales del lote {old}. ¿Se quedan, para usarlos después?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bags of lot {number} were counted today. Are they used up?</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>By count and plans about %n bags of lot {number} are left. Are they used up?</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -22,7 +22,7 @@ from calibrator.desk.pages.lots_table import ARRIVED, LotsModel
 from calibrator.desk.standing import standing
 from calibrator.desk.widgets.figure_block import FigureBlock
 from calibrator.desk.widgets.saying import Saying
-from calibrator.model import Fill, FillWay, Lot, SpotFill, UnitSystem, new_id
+from calibrator.model import Fill, FillWay, Lot, PackagesLeft, SpotFill, UnitSystem, new_id
 from calibrator.records import Records
 
 
@@ -372,7 +372,8 @@ def test_finished_and_back(page: LotsPage, yard: Yard, empty_desk: Desk, answers
     answers.yes = True
     page.finished_button.click()
     assert empty_desk.records.find(Lot, lot.id).finished_on == date(2026, 3, 2)
-    page.finished_button.click()
+    assert not page.finished_button.isEnabled()
+    page.use_button.click()
     assert empty_desk.records.find(Lot, lot.id).finished_on is None
 
 
@@ -486,16 +487,34 @@ def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPag
     page.reload()
     page.open(second.id)
     assert "To feed it again press Back into use." in page.detail.standing_words.text()
-    page.finished_button.click()
+    page.use_button.click()
     assert states() == ["left_over", "in_use"]
     page.reload()
     page.open(first.id)
-    assert page.weigh_button.text() == "Back into &use"
-    page.weigh_button.click()  # what is left of it is fed without calling it finished first
+    assert page.weigh_button.text() == "We&igh in again …"  # in its place whatever the lot has come to
+    page.use_button.click()  # what is left of it is fed without calling it finished first
     assert states() == ["in_use", "left_over"]  # its day stays: what was begun is not unbegun
     page.reload()
     page.open(first.id)
-    assert page.weigh_button.text() == "We&igh in again …"
+    assert (page.use_button.isEnabled(), page.finished_button.isEnabled()) == (False, True)
+
+
+def test_bags_counted_today_are_asked_about_before_a_lot_is_finished(
+    page: LotsPage, yard: Yard, answers: Any, empty_desk: Desk
+) -> None:
+    lot = weighed_lot(yard, "A1")
+    answers.yes = False
+    for left, asked in (
+        (PackagesLeft(packages=33, on=date(2026, 3, 2), typed="33"), "33 bags of lot A1 were counted today. Are they"),
+        (PackagesLeft(packages=1, on=date(2026, 3, 2), typed="1"), "1 bag of lot A1 was counted today. Is it used up?"),
+        (PackagesLeft(packages=20, on=date(2026, 3, 1), typed="20"), "By count and plans about 20 bags of lot A1 are"),
+        (PackagesLeft(packages=0, on=date(2026, 3, 2), typed="0"), "Was the last of lot A1 fed?"),
+    ):
+        lot = yard.records.keep(replace(lot, package_mass_g=22_680.0, packages_left=left))
+        page.reload()
+        page.open(lot.id)
+        page.finished_button.click()
+        assert answers.asked[-1].startswith(asked)
 
 
 @pytest.mark.parametrize("language", ["en", "es"])

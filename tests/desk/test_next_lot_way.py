@@ -24,6 +24,7 @@ from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.today import TodayPage, WaitingRow
+from calibrator.desk.speech import day_text
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import the_theme
 from calibrator.desk.weigh_in import step_sign_off
@@ -278,6 +279,18 @@ def test_a_sign_off_that_changes_over_asks_what_is_left_and_can_be_undone(
     assert states(window) == {"25-0302A": state, "26-0401B": "in_use"}
     window._notice.way.click()
     assert states(window) == {"25-0302A": "in_use", "26-0401B": "waiting"}
+
+
+def test_the_day_chosen_at_sign_off_is_told_back(window: Window, second: Lot) -> None:
+    step = open_sign_off(window, second)
+    step.fed_from.ways.setCurrentIndex(1)
+    step.fed_from.days.setCurrentIndex(3)
+    step.fed_from.feedings.setCurrentIndex(1)
+    day = day_text(step.fed_from.days.currentData())
+    step._initials.setFocus()
+    step._sign_button.click()
+    assert window._notice.text() == f"Signed off. Lot 26-0401B is fed from {day}, Feeding 2."
+    assert f"Lot 26-0401B is fed from {day}, Feeding 2, lot 25-0302A until then." in step.hands.text()
 
 
 def test_who_does_not_answer_what_is_left_has_not_signed(window: Window, second: Lot, answers: Answers) -> None:

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
     QLayout,
+    QPushButton,
     QSizePolicy,
     QStackedWidget,
     QTableView,
@@ -79,9 +80,9 @@ class LotDetail(QFrame):
         self.tabs.addTab(_page(self._blocks, self.standing_words, row(self.how, None)), self.tr("Signed off"))
         self.tabs.addTab(_fills(self.no_fills, self.fills), self.tr("Fills"))
         self.tabs.addTab(_page(self.about, self.history), self.tr("Label and history"))
-        head = row(self.heading, self.state)
-        head.setStretch(0, 1)
-        inside = column(head, self.caution, self.tabs)
+        self._head = row(self.heading, self.state)
+        self._head.setStretch(0, 1)
+        inside = column(self._head, self.caution, self.tabs)
         inside.setStretch(2, 1)
         inside.setContentsMargins(0, 0, 0, 0)
         chosen = QWidget()
@@ -92,6 +93,10 @@ class LotDetail(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
         layout.addWidget(self._parts)
+
+    def put_beside_state(self, made: QPushButton) -> None:
+        """A button that has its own place: no other one comes under the hand."""
+        self._head.addWidget(made)
 
     def show_lot(self, now: Standing | None, known: LotStanding | None) -> None:
         """Show one lot; where none is chosen, what to do."""

@@ -11,7 +11,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QSplitter, QStackedWidget, QTableView, QWidget
 
 from calibrator.desk.change_over import FedFrom, finished
-from calibrator.desk.changing_over import ask_change_over, begin_lot, keep_told
+from calibrator.desk.changing_over import ask_change_over, begin_lot, keep_told, used_up_question
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.enter import on_enter
 from calibrator.desk.forms.lot_form import LotForm
@@ -183,6 +183,8 @@ class LotsPage(Page):
         self.weigh_button = button(self.tr("We&igh in"), self._weigh_in, "main")
         self.correct_button = button(self.tr("&Correct"), self.correct)
         self.finished_button = button(self.tr("&Finished"), self._finish)
+        self.use_button = button(self.tr("Back into &use"), self._take_back)
+        self.detail.put_beside_state(self.use_button)
         self.label_button = button(self.tr("&Print label"), self._print_label)
         self.sheet_button = button(self.tr("Lot s&heet"), self._print_sheet)
         self.history_button = button(self.tr("Histor&y …"), self.open_history)
@@ -275,19 +277,18 @@ class LotsPage(Page):
             self._chosen = str(index.data(LOT_ROLE))
         known = self.chosen if index.isValid() else None
         self.detail.show_lot(self._now, known)
-        for made in (self.weigh_button, self.correct_button, self.finished_button, self.history_button):
+        for made in (self.weigh_button, self.correct_button, self.history_button):
             made.setEnabled(known is not None)
+        over = known is not None and known.state is LotState.FINISHED
+        self.finished_button.setEnabled(known is not None and not over)
+        self.use_button.setEnabled(over or (known is not None and known.state is LotState.LEFT_OVER))
         signed = known is not None and known.sign_off is not None
         for made in (self.label_button, self.sheet_button):
             made.setEnabled(signed)
         self._none_yet.setVisible(self.model.rowCount() == 0)
         self._none_fits.setVisible(self.model.rowCount() > 0 and self.sorted.rowCount() == 0)
-        finished = known is not None and known.state is LotState.FINISHED
-        self.finished_button.setText(self.tr("Back into &use") if finished else self.tr("&Finished"))
         under_way = known is not None and known.open_weigh_in is not None
         again = self.tr("We&igh in again …") if signed else self.tr("We&igh in")
-        if self._is_left_over(known):
-            again = self.tr("Back into &use")
         self.weigh_button.setText(self.tr("Go on we&ighing") if under_way else again)
         due = under_way or not signed  # what is weighed in already asks for nothing
         set_style_property(self.weigh_button, "kind", "main" if due else "")
@@ -297,15 +298,8 @@ class LotsPage(Page):
         if self.weigh_button.isEnabled() and self.weigh_button.property("kind") == "main":
             self._weigh_in()
 
-    def _is_left_over(self, known: LotStanding | None) -> bool:
-        """Whether what is left of a lot can be fed again: that is asked for before it is weighed in anew."""
-        return known is not None and known.state is LotState.LEFT_OVER and known.open_weigh_in is None
-
     def _weigh_in(self) -> None:
         known = self.chosen
-        if self._is_left_over(known):
-            self._take_back()
-            return
         if known is None or known.sign_off is None or known.open_weigh_in is not None:
             self._begin_weighing()
             return
@@ -330,11 +324,8 @@ class LotsPage(Page):
         known = self.chosen
         if known is None or self._now is None:
             return
-        if known.lot.finished_on is not None:
-            self._take_back()
-            return
-        question = self.tr("Was the last of lot {number} fed? It can be taken back into use at any time.")
-        told = question.format(number=known.lot.lot_number)
+        told = used_up_question(self.desk, self._now, known)
+        told = f"{told} {self.tr('It can be taken back into use at any time.')}"
         follows = self._now.next_lot if known.state is LotState.IN_USE else None
         if follows is not None:
             text = self.tr("From the next feeding on lot {number} is fed.")

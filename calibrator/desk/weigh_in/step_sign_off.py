@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import Qt
@@ -12,6 +13,7 @@ from calibrator.desk.change_over import FedFrom, asked_at_sign_off
 from calibrator.desk.changing_over import ask_change_over, begin_lot
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
+from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.guide import Guide
 from calibrator.desk.hung import chart_faults
 from calibrator.desk.in_use import LotState
@@ -19,6 +21,7 @@ from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.parts import Tone, button, card, clear, label, row, set_style_property, set_tone, without_letter
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, scoop_state
+from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import line_words, words
@@ -26,7 +29,7 @@ from calibrator.desk.weigh_in.fed_from import FedFromQuestion
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.stray_keys import SteadyLine
-from calibrator.model import SignOff, Step
+from calibrator.model import Lot, SignOff, Step
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict
 
@@ -149,7 +152,15 @@ class StepSignOff(StepView):
                 "Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you "
                 "like; put them up at the change-over."
             )
-            return " ".join(filter(None, [text.format(old=fed.lot.lot_number), self._plan_first(guide)]))
+            known = guide.standing.lot(guide.lot.id)
+            if known is not None and known.lot.fed_from is not None:
+                text = self.tr(
+                    "Signed. Lot {number} is fed from {from_when}, lot {old} until then. Print label and wall chart "
+                    "now if you like; put them up at the change-over."
+                )
+            from_when = _from_when(guide, known.lot) if known is not None else ""
+            told = text.format(old=fed.lot.lot_number, number=guide.lot.lot_number, from_when=from_when)
+            return " ".join(filter(None, [told, self._plan_first(guide)]))
         if _signed_lot(guide, LotState.IN_USE) is None:
             return self.tr("Signed. This lot is not fed now.")
         first = self._plan_first(guide)
@@ -371,8 +382,9 @@ class StepSignOff(StepView):
         if fed_from is not None and known is not None:
             text = self.tr("Signed off. Lot {number} is in use.")
             if not fed_from.is_done(now.today):
-                text = self.tr("Signed off. The change-over to lot {number} is kept.")
-            said = text.format(number=known.lot.lot_number)
+                text = self.tr("Signed off. Lot {number} is fed from {from_when}.")
+            begun = replace(known.lot, fed_from=fed_from.on, fed_from_feeding=fed_from.feeding or 0)
+            said = text.format(number=known.lot.lot_number, from_when=_from_when(guide, begun))
             begin_lot(self.desk, now, known, fed_from, said, old_is_finished=old_is_finished, by=by)
         if self.guide is not None:
             (self._comes_next(self.guide) or self._label_button).setFocus()
@@ -407,6 +419,13 @@ def _signed_lot(guide: Guide, state: LotState) -> LotStanding | None:
 def _is_waiting(guide: Guide) -> bool:
     """Whether the lot is signed off and another one is fed until its change-over."""
     return _signed_lot(guide, LotState.WAITING) is not None
+
+
+def _from_when(guide: Guide, lot: Lot) -> str:
+    """The day and feeding from which a lot is fed; blank where none is chosen."""
+    if lot.fed_from is None:
+        return ""
+    return f"{day_text(lot.fed_from)}, {feeding_name(guide.standing.plans, lot.fed_from_feeding)}"
 
 
 def _label_is_printed(guide: Guide) -> bool:
