@@ -821,7 +821,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Was the last of lot {number} fed?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Ya se usó lo último del lote {number}?</translation>
     </message>
     <message>
         <source>Taken back: lot {number} is in use.</source>
@@ -10808,7 +10808,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed. Lot {number} is fed from {from_when}, lot {old} until then. Print label and wall chart now if you like; put them up at the change-over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmado. El lote {number} se usa desde el {from_when}; hasta entonces, el lote {old}. Si quiere, imprima ahora la etiqueta y la tabla de pared; póngalas al hacer el cambio.</translation>
     </message>
     <message>
         <source>Signed. This lot is not fed now.</source>
@@ -10964,7 +10964,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Signed off. Lot {number} is fed from {from_when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesada firmada. El lote {number} se usa desde el {from_when}.</translation>
     </message>
 </context>
 <context>
@@ -14655,16 +14655,16 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message numerus="yes">
         <source>%n bags of lot {number} were counted today. Are they used up?</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Hoy se contó %n costal del lote {number}. ¿Ya se acabó?</numerusform>
+            <numerusform>Hoy se contaron %n costales del lote {number}. ¿Ya se acabaron?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>By count and plans about %n bags of lot {number} are left. Are they used up?</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Según la cuenta y los planes queda cerca de %n costal del lote {number}. ¿Ya se acabó?</numerusform>
+            <numerusform>Según la cuenta y los planes quedan unos %n costales del lote {number}. ¿Ya se acabaron?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
