@@ -5392,6 +5392,10 @@ entre {low} y {high}
         <translation>Pesar otra vez</translation>
     </message>
     <message>
+        <source>It can be taken back into use at any time.</source>
+        <translation>Se puede volver a poner en uso en cualquier momento.</translation>
+    </message>
+    <message>
         <source>From the next feeding on lot {number} is fed.</source>
         <translation>Desde la toma siguiente se usa el lote {number}.</translation>
     </message>
