@@ -206,12 +206,18 @@ class Window(QMainWindow):
                 raise
             self._say(in_words(error))
         if self.rail.by_key or by_chance is not None:
-            QTimer.singleShot(0, self, self._into_page)  # what the page has just made takes no focus before
+            # Afterwards: what the page has just made takes no focus before.
+            QTimer.singleShot(0, self, partial(self._into_page, as_left=thing_id is None))
 
-    def _into_page(self) -> None:
-        """The keys go on with the first thing on the page, unless the page has taken them to another one."""
+    def _into_page(self, *, as_left: bool = False) -> None:
+        """The keys go on with the first thing on the page, unless the page has taken them to another one; on a page
+        `as_left` they are where they were."""
         there, page = self.focusWidget(), self.current_page
         inside = there is page or (there is not None and page.isAncestorOf(there))
+        left = page.focusWidget() if as_left and not inside else None
+        if left is not None and left.isVisible() and left.isEnabled():
+            left.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
         if there is None or not inside or there.focusPolicy() == Qt.FocusPolicy.NoFocus:
             self.rail.farms.setFocus(Qt.FocusReason.OtherFocusReason)
             self.focusNextChild()
@@ -454,8 +460,10 @@ class Window(QMainWindow):
 
     def _taken(self) -> list[QRect]:
         """Where something on the page in hand takes typing or clicks."""
-        kinds = (QAbstractButton, QLineEdit, QComboBox)
-        every = (each for kind in kinds for each in self.current_page.findChildren(kind) if each.isVisible())
+        kinds, page = (QAbstractButton, QLineEdit, QComboBox), self._stack.currentWidget()
+        if page is None:  # between the pages of one farm and those of another
+            return []
+        every = (each for kind in kinds for each in page.findChildren(kind) if each.isVisible())
         seen = ((each, each.visibleRegion().boundingRect()) for each in every)
         return [QRect(each.mapTo(self, rect.topLeft()), rect.size()) for each, rect in seen if not rect.isEmpty()]
 
