@@ -12,7 +12,7 @@ from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
 from calibrator.desk.label_news import LabelNews, label_news
 from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
-from calibrator.desk.scoop_lines import ScoopState, line_to_wipe_out, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, is_drawn, line_to_wipe_out, scoop_state
 from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
@@ -83,6 +83,10 @@ class LotPaper:
     def wiped(self, scoop: Scoop) -> bool:
         """Whether an old line has to be wiped out for the lot's."""
         return line_to_wipe_out(self.now, self.known, scoop.id) is not None
+
+    def drawn(self, scoop: Scoop) -> bool:
+        """Whether the lot's line is on a scoop since its weigh-in."""
+        return is_drawn(self.now, self.known, scoop.id)
 
     @cached_property
     def label_step_g(self) -> float:

@@ -221,8 +221,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Con {feedings} al día, una desviación de {drift} se nota en {days}, en cuatro de cada cinco casos.</translation>
     </message>
     <message>
-        <source>Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. A bag lasted {lasted} feedings; it should last {should}.</source>
-        <translation>Cada toma llevó {mean} de polvo en promedio (intervalo del 95 % de {low} a {high}), {share} {side} de lo deseado. Un costal rindió {lasted} tomas; debe rendir {should}.</translation>
+        <source>Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. A bag lasted {lasted}; it should last {should}.</source>
+        <translation>Cada toma llevó {mean} de polvo en promedio (intervalo del 95 % de {low} a {high}), {share} {side} de lo deseado. Un costal rindió {lasted}; debe rendir {should}.</translation>
     </message>
     <message>
         <source>above</source>

@@ -210,7 +210,7 @@ def test_a_scoop_that_is_struck_level_says_so_on_every_sheet(herd: Herd) -> None
     main = paper.offers(herd.red)[0]
     pick = ScoopPick(Desk(herd.records, Answers(), clock=at_noon), herd.red)
     pick.offer([main], 0.0)
-    pick.show_state(ScoopState.MARKED, wiped=False)
+    pick.show_state(ScoopState.MARKED, wiped=False, drawn=False)
     assert pick.lines[0].text().endswith("used level, no line")
     assert pick.state.text() == "used level"
     chosen = Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: (main,)}, {})

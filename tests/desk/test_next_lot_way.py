@@ -305,11 +305,19 @@ def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, se
     assert not any("Red scoop" in words for words in needs(window))
     window.show_page("tables", f"label:{second.id}")
     made = window.current_page.findChildren(ScoopPick)[0]
+    assert made.state.text() == "marked"
     assert made.on_button.text() == "Not marked after all"
     made.on_button.click()
     assert "What line is on it now, nobody has told." in window._notice.text()
     assert made.on_button.text() == "Line and label are on"
     assert "the line of lot 26-0401B is drawn since its weigh-in" in needs(window)[0]
+
+
+def test_beside_the_label_a_line_drawn_at_the_weigh_in_lacks_only_its_label(window: Window, second: Lot) -> None:
+    sign(window, second, "From")
+    window.show_page("tables", f"label:{second.id}")
+    (made,) = window.current_page.findChildren(ScoopPick)
+    assert made.state.text() == "line drawn, label to come"
 
 
 def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Window, second: Lot) -> None:

@@ -313,7 +313,7 @@ class BagPanel(QWidget):
         system = self.desk.system
         text = self.tr(
             "Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. "
-            "A bag lasted {lasted} feedings; it should last {should}."
+            "A bag lasted {lasted}; it should last {should}."
         )
         side = self.tr("above") if found.share >= 0 else self.tr("below")
         fine = FINE_G[system]
@@ -323,7 +323,7 @@ class BagPanel(QWidget):
             high=mass(found.high_g, system, fine),
             share=percent(abs(found.share)),
             side=side,
-            lasted=number(found.feedings_per_bag, 0),
+            lasted=counted.feedings(round(found.feedings_per_bag)),
             should=number(found.should_be_per_bag, 0),
         )
 

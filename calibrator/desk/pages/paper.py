@@ -156,7 +156,14 @@ class PaperPanel(QWidget):
         self.heading.setText(self.tr("For lot {number}").format(number=number) if paper else "")
         if paper:
             self.choice.offer(
-                paper.scoops, paper.plans, farm.paper, paper.offers, paper.label_step_g, paper.state, paper.wiped
+                paper.scoops,
+                paper.plans,
+                farm.paper,
+                paper.offers,
+                paper.label_step_g,
+                paper.state,
+                paper.wiped,
+                paper.drawn,
             )
         if want:
             self.choice.want(want, plan_id)

@@ -102,6 +102,7 @@ class PaperChoice(QFrame):
         step_g: float,
         states: Callable[[Scoop], ScoopState],
         wiped: Callable[[Scoop], bool],
+        drawn: Callable[[Scoop], bool],
     ) -> None:
         """Offer these, weights told in steps of `step_g`.
 
@@ -122,7 +123,7 @@ class PaperChoice(QFrame):
         self._offer_scoops(scoops)
         for pick in self.picks:
             pick.offer(offers(pick.scoop), step_g)
-            pick.show_state(states(pick.scoop), wiped=wiped(pick.scoop))
+            pick.show_state(states(pick.scoop), wiped=wiped(pick.scoop), drawn=drawn(pick.scoop))
         self._show_fields()
 
     def want(self, what: Want, plan_id: str) -> None:

@@ -99,11 +99,11 @@ class ScoopPick(QWidget):
         self._bring_half()
         take_turn(self._lines, *self.lines)
 
-    def show_state(self, state: ScoopState, *, wiped: bool) -> None:
+    def show_state(self, state: ScoopState, *, wiped: bool, drawn: bool) -> None:
         """Show whether the scoop bears the lot's line; it can be said here too, and taken back. With `wiped` an old
-        line has to go first."""
+        line has to go first; with `drawn` the line is on since the weigh-in, and lacks only its label."""
         level = any(offer.use is LineUse.MAIN and offer.line.struck_level for offer in self._offers)
-        self.state.setText(scoop_words(state, level=level))
+        self.state.setText(scoop_words(state, level=level, drawn=drawn))
         set_tone(self.state, scoop_tone(state))
         self._bears_it = state is ScoopState.MARKED
         text = not_on_the_scoop(level=level) if self._bears_it else on_the_scoop(level=level, wiped=wiped)

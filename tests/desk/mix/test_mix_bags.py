@@ -36,6 +36,12 @@ def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -
     assert "76 feedings; it should last 80" in panel.told.text()
     # 80 calves twice a day.
     assert "With 160 feedings a day" in panel.days.text()
+    type_in(qtbot, panel.bag.line, "2 lb")
+    type_in(qtbot, panel.target.line, "32 oz")
+    type_in(qtbot, panel.feedings.line, "10")
+    assert "A bag lasted 1 feeding; it should last 1." in panel.told.text()
+    for field, text in ((panel.bag, "50 lb"), (panel.target, "10 oz"), (panel.feedings, "760")):
+        type_in(qtbot, field.line, text)
     qtbot.keyClick(panel.keep_button, Qt.Key.Key_Space)
     (kept,) = desk.records.every(BagCount)
     assert (kept.bags, kept.bags_typed, kept.feedings, kept.bag_mass_typed) == (10.0, "10", 760, "50 lb")
