@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QLayout,
-    QPushButton,
     QScrollArea,
     QTableView,
     QVBoxLayout,
@@ -72,7 +71,7 @@ def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone
     return made
 
 
-def button(text: str, on_click: Callable[[], object], kind: Literal["", "main", "link"] = "") -> QPushButton:
+def button(text: str, on_click: Callable[[], object], kind: Literal["", "main", "link"] = "") -> SteadyButton:
     """A button that Enter and the space bar press, and only while it has the focus."""
     made = SteadyButton(text)
     made.setProperty("kind", kind)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRect, Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QApplication, QButtonGroup, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QButtonGroup, QLabel, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
@@ -12,6 +12,7 @@ from calibrator.desk.farms_menu import FarmsMenu
 from calibrator.desk.parts import button, label
 from calibrator.desk.pictograms import SIZE, pictogram
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.stray_keys import SteadyButton
 
 RAIL_PX = 196
 ABOVE, BELOW = "season", "setup"
@@ -90,7 +91,7 @@ class Rail(QWidget):
         told.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         return told
 
-    def _make_buttons(self, window: QWidget) -> dict[str, QPushButton]:
+    def _make_buttons(self, window: QWidget) -> dict[str, SteadyButton]:
         names = {
             "today": self.tr("Today"),
             "lots": self.tr("Lots"),

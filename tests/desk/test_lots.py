@@ -7,7 +7,7 @@ from datetime import UTC, date, datetime
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QCoreApplication, QPoint, Qt
 from PySide6.QtWidgets import QAbstractButton, QLineEdit
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
@@ -140,6 +140,21 @@ def test_a_lot_says_what_comes_next_until_it_is_signed_off(page: LotsPage, yard:
     page.reload()
     page.open(lot.id)
     assert f"Press {plain(page.weigh_button)}." in detail.standing_words.text()
+
+
+def test_the_buttons_beside_keep_their_places_whatever_the_first_one_bears(page: LotsPage, yard: Yard) -> None:
+    page.setStyleSheet('QPushButton { padding: 7px 16px; } QPushButton[kind="main"] { font-weight: 600; }')
+    yard.lot("A")
+    weighed_lot(yard, "B")
+    yard.start(yard.lot("C"))
+    page.reload()
+    seen = set()
+    for lot in yard.records.every(Lot):
+        page.open(lot.id)
+        QCoreApplication.processEvents()
+        seen.add((page.weigh_button.text(), page.correct_button.x()))
+    assert len(seen) == 3
+    assert len({x for _, x in seen}) == 1
 
 
 def test_where_no_lot_fits_the_detail_says_so(page: LotsPage, yard: Yard) -> None:

@@ -102,7 +102,7 @@ class LotBar(QFrame):
         if shown.state is not LotState.IN_USE:
             return self.tr("Change o&ver to it")
         if shown.lot.fed_from is not None:
-            return self.tr("&Mend that day")
+            return self.tr("Change &the day")
         before = any(known.state is LotState.LEFT_OVER for known in now.open_lots)
         return self.tr("Keep that day as the change-o&ver") if before else ""
 
@@ -194,5 +194,7 @@ class LotBar(QFrame):
         elif found.why is Wrong.BEFORE_WEIGHED:
             text = self.tr("{on} is too early: lot {lot} was first weighed in on {day}. Type that day or a later one.")
         else:
-            text = self.tr("{on} is too early: lot {lot} was begun on {day}. Mend its day first, or type a later one.")
+            text = self.tr(
+                "{on} is too early: lot {lot} was begun on {day}. Change its day first, or type a later one."
+            )
         return text.format(on=day_text(on), lot=found.lot.lot_number, day=day_text(found.day))

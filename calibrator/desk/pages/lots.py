@@ -181,6 +181,7 @@ class LotsPage(Page):
         self.show_all_button = button(self.tr("Show all"), self._show_all, "link")
         self.add_button = button(self.tr("&Add a lot"), self.start_new)
         self.weigh_button = button(self.tr("We&igh in"), self._weigh_in, "main")
+        self.weigh_button.bear(self.tr("We&igh in"), self.tr("We&igh in again …"), self.tr("Go on we&ighing"))
         self.correct_button = button(self.tr("&Correct"), self.correct)
         self.finished_button = button(self.tr("&Finished"), self._finish)
         self.use_button = button(self.tr("Back into &use"), self._take_back)

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import sys
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QPushButton, QSpinBox, QWidget
 
 PACE_MS = (
@@ -88,6 +88,24 @@ class SteadyButton(QPushButton):
     def __init__(self, text: str) -> None:
         super().__init__(text)
         self._burst = Burst()
+        self._bears: tuple[str, ...] = ()
+
+    def bear(self, *texts: str) -> None:
+        """Be as wide as the longest of the texts that it bears in turn, so that its neighbours stay in their places."""
+        self._bears = texts
+        self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        usual = super().sizeHint()
+        if not self._bears:
+            return usual
+        lit = QFont(self.font())
+        lit.setWeight(QFont.Weight.DemiBold)  # a lit button's letters are the wider ones
+        longest = max(_width(text, lit) for text in self._bears)
+        return QSize(usual.width() - _width(self.text(), self.font()) + longest, usual.height())
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         follows = self._burst.take(event)
@@ -98,6 +116,10 @@ class SteadyButton(QPushButton):
             event.accept()  # a space amid a weight; one after another are a quick finger's
         else:
             super().keyPressEvent(event)
+
+
+def _width(text: str, font: QFont) -> int:
+    return QFontMetrics(font).size(Qt.TextFlag.TextShowMnemonic, text).width()
 
 
 class SteadyLine(QLineEdit):
