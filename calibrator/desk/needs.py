@@ -8,7 +8,7 @@ from datetime import date, datetime
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
-from calibrator.desk.batch_names import whose_batch
+from calibrator.desk.batch_names import batch_checked, whose_batch
 from calibrator.desk.change_over import old_to_ask_of
 from calibrator.desk.hung import ChartFault, chart_faults, outdated_sheets
 from calibrator.desk.in_use import LotState
@@ -44,7 +44,7 @@ class Need(StrEnum):
     LOT_SHEETS = "lot_sheets"  # a lot was weighed anew since its record was printed
     MIX_OFF = "mix_off"  # the last check of the mix was too thin or too strong, and none that reads right followed
     MIX_UNSURE = "mix_unsure"  # the last check of the mix leans to thin or strong, and no bags came out right since
-    BAGS_OFF = "bags_off"  # the last count of bags says too little or too much powder, and nothing right followed
+    BAGS_OFF = "bags_off"  # the last count of bags says too little or too much powder, and not all was right since
     CHECK_MIX = "check_mix"  # the mix of the lot in use was not checked for long
 
 
@@ -120,17 +120,29 @@ def _told_of(need: Need, lot: Lot | None, checks: Sequence[MixCheck]) -> list[Wa
 
 
 def bags_off(now: Standing) -> Waiting | None:
-    """The newest count of bags of the lot in use, where it is surely off and no check surely reads right since."""
+    """The newest count of bags of the lot in use, where it is surely off and not every batch has been checked since and
+    surely read right: bags are counted of all batches together, so the check of one tells too little."""
     lot = now.in_use.lot if now.in_use else None
     counts = [count for count in now.bag_counts if lot and count.lot_id == lot.id]
     if not counts:
         return None
     last = max(counts, key=lambda count: count.at)
     side = _side_of(last, now.tolerance_share)
-    answered = any(c.lot_id == last.lot_id and c.verdict == RIGHT and c.at > last.at for c in now.checks)
-    if side not in OFF or answered:
+    right = [c for c in now.checks if c.lot_id == last.lot_id and c.verdict == RIGHT and c.at > last.at]
+    if side not in OFF or _of_every_batch(right, now.plans):
         return None
     return Waiting(Need.BAGS_OFF, lot=lot, day=last.at.astimezone().date(), side=side)
+
+
+def _of_every_batch(checks: Sequence[MixCheck], plans: Sequence[Plan]) -> bool:
+    """Whether each group that the plans feed was checked, by itself or with all of its plan together. Where there is
+    but one batch to check, each check is of it."""
+    groups = {(plan.id, group.name) for plan in plans for group in plan.groups}
+    if len(groups) <= 1:
+        return bool(checks)
+    found = [batch_checked(check, plans) for check in checks]
+    checked = {(batch[0].id, batch[1]) for batch in found if batch}
+    return all({(plan_id, name), (plan_id, None)} & checked for plan_id, name in groups)
 
 
 def _side_of(count: BagCount, tolerance_share: float) -> str:

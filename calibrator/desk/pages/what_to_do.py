@@ -374,13 +374,13 @@ def _bags_off(found: Waiting) -> str:
         text = translate(
             "TodayPage",
             "By the bags counted until {day} each feeding of lot {number} gets too little powder. It stays here until "
-            "a count or a sure check comes out right.",
+            "a count comes out right, or a sure check of the mix of each group.",
         )
     else:
         text = translate(
             "TodayPage",
             "By the bags counted until {day} each feeding of lot {number} gets too much powder. It stays here until a "
-            "count or a sure check comes out right.",
+            "count comes out right, or a sure check of the mix of each group.",
         )
     return _lot_and_day(text, found)
 

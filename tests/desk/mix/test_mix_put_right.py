@@ -330,6 +330,21 @@ def test_bags_that_are_surely_off_wait_until_a_count_or_a_sure_check_is_right(
     assert not _mix_needs(herd)
 
 
+def test_bags_that_are_off_are_of_all_groups_and_the_right_check_of_one_does_not_answer_them(herd: Herd) -> None:
+    plan = herd.plan("Hutch milk", group(30, "small"), group(20, "big"))
+    (other,) = (found for found in standing(herd.records, herd.farm, NOW.date()).plans if found.id != plan.id)
+    bag_count_of(herd, 26, 1280)
+    kept_check(herd, 27, 0.13, plan_id=plan.id, group_name="big")
+    kept_check(herd, 27, 0.13, plan_id=other.id)  # of all of its groups together
+    assert _mix_needs(herd) == [Need.BAGS_OFF]
+    kept_check(herd, 28, 0.13, plan_id=plan.id, group_name="small")
+    assert not _mix_needs(herd)
+    bag_count_of(herd, 29, 1280)
+    assert _mix_needs(herd) == [Need.BAGS_OFF]
+    bag_count_of(herd, 30, 1600)
+    assert not _mix_needs(herd)
+
+
 def test_bags_that_are_off_are_told_beside_a_check_that_is_off(herd: Herd) -> None:
     kept_check(herd, 26, 0.11, verdict="thin")
     bag_count_of(herd, 27, 1280)
