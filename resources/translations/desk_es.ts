@@ -4507,8 +4507,16 @@ entre {low} y {high}
         <translation>hoy</translation>
     </message>
     <message>
+        <source>Change &amp;the day</source>
+        <translation>Cam&amp;biar el día</translation>
+    </message>
+    <message>
         <source>Keep that day as the change-o&amp;ver</source>
         <translation>Guardar como el día del cam&amp;bio</translation>
+    </message>
+    <message>
+        <source>{on} is too early: lot {lot} was begun on {day}. Change its day first, or type a later one.</source>
+        <translation>El {on} es demasiado pronto: el lote {lot} se empezó el {day}. Cambie primero su día o escriba uno posterior.</translation>
     </message>
     <message>
         <source>Change o&amp;ver to it</source>
@@ -4517,10 +4525,6 @@ entre {low} y {high}
     <message>
         <source>Powder left of lot {lot}, to be used up first</source>
         <translation>Polvo que queda del lote {lot}, para acabarlo primero</translation>
-    </message>
-    <message>
-        <source>&amp;Mend that day</source>
-        <translation>Corregir ese &amp;día</translation>
     </message>
     <message>
         <source>no line</source>
@@ -4553,10 +4557,6 @@ entre {low} y {high}
     <message>
         <source>{on} is too early: lot {lot} was first weighed in on {day}. Type that day or a later one.</source>
         <translation>El {on} es demasiado pronto: el lote {lot} se pesó por primera vez el {day}. Escriba ese día o uno posterior.</translation>
-    </message>
-    <message>
-        <source>{on} is too early: lot {lot} was begun on {day}. Mend its day first, or type a later one.</source>
-        <translation>El {on} es demasiado pronto: el lote {lot} se empezó el {day}. Corrija primero su día o escriba uno posterior.</translation>
     </message>
 </context>
 <context>
@@ -12284,12 +12284,12 @@ Sign off all the same? The record will say so.</source>
         <translation>La mezcla con el lote {number} salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión salga bien o se deje de usar el lote.</translation>
     </message>
     <message>
-        <source>By the bags counted until {day} each feeding of lot {number} gets too little powder. It stays here until a count or a sure check comes out right.</source>
-        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva muy poco polvo. Este aviso sigue aquí hasta que un conteo salga bien o una revisión dé un resultado firme y bueno.</translation>
+        <source>By the bags counted until {day} each feeding of lot {number} gets too little powder. It stays here until a count comes out right, or a sure check of the mix of each group.</source>
+        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva muy poco polvo. Este aviso sigue aquí hasta que un conteo salga bien o hasta que la revisión de la mezcla de cada grupo dé un resultado firme y bueno.</translation>
     </message>
     <message>
-        <source>By the bags counted until {day} each feeding of lot {number} gets too much powder. It stays here until a count or a sure check comes out right.</source>
-        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva demasiado polvo. Este aviso sigue aquí hasta que un conteo salga bien o una revisión dé un resultado firme y bueno.</translation>
+        <source>By the bags counted until {day} each feeding of lot {number} gets too much powder. It stays here until a count comes out right, or a sure check of the mix of each group.</source>
+        <translation>Según los costales contados hasta el {day}, cada toma del lote {number} lleva demasiado polvo. Este aviso sigue aquí hasta que un conteo salga bien o hasta que la revisión de la mezcla de cada grupo dé un resultado firme y bueno.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of bags comes out right, or until the lot is no longer fed.</source>
