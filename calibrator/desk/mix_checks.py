@@ -11,7 +11,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.mix_batch import Batch, batch_of, others, planned
 from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer, thermometer
 from calibrator.desk.refusals import in_words
-from calibrator.model import Composition, InstrumentCheckKind, Pail, Reading, ReadingKind
+from calibrator.model import Composition, InstrumentCheckKind, InstrumentKind, Pail, Reading, ReadingKind
 from calibrator.science.causes import Cause, likeliest, told
 from calibrator.science.check import (
     Caution,
@@ -29,7 +29,14 @@ from calibrator.science.check import (
 from calibrator.science.correction import Addition, Correction, correct
 from calibrator.science.correction import Batch as InVessel
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, by_hydrometer, by_jug, mix_shows_sg
+from calibrator.science.mix_density import (
+    VOLUME_U_SHARE,
+    by_finished_volume,
+    by_hydrometer,
+    by_jug,
+    mix_in_jug_g,
+    mix_shows_sg,
+)
 from calibrator.science.mixing import Mix
 from calibrator.science.other_batch import calves_of, is_batch
 from calibrator.science.own_line import Line
@@ -227,21 +234,35 @@ def right_brix(batch: Batch, aim: Aim, tools: Tools, instrument_id: str, at: dat
 
 
 @dataclass(frozen=True)
-class RightSg:
-    """What a hydrometer would show of a mix as wanted, and at how warm a mix, °C."""
+class RightReading:
+    """What a hydrometer (SG) or a jug weighed full, without the jug (g), would show of a mix as wanted, and at how
+    warm a mix, °C."""
 
+    kind: InstrumentKind
     value: float
     mix_c: float
 
 
-def right_sg(batch: Batch, aim: Aim, tools: Tools, readings: Sequence[Reading], tool_id: str, at: datetime) -> RightSg:
+def right_sg(
+    batch: Batch, aim: Aim, tools: Tools, readings: Sequence[Reading], tool_id: str, at: datetime
+) -> RightReading:
     """For the mix as warm as it was read, else as warm as its water is planned to be.
 
     Raises CannotCompute for an aim that no mix can have.
     """
     mix_c = _Work(batch, readings, tools, at).mix_c()
-    powder = batch.now.powder.powder
-    return RightSg(mix_shows_sg(aim.target_share, hydrometer(tools, tool_id, at), powder, mix_c), mix_c)
+    shown = mix_shows_sg(aim.target_share, hydrometer(tools, tool_id, at), batch.now.powder.powder, mix_c)
+    return RightReading(InstrumentKind.HYDROMETER, shown, mix_c)
+
+
+def right_in_jug(
+    batch: Batch, aim: Aim, tools: Tools, readings: Sequence[Reading], tool_id: str, at: datetime
+) -> RightReading:
+    """The same by weight. Raises CannotCompute for an aim that no mix can have, and for a jug of unknown volume."""
+    mix_c = _Work(batch, readings, tools, at).mix_c()
+    jug_ml, _ = _jug(tools, tool_id)
+    held_g = mix_in_jug_g(aim.target_share, jug_ml, batch.now.powder.powder, mix_c)
+    return RightReading(InstrumentKind.JUG, held_g, mix_c)
 
 
 def right_by_line(line: Line, tool: Refractometer, target_share: float) -> float:
@@ -353,12 +374,18 @@ def _by_jug(work: _Work) -> list[Solids]:
     masses = work.values(ReadingKind.JUG_MASS)
     if not masses:
         return []
-    jug = work.tools.find(work.instrument_of(ReadingKind.JUG_MASS))
-    if jug is None or jug.volume_ml is None:
-        raise CannotCompute(translate("MixChecks", "Enter the jug and its volume under Instruments first."))
+    jug_ml, jug_u_ml = _jug(work.tools, work.instrument_of(ReadingKind.JUG_MASS))
     step, powder = work.batch.now.powder.resolution_g, work.batch.now.powder.powder
     warm = _warm(work)
-    return [by_jug(masses, jug.volume_ml, jug.volume_u_ml, step, powder, warm.celsius, temperature_u_c=warm.u_c)]
+    return [by_jug(masses, jug_ml, jug_u_ml, step, powder, warm.celsius, temperature_u_c=warm.u_c)]
+
+
+def _jug(tools: Tools, tool_id: str) -> tuple[float, float]:
+    """What a jug holds, and the doubt in it, mL. Raises CannotCompute where nobody entered that."""
+    jug = tools.find(tool_id)
+    if jug is None or jug.volume_ml is None:
+        raise CannotCompute(translate("MixChecks", "Enter the jug and its volume under Instruments first."))
+    return jug.volume_ml, jug.volume_u_ml
 
 
 def finished_ml(work: _Work) -> float | None:

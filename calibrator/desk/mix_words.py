@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from calibrator.desk.mix_checks import MixFindings, RightSg
+from calibrator.desk.mix_checks import MixFindings, RightReading
 from calibrator.desk.needs import STRONG, THIN, leans
 from calibrator.desk.parts import Tone
 from calibrator.desk.speech import decimal_comma
@@ -16,11 +16,12 @@ from calibrator.science.mixing import Powder
 from calibrator.science.refractometer import Doubt
 from calibrator.science.scoops import ScoopCount
 from calibrator.science.solids import WHOLE_MILK_INTERCEPT_PCT, WHOLE_MILK_SLOPE, Solids, SolidsFrom, as_dry_matter
-from calibrator.units import show_mass, show_percent, show_temperature, show_volume
+from calibrator.units import HUNDREDTH_OZ_G, show_mass, show_percent, show_temperature, show_volume
 
 translate = QCoreApplication.translate
 OF_RULES = (SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 FINE_STEP = {UnitSystem.FARM: 0.25, UnitSystem.METRIC: 0.1}
+FINE_G = {UnitSystem.FARM: HUNDREDTH_OZ_G, UnitSystem.METRIC: 1.0}  # 0.01 oz, 1 g
 
 
 def percent(share: float, digits: int = 1) -> str:
@@ -38,12 +39,14 @@ def mass(mass_g: float, system: UnitSystem, resolution_g: float = 0.0) -> str:
     return show_mass(mass_g, system, resolution_g=resolution_g or None, decimal_comma=decimal_comma())
 
 
-def weighed(mass_g: float, system: UnitSystem, resolution_g: float = 0.0) -> str:
+def weighed(mass_g: float, system: UnitSystem, resolution_g: float = 0.0, grams_step_g: float = 0.0) -> str:
     """What to weigh, with the grams beside farm units, for kitchen scales that show either."""
     told = mass(mass_g, system, resolution_g)
     if system is UnitSystem.METRIC:
         return told
-    return translate("MixWords", "{mass} ({grams})").format(mass=told, grams=mass(mass_g, UnitSystem.METRIC))
+    return translate("MixWords", "{mass} ({grams})").format(
+        mass=told, grams=mass(mass_g, UnitSystem.METRIC, grams_step_g)
+    )
 
 
 def volume(volume_ml: float, system: UnitSystem) -> str:
@@ -98,9 +101,14 @@ def right_words(brix: float) -> str:
     return translate("MixWords", "Right would be about {brix} °Brix.").format(brix=number(brix))
 
 
-def right_sg_words(right: RightSg, system: UnitSystem) -> str:
-    """What the hydrometer shows where all is well."""
+def right_density_words(right: RightReading, system: UnitSystem) -> str:
+    """What the hydrometer shows, or the full jug holds, where all is well."""
     warmth = show_temperature(right.mix_c, system)
+    if right.kind is InstrumentKind.JUG:
+        text = translate("MixWords", "Right would be about {mass} of mix in the full jug, at {warmth}.")
+        # A whole percent of solids is but a tenth of an ounce to the quart.
+        held = weighed(right.value, system, FINE_G[system], FINE_G[UnitSystem.METRIC])
+        return text.format(mass=held, warmth=warmth)
     text = translate("MixWords", "Right would be about {sg} on the hydrometer, in a mix of {warmth}.")
     return text.format(sg=number(right.value, 3), warmth=warmth)
 

@@ -44,6 +44,13 @@ def _share_of_density(mix_g_per_ml: float, powder: Powder, temperature_c: float)
     return share, 1 / mix_g_per_ml**2 / room, share / room
 
 
+def _density_of_share(share: float, powder: Powder, temperature_c: float) -> float:
+    """The density of a mix with these solids, g/mL: `_share_of_density`, the other way round."""
+    between(share, 0.0, 0.6, "The solids", "0 and 60 %")
+    water = (1 - share) / density_g_per_ml(temperature_c)
+    return 1 / (water + share * powder.specific_volume_ml_per_g)
+
+
 @dataclass(frozen=True)
 class Density:
     """A density of the mix, g/mL, at its temperature: spread of one reading with its degrees of freedom, how
@@ -133,11 +140,18 @@ def mix_shows_sg(share: float, hydrometer: Hydrometer, powder: Powder, temperatu
 
     Volumes add up, and the glass has grown with warmth (ISO 649-1). Raises CannotCompute for an impossible share.
     """
-    between(share, 0.0, 0.6, "The solids", "0 and 60 %")
-    water = (1 - share) / density_g_per_ml(temperature_c)
     grown = 1 + GLASS_PER_C * (temperature_c - hydrometer.reference_c)
-    mix_g_per_ml = 1 / (water + share * powder.specific_volume_ml_per_g)
+    mix_g_per_ml = _density_of_share(share, powder, temperature_c)
     return mix_g_per_ml * grown / density_g_per_ml(hydrometer.reference_c) + (hydrometer.offset or 0.0)
+
+
+def mix_in_jug_g(share: float, jug_ml: float, powder: Powder, temperature_c: float) -> float:
+    """What a jug of this volume, mL, holds of a mix with this share of solids (0 … 0.6) at this temperature, g:
+    `by_jug`, the other way round.
+
+    Volumes add up. Raises CannotCompute for an impossible share or volume.
+    """
+    return positive(jug_ml, "The volume of the jug") * _density_of_share(share, powder, temperature_c)
 
 
 def by_jug(

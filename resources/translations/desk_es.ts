@@ -5696,6 +5696,10 @@ entre {low} y {high}
         <translation>Lo correcto sería marcar unos {brix} °Brix.</translation>
     </message>
     <message>
+        <source>Right would be about {mass} of mix in the full jug, at {warmth}.</source>
+        <translation>Lo correcto sería más o menos {mass} de mezcla en la jarra llena, a {warmth}.</translation>
+    </message>
+    <message>
         <source>Right would be about {sg} on the hydrometer, in a mix of {warmth}.</source>
         <translation>Lo correcto sería más o menos {sg} en el densímetro, con la mezcla a {warmth}.</translation>
     </message>

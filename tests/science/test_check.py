@@ -310,6 +310,13 @@ def test_what_a_hydrometer_should_show_is_read_back_as_those_solids(meter: mix_d
     assert mix_density.by_hydrometer([shown], meter, POWDER, 40.0).share == pytest.approx(mix.solids_share)
 
 
+def test_what_a_jug_should_weigh_is_read_back_as_those_solids() -> None:
+    mix = mixing.mix_of(2000.0, 290.0, POWDER, 40.0)
+    held_g = mix_density.mix_in_jug_g(mix.solids_share, 946.4, POWDER, 40.0)
+    assert held_g == pytest.approx(mix.density_g_per_ml * 946.4)
+    assert mix_density.by_jug([held_g], 946.4, 1.0, 1.0, POWDER, 40.0).share == pytest.approx(mix.solids_share)
+
+
 def test_the_two_sg_scales_are_far_apart() -> None:
     mix = mixing.mix_of(2000.0, 290.0, POWDER, 20.0)
     floating = mix.density_g_per_ml / mixing.density_g_per_ml(20.0)
@@ -409,6 +416,7 @@ def test_a_line_lost_in_scatter_is_refused() -> None:
     [
         lambda: brix([], FRESH),
         lambda: mix_density.mix_shows_sg(0.61, mix_density.Hydrometer(), POWDER, 20.0),
+        lambda: mix_density.mix_in_jug_g(0.13, 0.0, POWDER, 20.0),
         lambda: mix_density.by_hydrometer([], mix_density.Hydrometer(), POWDER, 20.0),
         lambda: mix_density.by_hydrometer([0.981], mix_density.Hydrometer(), POWDER, 5.0),
         lambda: mix_density.by_jug([], 1000.0, 1.0, 1.0, POWDER, 20.0),

@@ -19,7 +19,7 @@ from calibrator.desk.forms.reach import FEEDING_G, PACKAGE_G
 from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_batch import FarmNow, portions
-from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_tone
+from calibrator.desk.mix_words import FINE_G, mass, number, percent, powder_verdict_words, verdict_tone
 from calibrator.desk.parts import button, card, clear, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
@@ -29,16 +29,15 @@ from calibrator.desk.widgets.beside import beside
 from calibrator.desk.widgets.saying import keep_room
 from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.desk.words import watch_words
-from calibrator.model import BagCount, Lot, UnitSystem, new_id
+from calibrator.model import BagCount, Lot, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
 from calibrator.science.errors import CannotCompute
-from calibrator.units import HUNDREDTH_OZ_G, Kind
+from calibrator.units import Kind
 from calibrator.units.bare import Bare
 
 BAGS, FEEDINGS = Bare("6", 0.5, 5000.0), Bare("480", 1.0, 1_000_000.0)
 SHOWN = 6
 MOST_DAYS = 120  # a count over more days than this is not one that anybody made
-FINE_G = {UnitSystem.FARM: HUNDREDTH_OZ_G, UnitSystem.METRIC: 1.0}  # 0.01 oz, 1 g
 
 
 class BagPanel(QWidget):

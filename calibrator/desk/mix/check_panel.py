@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from datetime import date, datetime
 from functools import partial
 
@@ -27,8 +28,9 @@ from calibrator.desk.mix_checks import (
     VOLUME_KINDS,
     Aim,
     MixFindings,
-    RightSg,
+    RightReading,
     right_brix,
+    right_in_jug,
     right_sg,
     work_out,
 )
@@ -225,7 +227,7 @@ class CheckPanel(QWidget):
                 unread=unread,
                 stale=stale,
                 right_brix=right if self._told_of(InstrumentKind.REFRACTOMETER, readings) else None,
-                right_sg=self._right_sg(batch, aim, readings, at),
+                right_density=self._right_density(batch, aim, readings, at),
                 kind=self.readings.kind,
                 whose=whose,
                 assumed=form.group_assumed,
@@ -241,6 +243,7 @@ class CheckPanel(QWidget):
         kinds = {
             InstrumentKind.REFRACTOMETER: set(BRIX_KINDS),
             InstrumentKind.HYDROMETER: {ReadingKind.HYDROMETER_SG},
+            InstrumentKind.JUG: {ReadingKind.JUG_MASS},
         }
         return self.readings.kind is kind or not read.isdisjoint(kinds[kind])
 
@@ -249,13 +252,21 @@ class CheckPanel(QWidget):
             return None
         return right_brix(batch, aim, self._tools, self.readings.refractometer_id, at)
 
-    def _right_sg(self, batch: Batch, aim: Aim | None, readings: list[Reading], at: datetime) -> RightSg | None:
-        if aim is None or self._tools is None or not self._told_of(InstrumentKind.HYDROMETER, readings):
-            return None
-        try:
-            return right_sg(batch, aim, self._tools, readings, self.readings.hydrometer_id, at)
-        except CannotCompute:
-            return None  # what cannot be in readings or aim is told with the verdict
+    def _right_density(
+        self, batch: Batch, aim: Aim | None, readings: list[Reading], at: datetime
+    ) -> tuple[RightReading, ...]:
+        if aim is None or self._tools is None:
+            return ()
+        ways = (
+            (InstrumentKind.HYDROMETER, right_sg, self.readings.hydrometer_id),
+            (InstrumentKind.JUG, right_in_jug, self.readings.jug_id),
+        )
+        found = []
+        for kind, right, tool_id in ways:
+            if self._told_of(kind, readings):
+                with suppress(CannotCompute):  # what cannot be in readings, aim or jug is told with the verdict
+                    found.append(right(batch, aim, self._tools, readings, tool_id, at))
+        return tuple(found)
 
     def _show_told(self) -> None:
         """Tell what is typed, or what was kept last, in the units of now."""

@@ -119,6 +119,11 @@ class ReadingsForm(QWidget):
         return _id(self.refractometer)
 
     @property
+    def jug_id(self) -> str:
+        """The jug chosen; blank where the farm has none entered."""
+        return _id(self.jug)
+
+    @property
     def in_brix(self) -> bool:
         """Whether the drops are read on the Brix scale."""
         return ReadingKind(self.scale.currentData()) is ReadingKind.BRIX

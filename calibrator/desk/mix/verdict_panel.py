@@ -12,7 +12,7 @@ from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.mix.warm_words import off_words, warm_words
 from calibrator.desk.mix_batch import Batch
-from calibrator.desk.mix_checks import MixFindings, RightSg
+from calibrator.desk.mix_checks import MixFindings, RightReading
 from calibrator.desk.parts import button, card, clear, column, label, row, set_style_property, set_tone, show_if
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
@@ -29,15 +29,15 @@ OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 class Told:
     """All that is told of a check: `unread` says which reading could not be read and why, `stale` names other
     instruments whose checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted,
-    `right_sg` what the hydrometer would, `kind` the instrument at hand, `whose` whose batch it is where that decides
-    what is right, `assumed` where nobody has said it, `other` names the batch that the volume is right for."""
+    `right_density` what hydrometer and jug would, `kind` the instrument at hand, `whose` whose batch it is where that
+    decides what is right, `assumed` where nobody has said it, `other` names the batch that the volume is right for."""
 
     found: MixFindings
     batch: Batch
     unread: str = ""
     stale: str = ""
     right_brix: float | None = None
-    right_sg: RightSg | None = None
+    right_density: tuple[RightReading, ...] = ()
     kind: InstrumentKind = InstrumentKind.REFRACTOMETER
     whose: str = ""
     assumed: bool = False
@@ -132,8 +132,7 @@ class VerdictPanel(QWidget):
         self._found = found
         self._kind = told.kind
         self._right = [] if told.right_brix is None else [words.right_words(told.right_brix)]
-        if told.right_sg is not None:
-            self._right.append(words.right_sg_words(told.right_sg, system))
+        self._right += [words.right_density_words(right, system) for right in told.right_density]
         show_if(self.how, found.best is not None)
         _say(self.whose, self._whose_words(told))
         set_tone(self.whose, "warn" if told.assumed else "")

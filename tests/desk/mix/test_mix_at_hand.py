@@ -83,6 +83,31 @@ def test_what_the_hydrometer_should_show_is_told_and_is_right(qtbot: QtBot, floa
     assert told[0] in panel.verdict.solids.text()
 
 
+def test_what_the_full_jug_should_weigh_is_told_and_is_right(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    entered(herd, InstrumentKind.JUG)
+    desk.changed.emit()
+    panel = page.check
+    type_in(qtbot, panel.readings.mix.line, "105 F")
+    pattern = r"about (3\d\.\d\d oz) \((1\.\d{3}|9\d\d) k?g\) of mix in the full jug, at 105 °F"
+    told = re.search(pattern, panel.verdict.solids.text())
+    assert told is not None, panel.verdict.solids.text()
+    assert "hydrometer" not in panel.verdict.solids.text()
+    type_in(qtbot, panel.readings.jug_mass.line, told[1])
+    judged = panel.found.judged
+    assert judged is not None
+    assert judged.deviation == pytest.approx(0.0, abs=0.002)
+    assert told[0] in panel.verdict.solids.text()
+
+
+def test_a_jug_of_unknown_volume_is_told_no_weight(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    kind = InstrumentKind.JUG
+    herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name=kind, kind=kind))
+    desk.changed.emit()
+    assert "in the full jug" not in page.check.verdict.solids.text()
+
+
 def test_back_by_its_letter_the_tab_begins_at_its_first_field(qtbot: QtBot, page: MixCheckPage) -> None:
     panel = page.check
     bar = panel._area.verticalScrollBar()
