@@ -9889,6 +9889,10 @@ entre {low} y {high}
         <translation>Tabla de mezcla</translation>
     </message>
     <message>
+        <source>Yes, it is</source>
+        <translation>Sí, está bien</translation>
+    </message>
+    <message>
         <source>Group {number}</source>
         <translation>Grupo {number}</translation>
     </message>
@@ -11955,6 +11959,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>From {day} on lot {number} is fed.</source>
         <translation>Desde el {day} se usa el lote {number}.</translation>
+    </message>
+    <message>
+        <source>{before} before. Is {now} right?</source>
+        <translation>Antes: {before}. ¿Está bien {now}?</translation>
     </message>
     <message>
         <source>Labels, charts and sheets</source>

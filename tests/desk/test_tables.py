@@ -18,6 +18,7 @@ from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.digits import is_digit_off
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.pages.volume_table import VolumeColumn
@@ -101,6 +102,45 @@ def test_each_digit_typed_changes_the_figures_at_once(
     assert herd.records.find(Plan, plan.id).groups[0].calves == 111
     assert page.view.today.rows[0].calves is field
     assert cells(page, "111")[Column.WATER] == "55 gal 2 qt"
+
+
+def test_a_digit_too_many_is_asked_about_once_and_kept_by_a_second_enter(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    plan = herd.plan("Milk", group(16))
+    page = shown()
+    field, question = page.view.today.rows[0].calves, page.view.question
+
+    def kept() -> int:
+        return herd.records.find(Plan, plan.id).groups[0].calves
+
+    def enter(text: str) -> None:
+        field.selectAll()
+        qtbot.keyClicks(field, text)
+        qtbot.keyClick(field, Qt.Key.Key_Return)
+
+    enter("40")
+    assert (kept(), question.isVisible()) == (40, False)
+    enter("4")
+    assert (kept(), question.isVisible(), question.words) == (40, True, "40 before. Is 4 right?")
+    enter("41")
+    assert (kept(), question.isVisible()) == (41, False)
+    enter("410")
+    assert (kept(), question.isVisible()) == (41, True)
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert (kept(), question.isVisible()) == (410, False)
+    enter("41")
+    assert kept() == 410
+    page.leave()
+    assert kept() == 41  # nothing typed is lost
+
+
+@pytest.mark.parametrize(
+    ("before", "now", "asked"),
+    [(16, 160, True), (160, 16, True), (16, 150, True), (16, 100, False), (16, 200, False), (0, 10, False)],
+)
+def test_only_about_ten_times_or_a_tenth_is_a_digit_off(before: int, now: int, asked: bool) -> None:
+    assert is_digit_off(before, now) is asked
 
 
 def test_tab_comes_to_todays_counts_before_the_table_though_they_are_made_later(

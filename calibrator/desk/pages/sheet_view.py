@@ -28,6 +28,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
 from calibrator.desk.widgets.calm_box import CalmTabs
+from calibrator.desk.widgets.question import Question
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Plan, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
@@ -57,6 +58,8 @@ class SheetView(QWidget):
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
         self.today.finished.connect(self.calves_finished)
+        self.question = Question(self.tr("Yes, it is"))
+        self.question.hide()
         self.scald, self.hot_water = label("", "caution"), label("", "caution")
         self.order = label("", "quiet")
         self.trouble = label("", "caution")
@@ -95,6 +98,7 @@ class SheetView(QWidget):
             self.trouble,
             self.day_bar,
             self.today,
+            self.question,
             self.hot_water,
             self.scald,
             self.order,

@@ -13,6 +13,7 @@ from calibrator.desk.both_lots import both_text, group_by_group
 from calibrator.desk.change_over import FedFrom
 from calibrator.desk.changing_over import ask_change_over, begin_lot
 from calibrator.desk.context import Desk
+from calibrator.desk.digits import is_digit_off
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.lot_changes import lot_changes, sign_off_in_use
 from calibrator.desk.page import Page
@@ -80,7 +81,8 @@ class TablesPage(Page):
         self._lay_out()
         self._stack.currentChanged.connect(self._say_where)
         self.view.calves_typed.connect(self._type_calves)
-        self.view.calves_finished.connect(self._keep_calves)
+        self.view.calves_finished.connect(self._finish_calves)
+        self.view.question.answered.connect(self._keep_calves)
         self.view.weigh_in_wanted.connect(self._start_weigh_in)
         self.view.changes_seen.connect(self._see_changes)
         self.view.lot_bar.lot_chosen.connect(self._show_lot)
@@ -330,12 +332,33 @@ class TablesPage(Page):
     def _type_calves(self, number: int, calves: int) -> None:
         if self._plan is None:
             return
+        self.view.question.withdraw()
         groups = list(self._plan.groups)
         groups[number] = replace(groups[number], calves=calves)
         self._plan = replace(self._plan, groups=tuple(groups))
         self._recompute()
 
+    def _finish_calves(self) -> None:
+        """Keep the counts; one with a digit too many or too few is asked about first, and kept by whoever goes on."""
+        if self.desk.records.read_only:
+            return
+        found = [(was, now) for was, now in self._counts() if is_digit_off(was, now)]
+        text = self.tr("{before} before. Is {now} right?")
+        doubt = " ".join(text.format(before=was, now=now) for was, now in found)
+        if self.view.question.settled(doubt, found):
+            self._keep_calves()
+        else:
+            self.view.question.show()
+
+    def _counts(self) -> list[tuple[int, int]]:
+        """Each group's count as kept and as typed."""
+        if self._plan is None or self._taken is None:
+            return []
+        pairs = zip(self._taken.groups, self._plan.groups, strict=True)
+        return [(was.calves, now.calves) for was, now in pairs]
+
     def _keep_calves(self) -> None:
+        self.view.question.withdraw()
         plan = self._plan
         if plan is None or not self._dirty or self.desk.records.read_only:
             return
