@@ -12076,10 +12076,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Los ajustes no están completos: falta la báscula, la medida o el primer lote.</translation>
     </message>
     <message>
-        <source>Go on with the set-up</source>
-        <translation>Seguir con los ajustes</translation>
-    </message>
-    <message>
         <source>A spot fill was off, and the whole lot is not sure yet: more spot fills are wanted.</source>
         <translation>Una llenada de control salió mal y del lote completo todavía no se sabe: hacen falta más llenadas de control.</translation>
     </message>
@@ -12092,6 +12088,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Lo que hace falta</translation>
     </message>
     <message>
+        <source>Go on with the &amp;set-up</source>
+        <translation>&amp;Seguir con los ajustes</translation>
+    </message>
+    <message>
         <source>What comes next</source>
         <translation>Lo que sigue</translation>
     </message>
@@ -12100,24 +12100,20 @@ Sign off all the same? The record will say so.</source>
         <translation>Para mezclar hoy: {plan}</translation>
     </message>
     <message>
-        <source>Open the table</source>
-        <translation>Abrir la tabla</translation>
+        <source>Open the &amp;table</source>
+        <translation>Abrir la &amp;tabla</translation>
+    </message>
+    <message>
+        <source>&amp;Make a plan</source>
+        <translation>&amp;Hacer un plan</translation>
     </message>
     <message>
         <source>To mix today: no plan yet. From one come the batch tables and the wall chart.</source>
         <translation>Para mezclar hoy: todavía no hay plan. De él salen las tablas de mezcla y la tabla de pared.</translation>
     </message>
     <message>
-        <source>Make a plan</source>
-        <translation>Hacer un plan</translation>
-    </message>
-    <message>
         <source>{powder} No other lot has come.</source>
         <translation>{powder} No ha llegado otro lote.</translation>
-    </message>
-    <message>
-        <source>Enter a delivery</source>
-        <translation>Registrar una entrega</translation>
     </message>
     <message>
         <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, put the label on.</source>
@@ -12136,16 +12132,8 @@ Sign off all the same? The record will say so.</source>
         <translation>La pesada del lote {number} está en este paso: {step}.</translation>
     </message>
     <message>
-        <source>Go on weighing</source>
-        <translation>Seguir pesando</translation>
-    </message>
-    <message>
         <source>{scoop} still bears the line of lot {old}; lot {number} is in use.</source>
         <translation>{scoop} todavía tiene la línea del lote {old}; está en uso el lote {number}.</translation>
-    </message>
-    <message>
-        <source>Weigh in with it</source>
-        <translation>Pesar con ella</translation>
     </message>
     <message>
         <source>By its spot fills the lot in use is no longer as it was when weighed in.</source>
@@ -12160,36 +12148,12 @@ Sign off all the same? The record will say so.</source>
         <translation>La última llenada de control quedó fuera: revuelva ese costal y pese otra vez.</translation>
     </message>
     <message>
-        <source>Weigh a spot fill</source>
-        <translation>Pesar una llenada</translation>
-    </message>
-    <message>
-        <source>Weigh in anew</source>
-        <translation>Pesar otra vez</translation>
-    </message>
-    <message>
         <source>{powder} Bags of lot {lots} are left: change over to it in its table.</source>
         <translation>{powder} Todavía hay costales del lote {lots}: cambie a él en su tabla.</translation>
     </message>
     <message>
-        <source>Open the tables</source>
-        <translation>Abrir las tablas</translation>
-    </message>
-    <message>
         <source>Lot {lot} has to be weighed in by then.</source>
         <translation>El lote {lot} tiene que estar pesado para entonces.</translation>
-    </message>
-    <message>
-        <source>Weigh in</source>
-        <translation>Pesar</translation>
-    </message>
-    <message>
-        <source>Check again</source>
-        <translation>Revisar otra vez</translation>
-    </message>
-    <message>
-        <source>Check the mix</source>
-        <translation>Revisar la mezcla</translation>
     </message>
     <message>
         <source>{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.</source>
@@ -12224,10 +12188,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, borre la anterior ({old}) y ponga la etiqueta.</translation>
     </message>
     <message>
-        <source>It stays</source>
-        <translation>Se queda la que está</translation>
-    </message>
-    <message>
         <source>Lot {number} is weighed in; change over when lot {old} is finished.</source>
         <translation>El lote {number} ya está pesado; cambie a él cuando se acabe el lote {old}.</translation>
     </message>
@@ -12248,18 +12208,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Desde el {day} se usa el lote {number}, como estaba previsto.</translation>
     </message>
     <message>
-        <source>They stay</source>
-        <translation>Se quedan</translation>
-    </message>
-    <message>
-        <source>Some is left</source>
-        <translation>Queda algo</translation>
-    </message>
-    <message>
-        <source>None is left</source>
-        <translation>Ya no queda nada</translation>
-    </message>
-    <message>
         <source>Kept: what is left of lot {old} stays.</source>
         <translation>Guardado: lo que queda del lote {old} se queda.</translation>
     </message>
@@ -12268,20 +12216,84 @@ Sign off all the same? The record will say so.</source>
         <translation>Guardado: del lote {old} ya no queda nada.</translation>
     </message>
     <message>
-        <source>Taken down</source>
-        <translation>Ya se quitó</translation>
+        <source>&amp;Weigh a spot fill</source>
+        <translation>&amp;Pesar una llenada</translation>
     </message>
     <message>
-        <source>Taken out</source>
-        <translation>Ya se sacó</translation>
+        <source>Weigh &amp;in anew</source>
+        <translation>Pesar otra &amp;vez</translation>
     </message>
     <message>
-        <source>We use none</source>
-        <translation>No usamos</translation>
+        <source>Open the &amp;tables</source>
+        <translation>Abrir las &amp;tablas</translation>
     </message>
     <message>
-        <source>Hung up again</source>
-        <translation>Ya colgada otra vez</translation>
+        <source>&amp;Enter a delivery</source>
+        <translation>Reg&amp;istrar una entrega</translation>
+    </message>
+    <message>
+        <source>Go on &amp;weighing</source>
+        <translation>&amp;Seguir pesando</translation>
+    </message>
+    <message>
+        <source>&amp;Weigh in</source>
+        <translation>&amp;Pesar</translation>
+    </message>
+    <message>
+        <source>&amp;Weigh in with it</source>
+        <translation>&amp;Pesar con ella</translation>
+    </message>
+    <message>
+        <source>&amp;Check again</source>
+        <translation>Revisar otra &amp;vez</translation>
+    </message>
+    <message>
+        <source>Check the &amp;mix</source>
+        <translation>Revisar la &amp;mezcla</translation>
+    </message>
+    <message>
+        <source>&amp;Print the label</source>
+        <translation>&amp;Imprimir la etiqueta</translation>
+    </message>
+    <message>
+        <source>It &amp;stays</source>
+        <translation>&amp;Se queda la que está</translation>
+    </message>
+    <message>
+        <source>They &amp;stay</source>
+        <translation>&amp;Se quedan</translation>
+    </message>
+    <message>
+        <source>&amp;Some is left</source>
+        <translation>Queda &amp;algo</translation>
+    </message>
+    <message>
+        <source>None is &amp;left</source>
+        <translation>&amp;Ya no queda nada</translation>
+    </message>
+    <message>
+        <source>&amp;Taken down</source>
+        <translation>&amp;Ya se quitó</translation>
+    </message>
+    <message>
+        <source>&amp;Print the lot sheet</source>
+        <translation>&amp;Imprimir la hoja del lote</translation>
+    </message>
+    <message>
+        <source>&amp;Taken out</source>
+        <translation>&amp;Ya se sacó</translation>
+    </message>
+    <message>
+        <source>&amp;Print the chart</source>
+        <translation>&amp;Imprimir la tabla</translation>
+    </message>
+    <message>
+        <source>&amp;We use none</source>
+        <translation>No &amp;usamos</translation>
+    </message>
+    <message>
+        <source>&amp;Hung up again</source>
+        <translation>Ya colgada otra &amp;vez</translation>
     </message>
     <message>
         <source>No wall chart is asked for any more. Set-up can ask again.</source>
@@ -12330,18 +12342,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Lot {number} came on {day} and is not weighed in.</source>
         <translation>El lote {number} llegó el {day} y está sin pesar.</translation>
-    </message>
-    <message>
-        <source>Print the lot sheet</source>
-        <translation>Imprimir la hoja del lote</translation>
-    </message>
-    <message>
-        <source>Print the label</source>
-        <translation>Imprimir la etiqueta</translation>
-    </message>
-    <message>
-        <source>Print the chart</source>
-        <translation>Imprimir la tabla</translation>
     </message>
 </context>
 <context>

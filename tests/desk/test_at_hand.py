@@ -210,10 +210,10 @@ def test_the_lot_that_is_called_for_stands_there_once(herd: Herd, qtbot: QtBot, 
     def of_it() -> list[str]:
         return [row.button.text() for row in page.rows if "26-0301A" in row.words]
 
-    assert of_it() == ["Weigh in"]
+    assert of_it() == ["&Weigh in"]
     herd.records.keep(WeighIn(id=new_id(), farm_id=herd.farm.id, lot_id=lot.id, started_at=at_noon()))
     page.reload()
-    assert of_it() == ["Go on weighing"]
+    assert of_it() == ["Go on &weighing"]
 
 
 def test_bags_counted_are_kept_with_the_day(herd: Herd, qtbot: QtBot, answers: Answers) -> None:

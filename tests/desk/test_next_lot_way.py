@@ -330,7 +330,7 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
         "Red scoop: the line of lot 26-0401B is drawn since its weigh-in, 13/16 in down the wall. Wipe out the old one "
         "(1/2 in) and put the label on."
     )
-    assert [each.text() for each in asked.buttons] == ["&Old line off, label on", "Print the label"]
+    assert [each.text() for each in asked.buttons] == ["&Old line off, label on", "&Print the label"]
     press(asked, "Old line off, label on")
     assert needs(window) == []
     (told,) = window.desk.records.find(Lot, second.id).scoops_marked or ()

@@ -324,7 +324,7 @@ def test_no_mark_is_said_to_hold_beside_bags_that_say_otherwise(page: TodayPage,
     told = page.spot_card.verdict
     assert "by the bags counted each feeding gets too much powder" in told.text()
     assert told.property("tone") == "warn"
-    assert [line.button.text() for line in page.rows if "too much powder" in line.words] == ["Check the mix"]
+    assert [line.button.text() for line in page.rows if "too much powder" in line.words] == ["Check the &mix"]
     yard.records.keep(replace(counted, withdrawn_reason="spilled some"))
     page.reload()
     assert "still holds" in told.text()
@@ -360,7 +360,7 @@ def test_a_spot_fill_first_tells_of_its_own_bag(
     assert words in card.bag.text()
     assert card.bag.property("tone") == tone
     needed = [row.button.text() for row in page.rows if row.words.startswith("The last spot fill was off")]
-    assert needed == (["Weigh a spot fill"] if tone == "bad" else [])
+    assert needed == (["&Weigh a spot fill"] if tone == "bad" else [])
     assert card.bag.geometry().bottom() <= card.keep_button.geometry().top()
     card.strike_button.click()
     assert not card.bag.isVisible()
@@ -414,7 +414,7 @@ def test_one_good_spot_fill_does_not_silence_two_that_were_off(page: TodayPage, 
     assert card.bag.property("tone") == "good"
     assert card.verdict.property("tone") == "warn"
     wanted = row_with(page, "more spot fills are wanted")
-    assert [each.text() for each in wanted.buttons] == ["Weigh a spot fill", "Weigh in anew"]
+    assert [each.text() for each in wanted.buttons] == ["&Weigh a spot fill", "Weigh &in anew"]
     assert card.weigh_button.isVisible()
 
 
@@ -532,7 +532,7 @@ def test_a_second_spot_fill_off_to_the_same_side_is_answered_by_what_follows(pag
     first.button.click()
     assert card.weight.line.hasFocus()
     take_spot(card, "9.5 oz")
-    assert [each.text() for each in page.rows[0].buttons] == ["Weigh a spot fill", "Weigh in anew"]
+    assert [each.text() for each in page.rows[0].buttons] == ["&Weigh a spot fill", "Weigh &in anew"]
     assert page.rows[0].words.startswith("The last two spot fills were off to the same side.")
     assert card.bag.text().startswith("Off again to the same side.")
     assert "weigh one of another bag" in card.bag.text()

@@ -110,7 +110,7 @@ class TodayPage(Page):
         self.rows, self._letters = [], set()
         if not now.sign_offs and first_step(self.desk.records, self.desk.farm):  # a signed-off lot had all of it
             words = self.tr("The set-up is not finished: scale, scoop or first lot is missing.")
-            self._add(self.what_to_do.leading(words, self.tr("Go on with the set-up"), "welcome"))
+            self._add(self.what_to_do.leading(words, self.tr("Go on with the &set-up"), "welcome"))
         for told in self.what_to_do.every(now, self.powder_card.found, self.spot_card):
             self._add(told)
         needed = self.tr("Where you are needed")
@@ -121,10 +121,10 @@ class TodayPage(Page):
         self._waiting_heading.setText(needed)
         for plan in now.plans:
             words = self.tr("To mix today: {plan}").format(plan=plan.name)
-            self._add(self.what_to_do.leading(words, self.tr("Open the table"), "tables", plan.id))
+            self._add(self.what_to_do.leading(words, self.tr("Open the &table"), "tables", plan.id))
         if now.in_use and not now.plans:
             words = self.tr("To mix today: no plan yet. From one come the batch tables and the wall chart.")
-            self._add(self.what_to_do.leading(words, self.tr("Make a plan"), "tables", NEW_PLAN))
+            self._add(self.what_to_do.leading(words, self.tr("&Make a plan"), "tables", NEW_PLAN))
         take_turn(self._waiting_heading, *self.rows)
         if had and self.rows:  # what was there may be done: then the keys go on with what comes first now
             line = next((line for line in self.rows if line.words == had), self.rows[0])

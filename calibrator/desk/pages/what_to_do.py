@@ -98,8 +98,8 @@ class WhatToDo:
                 "TodayPage", "A spot fill was off, and the whole lot is not sure yet: more spot fills are wanted."
             ),
         }
-        spot = Do(translate("TodayPage", "Weigh a spot fill"), spots.start)
-        anew = Do(translate("TodayPage", "Weigh in anew"), spots.weigh_anew)
+        spot = Do(translate("TodayPage", "&Weigh a spot fill"), spots.start)
+        anew = Do(translate("TodayPage", "Weigh &in anew"), spots.weigh_anew)
         does = {SpotNeed.ANEW: (anew,), SpotNeed.OFF: (spot,)}
         asks = spots.found.asks
         assert asks is not None
@@ -118,9 +118,9 @@ class WhatToDo:
         if powder.left_over:
             text = translate("TodayPage", "{powder} Bags of lot {lots} are left: change over to it in its table.")
             words = text.format(powder=low, lots=", ".join(old.lot.lot_number for old in powder.left_over))
-            return self.leading(words, translate("TodayPage", "Open the tables"), "tables")
+            return self.leading(words, translate("TodayPage", "Open the &tables"), "tables")
         words = translate("TodayPage", "{powder} No other lot has come.").format(powder=low)
-        return self.leading(words, translate("TodayPage", "Enter a delivery"), "lots", NEW_LOT)
+        return self.leading(words, translate("TodayPage", "&Enter a delivery"), "lots", NEW_LOT)
 
     def _weigh_by_then(self, low: str, follows: Beside) -> Told:
         """The powder that waits is told with what it lasts: it is there, and only to be weighed in."""
@@ -130,30 +130,30 @@ class WhatToDo:
         else:
             text = counted.next_for(follows.days)
         begun = follows.known.open_weigh_in is not None
-        act = translate("TodayPage", "Go on weighing") if begun else translate("TodayPage", "Weigh in")
+        act = translate("TodayPage", "Go on &weighing") if begun else translate("TodayPage", "&Weigh in")
         return self.leading(f"{low} {text.format(lot=lot.lot_number)}", act, "weigh_in", lot.id)
 
     def _told(self, now: Standing, found: Waiting) -> Told:
         lot_id = found.lot.id if found.lot else ""
         match found.need:
             case Need.GO_ON:
-                return self.leading(_left_open(found), translate("TodayPage", "Go on weighing"), "weigh_in", lot_id)
+                return self.leading(_left_open(found), translate("TodayPage", "Go on &weighing"), "weigh_in", lot_id)
             case Need.MARK_SCOOP:
                 return self._mark(now, found)
             case Need.LABEL:
                 return self._label(found, lot_id)
             case Need.OTHER_LINE:
-                return self.leading(_other_line(found), translate("TodayPage", "Weigh in with it"), "weigh_in", lot_id)
+                return self.leading(_other_line(found), translate("TodayPage", "&Weigh in with it"), "weigh_in", lot_id)
             case Need.WEIGH_IN:
-                return self.leading(_delivered(found), translate("TodayPage", "Weigh in"), "weigh_in", lot_id)
+                return self.leading(_delivered(found), translate("TodayPage", "&Weigh in"), "weigh_in", lot_id)
             case Need.MIX_OFF:
-                return self._check_mix(_mix_off(now, found), translate("TodayPage", "Check again"), found)
+                return self._check_mix(_mix_off(now, found), translate("TodayPage", "&Check again"), found)
             case Need.MIX_UNSURE:
-                return self._check_mix(_mix_unsure(now, found), translate("TodayPage", "Check again"), found)
+                return self._check_mix(_mix_unsure(now, found), translate("TodayPage", "&Check again"), found)
             case Need.BAGS_OFF:
-                return self._check_mix(_bags_off(found), translate("TodayPage", "Check the mix"), found)
+                return self._check_mix(_bags_off(found), translate("TodayPage", "Check the &mix"), found)
             case Need.CHECK_MIX:
-                return self._check_mix(_unchecked(found), translate("TodayPage", "Check the mix"), found)
+                return self._check_mix(_unchecked(found), translate("TodayPage", "Check the &mix"), found)
         return self._sheets(now, found, lot_id)
 
     def _check_mix(self, words: str, text: str, found: Waiting) -> Told:
@@ -164,7 +164,7 @@ class WhatToDo:
         assert found.lot is not None
         assert found.scoop is not None
         assert found.line is not None
-        printing = self._go(translate("TodayPage", "Print the label"), "tables", f"label:{found.lot.id}")
+        printing = self._go(translate("TodayPage", "&Print the label"), "tables", f"label:{found.lot.id}")
         known = now.lot(found.lot.id)
         assert known is not None
         old = line_to_wipe_out(now, known, found.scoop.id)
@@ -230,8 +230,8 @@ class WhatToDo:
 
     def _label(self, found: Waiting, lot_id: str) -> Told:
         assert found.label is not None
-        printing = self._go(translate("TodayPage", "Print the label"), "tables", f"label:{lot_id}")
-        stays = Do(translate("TodayPage", "It stays"), partial(self._let_stay, found.label.sheet))
+        printing = self._go(translate("TodayPage", "&Print the label"), "tables", f"label:{lot_id}")
+        stays = Do(translate("TodayPage", "It &stays"), partial(self._let_stay, found.label.sheet))
         return Told(label_words(found.label, self.desk.system), (printing, stays))
 
     def _let_stay(self, sheet: Printed) -> None:
@@ -289,8 +289,8 @@ class WhatToDo:
         left = next((each.packages for each in over if each.lot.id == old.id), None)
         text = translate("TodayPage", "Since {day} lot {number} is fed, as planned.")
         words = f"{text.format(day=day_text(fed.fed_from), number=fed.lot_number)} {left_question(old, left)}"
-        stay = translate("TodayPage", "They stay") if is_told(left) else translate("TodayPage", "Some is left")
-        gone = translate("TodayPage", "None is left")
+        stay = translate("TodayPage", "They &stay") if is_told(left) else translate("TodayPage", "&Some is left")
+        gone = translate("TodayPage", "None is &left")
         say = partial(self._say_what_is_left, now, old.lot_number)
         return Told(words, (Do(stay, partial(say, False)), Do(gone, partial(say, True))))
 
@@ -301,22 +301,22 @@ class WhatToDo:
         keep_told(self.desk, now, answered(now, old_is_finished=old_is_finished), said.format(old=old))
 
     def _sheets(self, now: Standing, found: Waiting, lot_id: str) -> Told:
-        down = Do(translate("TodayPage", "Taken down"), partial(self._ask_what_is_down, found))
+        down = Do(translate("TodayPage", "&Taken down"), partial(self._ask_what_is_down, found))
         if found.need is Need.OLD_CHARTS:
             return Told(outdated_words(self.desk.records, found.sheets), (down,))
         if found.need is Need.LOT_SHEETS:
-            printing = self._go(translate("TodayPage", "Print the lot sheet"), "tables", f"sheet:{lot_id}")
-            out = Do(translate("TodayPage", "Taken out"), down.act)
+            printing = self._go(translate("TodayPage", "&Print the lot sheet"), "tables", f"sheet:{lot_id}")
+            out = Do(translate("TodayPage", "&Taken out"), down.act)
             return Told(outdated_words(self.desk.records, found.sheets), (printing, out))
         assert found.chart is not None
         assert found.lot is not None
-        printing = self._go(translate("TodayPage", "Print the chart"), "tables", f"chart:{found.chart.plan.id}")
+        printing = self._go(translate("TodayPage", "&Print the chart"), "tables", f"chart:{found.chart.plan.id}")
         words = chart_words(now, found.chart, found.lot)
-        none = Do(translate("TodayPage", "We use none"), self._ask_for_no_charts)
+        none = Do(translate("TodayPage", "&We use none"), self._ask_for_no_charts)
         usual = printing, down if found.sheets else none
         if found.chart.again is None:
             return Told(words, usual)
-        hung = Do(translate("TodayPage", "Hung up again"), partial(self._let_stay, found.chart.again))
+        hung = Do(translate("TodayPage", "&Hung up again"), partial(self._let_stay, found.chart.again))
         return Told(words, (hung, *usual))
 
     def _ask_for_no_charts(self) -> None:
