@@ -89,6 +89,7 @@ def _pieces(window: Window) -> Iterator[Callable[[], object]]:
             yield partial(window.page, key)
             if records.version() <= READ_UP_TO:
                 yield partial(window.read_ahead, key)
+                yield partial(window.paint_ahead, key)
 
 
 def _wanted_elsewhere(window: Window) -> bool:

@@ -317,10 +317,15 @@ class Window(QMainWindow):
         return key in self._pages
 
     def read_ahead(self, key: str) -> None:
-        """Have a page show the records and paint itself once, out of sight."""
+        """Have a page show the records, out of sight."""
         page = self.page(key)
         if page is not self._stack.currentWidget():
             self._bring_up_to_date(page)
+
+    def paint_ahead(self, key: str) -> None:
+        """Have a page paint itself once, out of sight."""
+        page = self.page(key)
+        if page is not self._stack.currentWidget():
             page.resize(self._stack.size())
             page.grab()
 
