@@ -6810,6 +6810,14 @@ entre {low} y {high}
         <translation>El {day} hace falta el lote {lot}: ya está pesado y puede seguir.</translation>
     </message>
     <message>
+        <source>With lot {lots}, a new lot is needed on {day}.</source>
+        <translation>Con el lote {lots}, hace falta un lote nuevo el {day}.</translation>
+    </message>
+    <message>
+        <source>With lots {lots}, a new lot is needed on {day}.</source>
+        <translation>Con los lotes {lots}, hace falta un lote nuevo el {day}.</translation>
+    </message>
+    <message>
         <source>With the bags left of lot {lots} the powder does for more than {days} days, without them until {day}.</source>
         <translation>Con los costales que quedan del lote {lots} el polvo alcanza para más de {days} días; sin ellos, hasta el {day}.</translation>
     </message>

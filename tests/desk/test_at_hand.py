@@ -279,7 +279,8 @@ def test_a_planned_change_over_and_the_last_bag_are_two_days_each_with_its_meani
     herd.records.keep(replace(herd.lot_of(second), package_count=30, package_mass_g=BAG_G, fed_from=begins, waits=True))
     page = page_of(herd, qtbot, answers)
     assert told in page.powder_card.needed.text()
-    assert "is needed on" not in page.powder_card.needed.text()
+    assert "Lot 26-0301A is needed on" not in page.powder_card.needed.text()
+    assert page.powder_card.needed.text().endswith("With lot 26-0301A, a new lot is needed on Mar 21, 2026.")
 
 
 def changed_over(herd: Herd, qtbot: QtBot, answers: Answers) -> tuple[TodayPage, SignOff, SignOff]:
@@ -290,7 +291,9 @@ def changed_over(herd: Herd, qtbot: QtBot, answers: Answers) -> tuple[TodayPage,
     herd.records.keep(told)
     page = page_of(herd, qtbot, answers)
     assert "Lot 26-0301A is needed on" in page.powder_card.needed.text()
-    assert "it is weighed in and can follow" in page.powder_card.needed.text()
+    # 2.5 bags a day: 19.5 and 30 bags are 19 days.
+    both = "it is weighed in and can follow. With lot 26-0301A, a new lot is needed on Mar 21, 2026."
+    assert page.powder_card.needed.text().endswith(both)
     (do,) = [row.button for row in page.rows if row.button.text() == "Change &over"]
     do.click()
     return page, first, second

@@ -14,6 +14,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
+from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import button, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
@@ -179,10 +180,24 @@ class PowderCard(QFrame):
         elif follows.sign_off is None:
             text = self.tr("Lot {lot} is needed on {day}: weigh it in before the last bag is opened.")
         elif follows.lot.fed_from is not None:
-            return self._planned_text(follows.lot.lot_number, follows.lot.fed_from, found.needed_on)
+            planned = self._planned_text(follows.lot.lot_number, follows.lot.fed_from, found.needed_on)
+            return f"{planned} {self._with_what_waits(found)}".strip()
         else:
             text = self.tr("Lot {lot} is needed on {day}: it is weighed in and can follow.")
-        return text.format(day=day_text(found.needed_on), lot=follows.lot.lot_number if follows else "")
+        told = text.format(day=day_text(found.needed_on), lot=follows.lot.lot_number if follows else "")
+        return f"{told} {self._with_what_waits(found)}".strip()
+
+    def _with_what_waits(self, found: AtHand) -> str:
+        """The day beyond all that is weighed in, of lots that wait and what is left of earlier ones; blank where none
+        waits and where that day is not known."""
+        waits = [each.known.lot for each in found.beside if each.known.state is LotState.WAITING]
+        if not waits or found.new_lot_on is None:
+            return ""
+        lots = [lot.lot_number for lot in (*waits, *(old.lot for old in found.left_over))]
+        text = self.tr("With lot {lots}, a new lot is needed on {day}.")
+        if len(lots) > 1:
+            text = self.tr("With lots {lots}, a new lot is needed on {day}.")
+        return text.format(lots=", ".join(lots), day=day_text(found.new_lot_on))
 
     def _with_what_is_left(self, found: AtHand, sooner: date) -> str:
         """Bags of earlier lots are weighed in and can be fed: with them and without them a lot is needed on two
