@@ -56,8 +56,13 @@ class RowShape:
     sub_lines: int
 
     def of(self, cells: RowCells) -> RowShape:
-        """That of one row: the day's own is larger where the type is small."""
-        return replace(self, style=self.style.of(cells)) if cells.today else self
+        """That of one row: the day's own is larger where the type is small, and so are its small words, which may take
+        a line more."""
+        if not cells.today:
+            return self
+        style = self.style.of(cells)
+        _, subs = _lines([cells], style)
+        return replace(self, style=style, sub_lines=max(self.sub_lines, subs))
 
     @property
     def size_mm(self) -> float:

@@ -30,10 +30,10 @@ from calibrator.model import (
 from calibrator.prints import chart as wall_chart_module
 from calibrator.prints import fonts
 from calibrator.prints.chart import wall_chart
-from calibrator.prints.chart_columns import LEAST_TYPE_MM
+from calibrator.prints.chart_columns import LEAST_TYPE_MM, row_shapes
 from calibrator.prints.chart_facts import ScoopPart
 from calibrator.prints.chart_layout import Band, split, styles
-from calibrator.prints.chart_scoopfuls import TIGHT_SUBS_MM
+from calibrator.prints.chart_scoopfuls import TIGHT_SUBS_MM, Style, words_below
 from calibrator.prints.chart_words import count_text, row_cells
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import cut_end, cut_start, fit_block, plain, wrap
@@ -271,6 +271,25 @@ def test_nine_counts_to_be_filled_up_hang_on_one_page_in_both_languages(batches:
     small = [t for t in texts(document) if t.text.startswith(SMALL_WORDS)]
     assert min(t.size_mm for t in small) >= 3.29
     assert f"mix to / mezcle a {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
+
+
+@pytest.mark.parametrize("small_mm", [4.4, *TIGHT_SUBS_MM])
+def test_the_day_s_row_is_as_high_as_its_larger_small_words_need(small_mm: float) -> None:
+    """ "hasta la línea de 10.0 oz" took two lines in the framed row, one elsewhere: it was printed through the frame."""
+    facts = chart(range(20, 29), today=24, languages=("es",))
+    named = replace(to_line(24), line_g=10 * OUNCE)
+    rows = [
+        row_cells(replace(each, scoopfuls=(named,)), RATE.basis, facts, Words.of(("es",)), several_scoops=False)
+        for each in facts.groups[0].rows
+    ]
+    higher = 0
+    for today_mm in (9.5, 10.5, 11.0, 12.0):
+        (shape,) = row_shapes([rows], Style(9.0, today_mm=today_mm, small_mm=small_mm))
+        for cells in rows:
+            own = shape.of(cells)
+            assert own.sub_lines >= max(len(words_below(part, own.style)) for part in cells.parts)
+            higher += own.sub_lines > shape.sub_lines
+    assert higher or small_mm == 4.4  # or this could not fail
 
 
 def test_two_feeders_find_their_names_from_afar_where_the_rows_leave_room() -> None:
