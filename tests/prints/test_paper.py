@@ -275,7 +275,7 @@ def test_nine_counts_to_be_filled_up_hang_on_one_page_in_both_languages(batches:
 
 @pytest.mark.parametrize("small_mm", [4.4, *TIGHT_SUBS_MM])
 def test_the_day_s_row_is_as_high_as_its_larger_small_words_need(small_mm: float) -> None:
-    """ "hasta la línea de 10.0 oz" took two lines in the framed row, one elsewhere: it was printed through the frame."""
+    """ "hasta la línea de 10.0 oz" took a line more in the framed row; it was printed through the frame."""
     facts = chart(range(20, 29), today=24, languages=("es",))
     named = replace(to_line(24), line_g=10 * OUNCE)
     rows = [
