@@ -389,11 +389,10 @@ def may_be_fed_words(judged: Judged, *, alike: bool = True) -> str:
     if looks_right(judged) and not alike:
         return translate("MixWords", "On average nothing speaks against it, but the pails differ: see below.")
     if looks_right(judged):
-        return translate("MixWords", "Today: it can be fed, nothing speaks against it.")
+        return translate("MixWords", "It can be fed: nothing speaks against it.")
     return translate(
         "MixWords",
-        "Today: feed it if water and powder were measured as the chart says. This reading alone is no proof that "
-        "it is wrong.",
+        "Feed it if water and powder were measured as the chart says. This reading alone is no proof that it is wrong.",
     )
 
 

@@ -191,7 +191,8 @@ class DayField(TextField):
         except DayNotUnderstood as error:
             self.say(self._sentence(error), wrong=True, short=self._in_short(error))
             return False
-        self.say(_long(day) if day else "", care=day is not None and self._of_another_year(day))
+        another = day is not None and self._of_another_year(day)
+        self.say(_long(day) if day else "", care=another, short=day_text(day) if day else "")
         return True
 
     def _of_another_year(self, day: date) -> bool:

@@ -164,21 +164,30 @@ class BagPanel(QWidget):
         since, lot = self._since(), self._lot()
         if since is None or lot is None:
             return True
-        signed_on, told = self._signed_on(), ""
+        signed_on, told, short = self._signed_on(), "", ""
         day = lot.arrived_on
         if day and since < day:
             told = self.tr("Lot {lot} came only on {day}: count from that day on, or choose the lot fed before.")
-            self.since.say(told.format(lot=lot.lot_number, day=day_text(day)), wrong=True)
+            short = self.tr("It came on {day}.")
+            self._say_since(told, short, lot, day, wrong=True)
             return False
         if lot.fed_from and since < lot.fed_from:
             day = lot.fed_from
             told = self.tr("Lot {lot} is fed only since {day}. Were these its bags? Better count from that day on.")
+            short = self.tr("Fed only since {day}.")
         elif signed_on and since < signed_on:
             day = signed_on
             told = self.tr("The line of lot {lot} was signed only on {day}. Better count from that day on.")
+            short = self.tr("Line signed on {day}.")
         if told and day:
-            self.since.say(told.format(lot=lot.lot_number, day=day_text(day)), care=True)
+            self._say_since(told, short, lot, day, wrong=False)
         return True
+
+    def _say_since(self, told: str, short: str, lot: Lot, day: date, *, wrong: bool) -> None:
+        said = day_text(day)
+        self.since.say(
+            told.format(lot=lot.lot_number, day=said), wrong=wrong, care=not wrong, short=short.format(day=said)
+        )
 
     def _beyond_the_plan(self) -> list[str]:
         """More feedings than the plan makes in those days, both ends counted in: asked, for the day may be wrong."""

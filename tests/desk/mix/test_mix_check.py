@@ -103,7 +103,7 @@ def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot
     assert [s.way for s in found.ways] == [SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE]
     assert found.ways[1].share == pytest.approx(0.1327, abs=1e-4)
     assert panel.verdict.verdict.text() == "Probably too strong, not sure yet"
-    assert "Today: feed it if water and powder were measured" in panel.verdict.today.text()  # calves are waiting
+    assert "Feed it if water and powder were measured" in panel.verdict.today.text()  # calves are waiting
     assert "Before the next check read plain water" in panel.verdict.doubts.text()
     assert "Milk replacers differ" in panel.verdict.way.text()
     # The label tells no moisture, so 4 % is taken (common practice, no source): 0.96 of the powder is dry matter.
@@ -133,7 +133,7 @@ def test_what_the_refractometer_should_show_is_told_before_and_beside_the_readin
     assert panel.verdict.verdict.text() == "Looks right"
     assert panel.verdict.verdict_card.property("tone") == ""
     assert told in panel.verdict.solids.text()
-    assert panel.verdict.today.text() == "Today: it can be fed, nothing speaks against it."
+    assert panel.verdict.today.text() == "It can be fed: nothing speaks against it."
     assert "Weighed mixes tell more" in panel.verdict.would_tell.text()
 
 
