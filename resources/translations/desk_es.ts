@@ -169,12 +169,24 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>El lote {lot} llegó apenas el {day}: cuente desde ese día o elija el lote que se usaba antes.</translation>
     </message>
     <message>
+        <source>It came on {day}.</source>
+        <translation>Llegó el {day}.</translation>
+    </message>
+    <message>
         <source>Lot {lot} is fed only since {day}. Were these its bags? Better count from that day on.</source>
         <translation>El lote {lot} se usa apenas desde el {day}. ¿Eran costales de este lote? Mejor cuente desde ese día.</translation>
     </message>
     <message>
+        <source>Fed only since {day}.</source>
+        <translation>Se da apenas desde el {day}.</translation>
+    </message>
+    <message>
         <source>The line of lot {lot} was signed only on {day}. Better count from that day on.</source>
         <translation>La línea del lote {lot} se firmó apenas el {day}. Mejor cuente desde ese día.</translation>
+    </message>
+    <message>
+        <source>Line signed on {day}.</source>
+        <translation>Línea firmada el {day}.</translation>
     </message>
     <message>
         <source>In those days the plan makes {most} at most: are the day and the feedings right?</source>
@@ -5948,12 +5960,12 @@ entre {low} y {high}
         <translation>En promedio nada indica que esté mal, pero las cubetas difieren: vea abajo.</translation>
     </message>
     <message>
-        <source>Today: it can be fed, nothing speaks against it.</source>
-        <translation>Hoy: puede darla, nada indica que esté mal.</translation>
+        <source>It can be fed: nothing speaks against it.</source>
+        <translation>Puede darla: nada indica que esté mal.</translation>
     </message>
     <message>
-        <source>Today: feed it if water and powder were measured as the chart says. This reading alone is no proof that it is wrong.</source>
-        <translation>Hoy: désela si el agua y el polvo se midieron como dice la tabla. Esta lectura sola no prueba que esté mal.</translation>
+        <source>Feed it if water and powder were measured as the chart says. This reading alone is no proof that it is wrong.</source>
+        <translation>Désela si el agua y el polvo se midieron como dice la tabla. Esta lectura sola no prueba que esté mal.</translation>
     </message>
     <message>
         <source>A mean reading between {low} and {high} °Brix would surely be right.</source>
