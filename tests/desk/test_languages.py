@@ -154,7 +154,8 @@ def test_the_language_of_the_paper_is_kept_and_proposed(qtbot: QtBot, desk: Desk
     assert desk.settings.now.paper_languages == ("en", "es")
     paper = PaperChoice(desk)
     qtbot.addWidget(paper)
-    paper.offer([], [], Paper.LETTER, lambda scoop: (), 0.0, lambda scoop: ScoopState.NO_LINE, lambda scoop: False)
+    state, no = (lambda scoop: ScoopState.NO_LINE), (lambda scoop: False)
+    paper.offer([], [], Paper.LETTER, lambda scoop: (), 0.0, state, wiped=no, drawn=no)
     assert paper.language.currentText() == "English and Spanish"
 
 
