@@ -240,7 +240,7 @@ class GroupSheet:
             return ()
         if self.rule.rule is ScoopRule.ONE_KIND:
             return trimmed_manner(self._feeding_g, tuple(self._kinds()), MOST_TRIMMED_SHARE)
-        return self._manner_by(self.ways)
+        return manner_of(self._feeding_g, self.ways, self.farm.tolerance_share, self._fractions(self.ways))
 
     def count_of(self, powder_g: float) -> ScoopCount | None:
         """The scoopfuls that people are told for so much powder; None where it is weighed or the water is trimmed."""
@@ -250,11 +250,9 @@ class GroupSheet:
         """The same by the scoopfuls of any lot, the water as it is; None where the plan has its powder weighed."""
         if not ways or powder_g <= 0 or self.rule.rule is ScoopRule.WEIGH:
             return None
-        tolerance = self.farm.tolerance_share
-        return usual(powder_g, ways, tolerance, fractions=self._fractions(ways), manner=self._manner_by(ways))
-
-    def _manner_by(self, ways: tuple[ScoopWay, ...]) -> tuple[ScoopWay, ...]:
-        return manner_of(self._feeding_g, ways, self.farm.tolerance_share, self._fractions(ways))
+        tolerance, parts = self.farm.tolerance_share, self._fractions(ways)
+        manner = manner_of(self._feeding_g, ways, tolerance, parts)
+        return usual(powder_g, ways, tolerance, fractions=parts, manner=manner)
 
     def _fractions(self, ways: tuple[ScoopWay, ...]) -> tuple[float, ...]:
         if self.rule.rule is not ScoopRule.FEWEST:

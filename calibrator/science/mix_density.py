@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.mixing import Powder
+from calibrator.science.mixing import Powder, mix_on_water
 from calibrator.science.refractometer import Doubt
 from calibrator.science.solids import Read, Solids, SolidsFrom, solids_read
 from calibrator.science.stats import mean_of, rounding_u, sum_of_squares, two_roundings_u
@@ -46,9 +46,8 @@ def _share_of_density(mix_g_per_ml: float, powder: Powder, temperature_c: float)
 
 def _density_of_share(share: float, powder: Powder, temperature_c: float) -> float:
     """The density of a mix with these solids, g/mL: `_share_of_density`, the other way round."""
-    between(share, 0.0, 0.6, "The solids", "0 and 60 %")
-    water = (1 - share) / density_g_per_ml(temperature_c)
-    return 1 / (water + share * powder.specific_volume_ml_per_g)
+    dry = between(share, 0.0, 0.6, "The solids", "0 and 60 %")
+    return mix_on_water(1000.0, dry / (1 - dry), powder, temperature_c).density_g_per_ml
 
 
 @dataclass(frozen=True)
@@ -102,8 +101,14 @@ class Hydrometer:
 
 def water_shows_sg(hydrometer: Hydrometer, temperature_c: float) -> float:
     """What a sound hydrometer shows in plain water of this temperature."""
+    return density_g_per_ml(temperature_c) * _sg_per_density(hydrometer, temperature_c)
+
+
+def _sg_per_density(hydrometer: Hydrometer, temperature_c: float) -> float:
+    """What a sound one shows for each g/mL: its scale is the density over that of water at its own temperature, and
+    the glass has grown with warmth (ISO 649-1)."""
     grown = 1 + GLASS_PER_C * (temperature_c - hydrometer.reference_c)
-    return density_g_per_ml(temperature_c) * grown / density_g_per_ml(hydrometer.reference_c)
+    return grown / density_g_per_ml(hydrometer.reference_c)
 
 
 def by_hydrometer(
@@ -123,7 +128,7 @@ def by_hydrometer(
         raise CannotCompute("Read the hydrometer once at least.")
     for sg in readings_sg:
         between(sg, 0.98, 1.15, "A hydrometer reading", "0.980 and 1.150")
-    to_density = density_g_per_ml(hydrometer.reference_c) / (1 + GLASS_PER_C * (temperature_c - hydrometer.reference_c))
+    to_density = 1 / _sg_per_density(hydrometer, temperature_c)
     shown = mean_of(readings_sg) - (hydrometer.offset or 0.0)
     sd, df = _spread(readings_sg, max(SG_SD, rounding_u(hydrometer.division)), SG_DF)
     unchecked = hydrometer.offset is None or hydrometer.overdue
@@ -140,9 +145,8 @@ def mix_shows_sg(share: float, hydrometer: Hydrometer, powder: Powder, temperatu
 
     Volumes add up, and the glass has grown with warmth (ISO 649-1). Raises CannotCompute for an impossible share.
     """
-    grown = 1 + GLASS_PER_C * (temperature_c - hydrometer.reference_c)
-    mix_g_per_ml = _density_of_share(share, powder, temperature_c)
-    return mix_g_per_ml * grown / density_g_per_ml(hydrometer.reference_c) + (hydrometer.offset or 0.0)
+    sound = _density_of_share(share, powder, temperature_c) * _sg_per_density(hydrometer, temperature_c)
+    return sound + (hydrometer.offset or 0.0)
 
 
 def mix_in_jug_g(share: float, jug_ml: float, powder: Powder, temperature_c: float) -> float:

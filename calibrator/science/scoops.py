@@ -302,8 +302,9 @@ def _as_meant(ways: Sequence[ScoopWay]) -> list[_Meant]:
     return found
 
 
+@lru_cache(maxsize=64)  # as `manner_of`
 def parts_of(
-    feeding_g: float, ways: Sequence[ScoopWay], tolerance_share: float, allowed: Sequence[float] = ()
+    feeding_g: float, ways: tuple[ScoopWay, ...], tolerance_share: float, allowed: tuple[float, ...] = ()
 ) -> tuple[float, ...]:
     """The `fractions` of a scoopful for a table of so much powder a feeding: whole ones, the part fills that a person
     `allowed`, and halves where one feeding is some scoopfuls to a scoop's line and half of one, within the tolerance

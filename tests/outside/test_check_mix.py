@@ -97,8 +97,8 @@ def test_fiellers_interval_is_where_the_prediction_band_is_crossed() -> None:
     check(f"{name} ends", "statsmodels, OLS", 13.5, band[1][0], 1e-9, LIBRARY)
 
 
-@pytest.mark.parametrize(("fat", "snf"), [(3.2, 8.5), (4.0, 8.9), (0.1, 9.0)])
-def test_solids_of_milk_from_its_density(fat: float, snf: float) -> None:
+def milk(fat: float, snf: float) -> tuple[Composition, float]:
+    """Its dry matter, and its density by the handbook's formula, g/mL."""
     parts = (fat, 0.385 * snf, 0.08 * snf)
     share = 100.0 / (fat + snf)
     label = Composition(
@@ -108,7 +108,12 @@ def test_solids_of_milk_from_its_density(fat: float, snf: float) -> None:
         fibre_pct=0.0,
         moisture_pct=0.0,
     )
-    density = 100 / (fat / 0.93 + snf / 1.608 + 100 - fat - snf)
+    return label, 100 / (fat / 0.93 + snf / 1.608 + 100 - fat - snf)
+
+
+@pytest.mark.parametrize(("fat", "snf"), [(3.2, 8.5), (4.0, 8.9), (0.1, 9.0)])
+def test_solids_of_milk_from_its_density(fat: float, snf: float) -> None:
+    label, density = milk(fat, snf)
     found = mix_density.by_jug([1000 * density], 1000.0, 0.0, 0.1, mixing.powder_from(label), 15.0)
     check(
         f"solids of milk of {fat} % fat and {snf} % solids-not-fat from its density, %",
@@ -117,6 +122,29 @@ def test_solids_of_milk_from_its_density(fat: float, snf: float) -> None:
         100 * found.share,
         0.55,
         "0.0015 g/mL between the formula and additive volumes is 0.5 % solids",
+    )
+
+
+@pytest.mark.parametrize(("fat", "snf"), [(3.2, 8.5), (4.0, 8.9), (0.1, 9.0)])
+def test_what_hydrometer_and_jug_show_in_milk(fat: float, snf: float) -> None:
+    from iapws import IAPWS97
+
+    label, density = milk(fat, snf)
+    share, powder = (fat + snf) / 100, mixing.powder_from(label)
+    name = f"milk of {fat} % fat and {snf} % solids-not-fat at 15 °C"
+    source = "Dairy handbook formula, density = 100/(F/0.93 + SNF/1.608 + W)"
+    note = "additive volumes of the label's parts"
+    held = mix_density.mix_in_jug_g(share, 1000.0, powder, 15.0)
+    check(f"a litre of {name}, g", source, 1000 * density, held, 1.6, note)
+    shown = mix_density.mix_shows_sg(share, mix_density.Hydrometer(reference_c=15.0), powder, 15.0)
+    water = IAPWS97(T=288.15, P=0.101325).rho / 1000
+    check(
+        f"a 15 °C hydrometer in {name}",
+        f"{source}; water: IAPWS-IF97, library iapws",
+        density / water,
+        shown,
+        0.0016,
+        note,
     )
 
 
