@@ -44,6 +44,11 @@ def percent(value: float) -> str:
     return units.show_percent(value, decimal_comma=decimal_comma())
 
 
+def signed_share(share: float, digits: int = 1) -> str:
+    """A share with its sign, as percent: "+2.4 %"; see `units.with_sign`."""
+    return units.with_sign(units.show_percent(100 * abs(share), digits, decimal_comma=decimal_comma()), share)
+
+
 def density(
     g_per_ml: float,
     system: UnitSystem,

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Farm, FillWay, ScoopRule, UnitSystem
@@ -145,7 +146,7 @@ def off_heading(sheet: GroupSheet | None) -> str:
 
 def error_text(line: SheetLine) -> str:
     """How far the count is off the weight beside it; where the water is trimmed to it, how far the strength is."""
-    return "–" if line.off_share is None else _signed(line.off_share)
+    return "–" if line.off_share is None else shown.signed_share(line.off_share)
 
 
 def error_words(line: SheetLine, to: Telling) -> str:
@@ -156,7 +157,7 @@ def error_words(line: SheetLine, to: Telling) -> str:
     spread = _percent(count.spread_95_share)
     if line.trimmed_share is not None:
         told = translate("TableWords", "water trimmed, {share} of everything; ± {spread}")
-        return told.format(share=_signed(line.trimmed_share), spread=spread)
+        return told.format(share=shown.signed_share(line.trimmed_share), spread=spread)
     off = _percent(abs(count.error_share))
     if off == _percent(0.0):
         return translate("TableWords", "on the weight ± {spread}").format(spread=spread)
@@ -194,12 +195,7 @@ def _solids_words(solids: str, low: str, high: str) -> str:
 def rounding_words(line: SheetLine) -> str:
     """What rounding water and powder did to the strength."""
     told = translate("TableWords", "Rounding of water and powder: strength {share}.")
-    return told.format(share=_signed(line.batch.ratio_error_share, 2))
-
-
-def _signed(share: float, digits: int = 1) -> str:
-    off = show_percent(100 * share, digits, decimal_comma=decimal_comma())
-    return off if off.startswith("−") else f"+{off}"
+    return told.format(share=shown.signed_share(line.batch.ratio_error_share, 2))
 
 
 def _percent(share: float) -> str:

@@ -41,6 +41,7 @@ from calibrator.units import (
     show_temperature,
     show_typed_percent,
     show_with_uncertainty,
+    with_sign,
 )
 
 Pairs = list[tuple[str, str]]
@@ -161,11 +162,12 @@ class Teller:
         weigh_in = self.facts.weigh_in
         if weigh_in.check_nominal_g is None or weigh_in.check_reading_g is None:
             return self.say(words.CHECK_NONE)
+        error_g = weigh_in.check_reading_g - weigh_in.check_nominal_g
         return self.say(
             words.CHECK_READ,
             nominal=_both_typed(weigh_in.check_nominal_typed, weigh_in.check_nominal_g),
             reading=_both_typed(weigh_in.check_reading_typed, weigh_in.check_reading_g),
-            error=f"{weigh_in.check_reading_g - weigh_in.check_nominal_g:+.2f}".replace("-", "−"),
+            error=with_sign(f"{abs(error_g):.2f}", error_g),
         )
 
     def how(self) -> Pairs:

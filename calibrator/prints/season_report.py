@@ -17,7 +17,7 @@ from calibrator.prints.season_told import RULES, WANTING, checks_told, finding_t
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, Charted
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
-from calibrator.units import HUNDREDTH_OZ_G, density_unit, show_density, show_mass, show_percent
+from calibrator.units import HUNDREDTH_OZ_G, density_unit, show_density, show_mass, show_percent, with_sign
 
 PAGES = 2
 MOST_FINDINGS = 6
@@ -90,9 +90,11 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     flow.heading(tongue(words.WHAT_HAPPENED))
     findings = facts.season.findings
     if (change := facts.change) is not None:
-        told = {"lot": plain(change.lot_number), "before": plain(change.before)}
+        told, share = {"lot": plain(change.lot_number), "before": plain(change.before)}, percent(change.share)
         sentence = words.LAST_CHANGE_LESS if change.share < 0 else words.LAST_CHANGE_MORE
-        flow.paragraph(tongue(sentence).format(**told, share=percent(change.share)))
+        if share == percent(0.0):
+            sentence = words.LAST_CHANGE_NONE
+        flow.paragraph(tongue(sentence).format(**told, share=share))
         for of in _corrected(change, facts.units, tongue):
             flow.paragraph(of)
     for finding in findings[-MOST_FINDINGS:]:
@@ -153,7 +155,7 @@ def _carried_row(one: Carried, units: UnitSystem, tongue: Tongue) -> TableRow:
         f"{low.rpartition(' ')[0]} – {high}",
         signed_percent(one.off_share),
         "–" if one.solids_share is None else show_percent(100 * one.solids_share, 1),
-        "–" if money is None else f"{'−' if money < 0 else '+'}{abs(money):.2f}",
+        "–" if money is None else with_sign(f"{abs(money):.2f}", money),
     )
     return TableRow(cells)
 

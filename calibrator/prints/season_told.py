@@ -11,7 +11,7 @@ from calibrator.science.lot_chart import Rule
 from calibrator.science.lot_step import Step
 from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
 from calibrator.science.season_spread import Do
-from calibrator.units import show_percent
+from calibrator.units import show_percent, with_sign
 
 RULES = {
     Rule.BEYOND: words.RULE_BEYOND,
@@ -41,8 +41,7 @@ def percent(share: float) -> str:
 
 def signed_percent(share: float) -> str:
     """A share with its sign."""
-    told = show_percent(100 * share, 1)
-    return told if told.startswith("−") else f"+{told}"
+    return with_sign(percent(share), share)
 
 
 def finding_told(finding: Finding, tongue: Tongue) -> str:

@@ -45,6 +45,7 @@ from calibrator.units.show import (
     span_from_default_unit,
     span_in_default_unit,
     whole_degrees,
+    with_sign,
 )
 
 __all__ = [
@@ -93,6 +94,7 @@ __all__ = [
     "span_from_default_unit",
     "span_in_default_unit",
     "whole_degrees",
+    "with_sign",
     "with_unit",
     "with_units_bound",
 ]

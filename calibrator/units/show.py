@@ -314,6 +314,16 @@ def show_typed_percent(percent: float, *, decimal_comma: bool = False) -> str:
     return with_comma(f"{trimmed(Fraction(percent), 2)} %", decimal_comma) if tellable(percent) else _NOTHING
 
 
+def with_sign(told: str, value: float) -> str:
+    """A difference that is told without its sign, with the sign of its value, the real minus: "+2.4 %", "−1.0 %".
+
+    What is told as nought has none: "0.0 %" is neither more nor less.
+    """
+    if not any(digit in told for digit in "123456789"):
+        return told
+    return f"{'−' if value < 0 else '+'}{told}"
+
+
 def show_number(value: float, digits: int = 1, unit: str = "", *, decimal_comma: bool = False) -> str:
     """A number with so many decimals, and the unit behind it where one is given: "1892.7 mL"."""
     if not tellable(value):

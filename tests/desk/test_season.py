@@ -20,6 +20,7 @@ from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import QApplication
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
+from season_rows import lot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.season import SeasonPage
@@ -32,7 +33,7 @@ from calibrator.desk.season.lots_item import side_by_side
 from calibrator.desk.season.lots_panel import GIVE_WAY
 from calibrator.desk.season.side_by_side import rows_of
 from calibrator.desk.season.why_words import sentence as why_sentence
-from calibrator.desk.season.words import weighed_words
+from calibrator.desk.season.words import change_words, weighed_words
 from calibrator.desk.season_paper import season_report_facts
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme, tokens
@@ -170,6 +171,12 @@ def test_a_few_lots_that_are_alike_say_so_with_their_limits_in_view(
     page.why.table.selectRow(0)  # nobody entered the room's humidity: words, and no picture of nothing
     assert "humidity" in page.why.sentence.text()
     assert not page.why.plot.isVisible()
+
+
+def test_a_lot_that_weighs_as_the_one_before_is_said_to() -> None:
+    before, last = lot(1, 0.55), lot(2, 0.5502)
+    assert change_words(before, last, -0.0004) == "A level scoop of lot 2 weighs as much as one of lot 1."
+    assert change_words(before, last, -0.0006) == "A level scoop of lot 2 weighs 0.1 % less than one of lot 1."
 
 
 def test_words_tell_what_the_last_lot_does_to_a_feeding(shown: Callable[[], SeasonPage], herd: Herd) -> None:

@@ -213,7 +213,9 @@ def test_the_table_of_lots_speaks_the_farms_unit(units: UnitSystem, unit: str, d
     assert density in told
 
 
-@pytest.mark.parametrize(("share", "told_as"), [(-0.05, "5.0 % less than"), (0.069, "6.9 % more than")])
+@pytest.mark.parametrize(
+    ("share", "told_as"), [(-0.05, "5.0 % less than"), (0.069, "6.9 % more than"), (-0.0004, "as much as")]
+)
 def test_the_last_change_of_lot_is_told(share: float, told_as: str) -> None:
     page = season_report(report(change=LastChange("26-2", "26-1", share))).pages[0]
     told = " ".join(one.text for one in texts(page)).replace("\u00a0", " ").replace("\u202f", " ")

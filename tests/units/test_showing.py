@@ -31,6 +31,7 @@ from calibrator.units import (
     show_with_uncertainty,
     span_from_default_unit,
     span_in_default_unit,
+    with_sign,
 )
 
 FARM, METRIC = UnitSystem.FARM, UnitSystem.METRIC
@@ -183,6 +184,22 @@ def test_scoops_and_densities_and_percents() -> None:
     assert show_percent(13.04) == "13.0 %"
     assert show_percent(13.05) == "13.1 %"
     assert show_percent(12.6, 0) == "13 %"
+
+
+@pytest.mark.parametrize(
+    ("share", "told"),
+    [
+        (0.024, "+2.4 %"),
+        (-0.01, "−1.0 %"),
+        (0.0, "0.0 %"),
+        (0.00049, "0.0 %"),
+        (-0.00049, "0.0 %"),
+        (-0.0005, "−0.1 %"),
+    ],
+)
+def test_a_difference_that_is_told_as_nought_has_no_sign(share: float, told: str) -> None:
+    assert with_sign(show_percent(100 * abs(share)), share) == told
+    assert with_sign("MXN 0,00", share) == "MXN 0,00"
 
 
 @pytest.mark.parametrize(

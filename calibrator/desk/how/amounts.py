@@ -38,9 +38,8 @@ def masses(low_g: float, high_g: float, system: UnitSystem) -> str:
 
 
 def signed_mass(mass_g: float, system: UnitSystem) -> str:
-    """A weight with its sign, the real minus."""
-    told = mass(mass_g, system)
-    return told if told.startswith("−") else f"+{told}"
+    """A weight with its sign."""
+    return units.with_sign(mass(abs(mass_g), system), mass_g)
 
 
 def mass_and_grams(mass_g: float, system: UnitSystem) -> str:

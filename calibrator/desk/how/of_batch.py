@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.how import amounts
 from calibrator.desk.how.of_warmth import of_warmth
@@ -12,7 +13,6 @@ from calibrator.desk.how.working import (
     figure,
     interval,
     percent,
-    signed,
     translate,
 )
 from calibrator.desk.rate_words import group_text, rate_text
@@ -60,7 +60,7 @@ def _amounts(sheet: PlanSheet, group: GroupSheet, line: SheetLine, row: BatchRow
         Part(
             translate("How", "What rounding does"),
             translate("How", "powder to water as measured out ÷ as wanted − 1"),
-            signed(line.batch.ratio_error_share, 2),
+            shown.signed_share(line.batch.ratio_error_share, 2),
         ),
     )
     return Working(title, parts, (WATER,), words)
@@ -115,7 +115,9 @@ def _water(line: SheetLine, to: Telling, row: BatchRow | None) -> Part:
     what = translate("How", "Water in a batch")
     if line.trimmed_share is not None:
         working = translate("How", "drawn to suit whole scoopfuls: {share} of everything")
-        return Part(what, working.format(share=signed(line.trimmed_share)), water_text(line.batch.mix.water_ml, to))
+        return Part(
+            what, working.format(share=shown.signed_share(line.trimmed_share)), water_text(line.batch.mix.water_ml, to)
+        )
     if row is None:
         return Part(what, translate("How", "as asked for"), water_text(line.batch.mix.water_ml, to))
     working = translate("How", "a batch's share is {exact}; to the step that this farm draws water in")
@@ -194,7 +196,7 @@ def _off(line: SheetLine, count: ScoopCount, system: UnitSystem) -> tuple[Part, 
         return ()
     wanted = translate("How", "count ÷ powder by weight − 1: {count} ÷ {powder}")
     told = wanted.format(count=amounts.mass(count.total_g, system), powder=amounts.mass(line.powder_g, system))
-    return (Part(translate("How", "Off by"), told, signed(count.error_share)),)
+    return (Part(translate("How", "Off by"), told, shown.signed_share(count.error_share)),)
 
 
 def _strength(group: GroupSheet, line: SheetLine, *, assumed: bool) -> Working:

@@ -11,7 +11,6 @@ from calibrator.desk.how.working import (
     Working,
     figure,
     percent,
-    signed,
     translate,
 )
 from calibrator.desk.speech import decimal_comma
@@ -117,7 +116,7 @@ def of_old_line(old: OldLine, target_g: float, tolerance_share: float, system: U
         Part(
             translate("How", "Against the target"),
             f"{amounts.mass(old.delivers_g, system)} ÷ {amounts.mass(target_g, system)} − 1",
-            signed(old.share),
+            shown.signed_share(old.share),
         ),
         _wanted(target_g, tolerance_share, system),
         Part(

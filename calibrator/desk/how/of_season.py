@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.how import amounts
 from calibrator.desk.how.working import (
@@ -14,11 +15,10 @@ from calibrator.desk.how.working import (
     figure,
     interval,
     percent,
-    signed,
     translate,
 )
 from calibrator.desk.season.facts import Meaning
-from calibrator.desk.season.words import money_text, rule_words, weighed_words
+from calibrator.desk.season.words import money_text, rule_words, signed_money_text, weighed_words
 from calibrator.model import Farm, SeasonLot, UnitSystem
 from calibrator.science.carried_over import settling_as_before
 from calibrator.science.charts import LIMIT_SD, newest_weight
@@ -84,7 +84,7 @@ def _on_chart(lot: SeasonLot, own: Sequence[Charted], lot_sd: float | None, syst
                 density=amounts.bare_density(lot.density_g_per_ml, system),
                 middle=amounts.bare_density(charted.middle_g_per_ml, system),
             ),
-            signed(charted.off, 2),
+            shown.signed_share(charted.off, 2),
         ),
         *_limits(lot, charted, lot_sd),
         *_running(own),
@@ -109,9 +109,12 @@ def _running(own: Sequence[Charted]) -> Iterator[Part]:
     if len(own) > 1:
         working = translate("How", "{new} × this lot + {old} × the running mean before: {off}, {before}")
         told = working.format(
-            new=figure(new, 3), old=figure(1 - new, 3), off=signed(charted.off, 2), before=signed(own[-2].running, 2)
+            new=figure(new, 3),
+            old=figure(1 - new, 3),
+            off=shown.signed_share(charted.off, 2),
+            before=shown.signed_share(own[-2].running, 2),
         )
-    yield Part(translate("How", "Running mean"), told, signed(charted.running, 2))
+    yield Part(translate("How", "Running mean"), told, shown.signed_share(charted.running, 2))
     if charted.running_reach is not None:
         spread = translate("How", "from the same spreads, each weighted as it counts in it")
         yield Part(translate("How", "Limits of the running mean"), spread, f"± {percent(charted.running_reach, 2)}")
@@ -125,7 +128,7 @@ def of_meaning(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Working:
         Part(
             translate("How", "Against the target"),
             f"{amounts.mass(carried.mass_g, farm.units)} ÷ {amounts.mass(carried.target_g, farm.units)} − 1",
-            signed(carried.share),
+            shown.signed_share(carried.share),
         ),
         Part(
             translate("How", "95 % interval"),
@@ -195,13 +198,12 @@ def _money(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Iterator[Part]:
         return
     working = translate("How", "{share} of {daily} of powder a day × price ÷ weight of a package: {price} ÷ {package}")
     told = working.format(
-        share=signed(meaning.carried.share),
+        share=shown.signed_share(meaning.carried.share),
         daily=amounts.mass(meaning.daily_g, farm.units),
         price=money_text(lot.price_per_package or 0.0, farm),
         package=amounts.mass(lot.package_mass_g or 0.0, farm.units),
     )
-    sign = "−" if meaning.money_a_day < 0 else "+"
-    yield Part(translate("How", "Money a day"), told, f"{sign}{money_text(meaning.money_a_day, farm)}")
+    yield Part(translate("How", "Money a day"), told, signed_money_text(meaning.money_a_day, farm))
 
 
 def of_inside(lot: SeasonLot, found: InsideLot, system: UnitSystem) -> Working:
@@ -260,5 +262,5 @@ def _told_inside(found: InsideLot) -> Iterator[Part]:
     if what is None:
         return
     caption, working = what
-    ends = interval(signed(found.low_share), signed(found.high_share))
-    yield Part(caption, working.format(p=percent(found.p)), f"{signed(found.share)} ({ends})")
+    ends = interval(shown.signed_share(found.low_share), shown.signed_share(found.high_share))
+    yield Part(caption, working.format(p=percent(found.p)), f"{shown.signed_share(found.share)} ({ends})")

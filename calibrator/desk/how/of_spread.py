@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
-from calibrator.desk.how.working import Part, Working, figure, interval, percent, signed, translate
+from calibrator.desk.how.working import Part, Working, figure, interval, percent, translate
 from calibrator.desk.season.why_words import cause_words, interval_words, per_words, told_words
 from calibrator.science.components import Components
 from calibrator.science.season_spread import SpreadFindings
@@ -112,7 +113,7 @@ def of_effect(effect: Effect) -> tuple[Working, ...]:
     )
     parts = (
         Part(translate("How", "Lots that tell it"), translate("How", "those where it is entered"), str(effect.lots)),
-        Part(_effect_caption(effect), _effect_working(effect), signed(effect.share, 2)),
+        Part(_effect_caption(effect), _effect_working(effect), shown.signed_share(effect.share, 2)),
         Part(translate("How", "95 % interval"), _interval_working(effect), interval_words(effect)),
         Part(
             translate("How", "By chance alone"),

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.how import amounts
-from calibrator.desk.how.working import GUM, Part, Working, figure, interval, percent, signed, translate
+from calibrator.desk.how.working import GUM, Part, Working, figure, interval, percent, translate
 from calibrator.model import UnitSystem
 from calibrator.science.feeders import Person, Sd, TrialFindings
 
@@ -53,7 +54,11 @@ def _person(one: Person, mean_g: float, system: UnitSystem) -> tuple[Part, ...]:
     off = f"{amounts.mass(one.mean_g, system)} ÷ {amounts.mass(mean_g, system)} − 1; {fills}"
     scatter = translate("How", "standard deviation of that person's fills, 95 % interval by chi-square")
     return (
-        Part(one.name, off, f"{signed(one.share)} ({interval(signed(one.low), signed(one.high))})"),
+        Part(
+            one.name,
+            off,
+            f"{shown.signed_share(one.share)} ({interval(shown.signed_share(one.low), shown.signed_share(one.high))})",
+        ),
         Part(translate("How", "Scatter"), scatter, _sd(Sd(one.sd_share, one.sd_low, one.sd_high))),
     )
 

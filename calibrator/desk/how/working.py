@@ -47,12 +47,6 @@ def percent(share: float, digits: int = 1) -> str:
     return figure(100 * share, digits, "%")
 
 
-def signed(share: float, digits: int = 1) -> str:
-    """A share with its sign, the real minus."""
-    told = percent(share, digits)
-    return told if told.startswith("−") else f"+{told}"
-
-
 def interval(low: str, high: str) -> str:
     return translate("How", "{low} to {high}").format(low=low, high=high)
 

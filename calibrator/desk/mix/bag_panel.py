@@ -32,7 +32,7 @@ from calibrator.desk.words import watch_words
 from calibrator.model import BagCount, Lot, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
 from calibrator.science.errors import CannotCompute
-from calibrator.units import Kind
+from calibrator.units import Kind, with_sign
 from calibrator.units.bare import Bare
 
 BAGS, FEEDINGS = Bare("6", 0.5, 5000.0), Bare("480", 1.0, 1_000_000.0)
@@ -386,14 +386,13 @@ class BagPanel(QWidget):
     def _line(self, count: BagCount) -> str:
         found = self._result_of(count)
         text = self.tr("{since} to {until}: bags {bags}, {feedings}, {mean} each ({share})")
-        sign = "+" if found.share >= 0 else "−"
         return text.format(
             since=day_text(count.since),
             until=day_text(count.at.astimezone().date()),
             bags=count.bags_typed,
             feedings=counted.feedings(count.feedings),
             mean=mass(found.mean_g, self.desk.system),
-            share=f"{sign}{percent(abs(found.share))}",
+            share=with_sign(percent(abs(found.share)), found.share),
         )
 
     def _result_of(self, count: BagCount) -> BagResult:

@@ -15,6 +15,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.trust_words import moment
 from calibrator.model import UnitSystem
 from calibrator.science.check_season import Mean, off_share
+from calibrator.units import with_sign
 
 if TYPE_CHECKING:
     from calibrator.desk.mix.check_plot import CheckPoint, CountPoint
@@ -145,7 +146,7 @@ def feeders_words(apart: dict[str, Mean]) -> str:
 
 def signed(share: float) -> str:
     """A share off the target with its sign."""
-    return f"{'+' if share >= 0 else '−'}{percent(abs(share))}"
+    return with_sign(percent(abs(share)), share)
 
 
 def day_number(at: datetime) -> float:

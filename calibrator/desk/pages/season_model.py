@@ -7,16 +7,16 @@ from typing import Any
 
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from calibrator.desk import shown
 from calibrator.desk.plain_text import on_screen, tip
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.words import (
     density_text,
     interval_text,
     mass_text,
-    money_text,
     named_with_state,
     share_text,
-    signed_share,
+    signed_money_text,
     wanting_words,
     weighed_words,
 )
@@ -138,7 +138,7 @@ def _searched(lot: SeasonLot) -> str:
 
 def _change(facts: SeasonFacts, place: int) -> str:
     before = facts.before(place)
-    return signed_share(change_share(before, facts.lots[place])) if before else "–"
+    return shown.signed_share(change_share(before, facts.lots[place])) if before else "–"
 
 
 def _feeding(facts: SeasonFacts, place: int) -> str:
@@ -155,7 +155,7 @@ def _money(facts: SeasonFacts, place: int) -> str:
     meaning = facts.meaning(place)
     if meaning is None or meaning.money_a_day is None:
         return "–"
-    return f"{'+' if meaning.money_a_day >= 0 else '−'}{money_text(meaning.money_a_day, facts.farm)}"
+    return signed_money_text(meaning.money_a_day, facts.farm)
 
 
 def _why_not_told(facts: SeasonFacts, place: int, field: str) -> str:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.how.of_season import of_inside
 from calibrator.desk.how.view import how_button
@@ -14,7 +15,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.season.facts import Bag, SeasonFacts
-from calibrator.desk.season.words import mass_text, share_text, signed_share
+from calibrator.desk.season.words import mass_text, share_text
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
@@ -157,8 +158,8 @@ class InsidePanel(QWidget):
             Inside.ONE_OFF: self.tr("One bag is {share} off ({low} to {high})."),
             Inside.TOO_FEW: self.tr("Too few bags to tell. Weigh one scoopful of each bag that is opened."),
         }[found.told]
-        ends = {"low": signed_share(found.low_share), "high": signed_share(found.high_share)}
-        return text.format(share=signed_share(found.share), **ends)
+        ends = {"low": shown.signed_share(found.low_share), "high": shown.signed_share(found.high_share)}
+        return text.format(share=shown.signed_share(found.share), **ends)
 
     def _advice(self, found: InsideLot | None, bags: list[Bag], *, level: bool) -> str:
         """What to do; a scoop that is used level has no mark that could hold or move."""
@@ -214,7 +215,7 @@ class InsidePanel(QWidget):
             )
             told = text.format(
                 day=day_text(bags[-1].on),
-                share=signed_share(now.bag.share),
+                share=shown.signed_share(now.bag.share),
                 tolerance=share_text(facts.farm.tolerance_share),
             )
             return f"{told} {twice if now.off_again else again}"

@@ -11,7 +11,6 @@ from calibrator.desk.season.words import (
     mass_text,
     named_with_state,
     share_text,
-    signed_share,
     weighed_words,
 )
 from calibrator.desk.speech import day_text
@@ -29,7 +28,7 @@ def beside_words(first: SeasonLot, second: SeasonLot) -> str:
     """Do two lots differ, and by how much? Raises CannotCompute where their figures cannot be compared."""
     found = difference_share(first, second)
     names = {"first": first.lot_number, "second": second.lot_number}
-    ends = {"low": signed_share(found.low), "high": signed_share(found.high)}
+    ends = {"low": shown.signed_share(found.low), "high": shown.signed_share(found.high)}
     if not found.differs:
         text = translate(
             "SideBySide",
@@ -105,7 +104,7 @@ def _told(facts: SeasonFacts, place: int) -> list[str]:
         product,
         f"{day_text(lot.made_on)}, {day_text(lot.arrived_on)}",
         shown.density(lot.density_g_per_ml, system, lot.density_half_width_g_per_ml, brief=True),
-        signed_share(lot.settling_factor - 1) if lot.settling_u > 0 else "–",  # taken over, not weighed
+        shown.signed_share(lot.settling_factor - 1) if lot.settling_u > 0 else "–",  # taken over, not weighed
         _line(lot, system),
         _feeding(meaning, system) if meaning else "–",
         humidity,

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.clock import DayForm, day_text
-from calibrator.desk.season.words import signed_share
+from calibrator.desk import shown
 from calibrator.science.why import LEAST_LOTS, Cause, Effect, Told
 
 translate = QCoreApplication.translate
@@ -50,14 +50,16 @@ def effect_words(effect: Effect) -> str:
     """The figure; a dash where there is none."""
     if effect.told is Told.TOO_FEW:
         return "–"
-    return signed_share(effect.share)
+    return shown.signed_share(effect.share)
 
 
 def interval_words(effect: Effect) -> str:
     """Its 95 % interval; a dash where there is none."""
     if effect.told is Told.TOO_FEW:
         return "–"
-    return translate("Why", "{low} to {high}").format(low=signed_share(effect.low), high=signed_share(effect.high))
+    return translate("Why", "{low} to {high}").format(
+        low=shown.signed_share(effect.low), high=shown.signed_share(effect.high)
+    )
 
 
 def level_words(cause: Cause, level: str) -> str:
@@ -72,7 +74,7 @@ def sentence(effect: Effect) -> str:
     name = cause_words(effect.cause)
     if effect.told is Told.TOO_FEW:
         return translate("Why", "{cause}: cannot tell. {why}").format(cause=name, why=_lacking(effect))
-    share, interval = signed_share(effect.share), interval_words(effect)
+    share, interval = shown.signed_share(effect.share), interval_words(effect)
     if effect.told is Told.CANNOT_TELL:
         text = translate(
             "Why", "{cause}: cannot tell. {share} {per} agrees with these lots, and so does none ({interval})."

@@ -18,7 +18,7 @@ from calibrator.model import Farm, LotPoint, SeasonLot, UnitSystem
 from calibrator.science.carried_over import Wanting
 from calibrator.science.lot_chart import Rule
 from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
-from calibrator.units import show_mass, show_percent
+from calibrator.units import show_mass, show_percent, with_sign
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
@@ -55,12 +55,6 @@ def share_text(share: float, digits: int = 1) -> str:
     return show_percent(100 * abs(share), digits, decimal_comma=decimal_comma())
 
 
-def signed_share(share: float, digits: int = 1) -> str:
-    """A share with its sign."""
-    told = show_percent(100 * share, digits, decimal_comma=decimal_comma())
-    return told if told.startswith("−") else f"+{told}"
-
-
 def density_text(lot: SeasonLot | LotPoint, system: UnitSystem) -> str:
     """A lot's density with its unit, to the place that its interval leaves it, as on every other page."""
     return shown.density(lot.density_g_per_ml, system, lot.density_half_width_g_per_ml, interval=False, brief=True)
@@ -81,6 +75,11 @@ def mass_text(mass_g: float, system: UnitSystem) -> str:
 def money_text(amount: float, farm: Farm) -> str:
     """An amount of money, its sign left out."""
     return price_text(abs(amount), farm.currency, decimal_comma=decimal_comma())
+
+
+def signed_money_text(amount: float, farm: Farm) -> str:
+    """An amount of money with its sign."""
+    return with_sign(money_text(amount, farm), amount)
 
 
 def said(finding: Finding) -> Said:
@@ -137,7 +136,7 @@ def _new_scoop(found: NewScoop) -> Said:
             "Season",
             "Densities stepped by {share} with it: one of the two volumes may be wrong. Weigh water in the new "
             "scoop. The fill mark holds all the same, for the volume cancels in it.",
-        ).format(share=signed_share(found.step.share))
+        ).format(share=shown.signed_share(found.step.share))
     else:
         do = translate("Season", "Density shows no step with it: both volumes agree.")
         if found.step is None:
@@ -180,7 +179,7 @@ def _points(percent: float) -> str:
 
 def _out_of_line(found: OutOfLine) -> Said:
     what = translate("Season", "lot {lot} is {off} off the average of this powder.").format(
-        lot=found.at.lot_number, off=signed_share(found.off)
+        lot=found.at.lot_number, off=shown.signed_share(found.off)
     )
     return Said(
         month_text(found.at.at.date()),
@@ -201,7 +200,9 @@ def rule_words(rule: Rule) -> str:
 
 def change_words(before: SeasonLot, last: SeasonLot, share: float) -> str:
     """How a lot stands to the one before, by a level scoop."""
-    if share >= 0:
+    if share_text(share) == share_text(0.0):
+        text = translate("Season", "A level scoop of lot {last} weighs as much as one of lot {before}.")
+    elif share > 0:
         text = translate("Season", "A level scoop of lot {last} weighs {share} more than one of lot {before}.")
     else:
         text = translate("Season", "A level scoop of lot {last} weighs {share} less than one of lot {before}.")
@@ -259,7 +260,7 @@ def bags_off_words(found: Counted, farm: Farm) -> str:
     return text.format(
         lot=found.lot.lot_number,
         mass=mass_text(found.result.mean_g, farm.units),
-        share=signed_share(found.result.share),
+        share=shown.signed_share(found.result.share),
         since=day_text(found.count.since),
         until=day_text(found.at.astimezone().date()),
     )

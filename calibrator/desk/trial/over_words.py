@@ -6,10 +6,11 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
-from calibrator.desk.trial.words import far, less_words, more_words, percent, signed
+from calibrator.desk.trial.words import far, less_words, more_words, percent
 from calibrator.desk.trial.work import OverTime
 from calibrator.model import FeederTrial, FillWay
 from calibrator.science.feeders import Level
@@ -37,7 +38,7 @@ def habit_words(one: Habit, trials: Sequence[FeederTrial], way: FillWay) -> str:
     """One person's share trial by trial, what lasted, what changed, and what to practise."""
     each = "; ".join(
         translate("Trial", "{share} on {day}").format(
-            share=signed(share), day=day_text(trial.started_at.astimezone().date())
+            share=shown.signed_share(share), day=day_text(trial.started_at.astimezone().date())
         )
         for share, trial in zip(one.each, trials, strict=True)
     )
@@ -72,7 +73,7 @@ def _level_words(one: Habit, way: FillWay) -> str:
 
 
 def _between(text: str, one: Habit) -> str:
-    return text.format(low=signed(one.low), high=signed(one.high))
+    return text.format(low=shown.signed_share(one.low), high=shown.signed_share(one.high))
 
 
 def over_words(found: Habits) -> str:

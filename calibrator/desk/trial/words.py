@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import decimal_comma
@@ -45,7 +46,7 @@ def _level_words(one: Person, way: FillWay) -> str:
     if one.level is Level.ALIKE:
         return translate("Trial", "{name} fills as the others do.").format(name=name)
     text = translate("Trial", "Whether {name} fills as the others do, these fills cannot tell ({low} to {high}).")
-    return text.format(name=name, low=signed(one.low), high=signed(one.high))
+    return text.format(name=name, low=shown.signed_share(one.low), high=shown.signed_share(one.high))
 
 
 def less_words(way: FillWay) -> str:
@@ -93,11 +94,6 @@ def figures_words(found: TrialFindings) -> str:
 def far(share: float) -> str:
     """With two people the upper end is so far that a figure would only puzzle."""
     return percent(share) if share < 1 else translate("Trial", "unknown: too few people")
-
-
-def signed(share: float) -> str:
-    """A share with its sign."""
-    return f"{'+' if share >= 0 else '−'}{percent(share)}"
 
 
 def asked_words(person: str, missing: int) -> str:

@@ -11,7 +11,6 @@ from calibrator.desk.parts import Tone
 from calibrator.desk.weigh_in.words import (
     MOST_PROPOSED,
     plan_words,
-    signed_percent,
     still_planned_words,
     unbroken,
 )
@@ -37,7 +36,7 @@ def where_words(line: Line, system: UnitSystem) -> str:
 
 def level_words(line: Line) -> str:
     """That level scoopfuls alone do, and how near they come."""
-    return counted.level_alone(line.full_scoops + 1).format(share=signed_percent(line.error_share))
+    return counted.level_alone(line.full_scoops + 1).format(share=shown.signed_share(line.error_share))
 
 
 def line_problem_words(line: Line, tolerance_share: float) -> str:
@@ -46,7 +45,7 @@ def line_problem_words(line: Line, tolerance_share: float) -> str:
         return ""
     left_out = line.mass_g / line.target_g
     if line.problem is MarkProblem.TOO_NEAR_FLOOR and line.full_scoops and left_out <= tolerance_share:
-        return counted.without_the_last(line.full_scoops).format(share=signed_percent(-left_out))
+        return counted.without_the_last(line.full_scoops).format(share=shown.signed_share(-left_out))
     return {
         MarkProblem.TOO_NEAR_FLOOR: translate(
             "WeighInWords",
@@ -67,7 +66,7 @@ def old_line_words(old: OldLine, system: UnitSystem, *, moved: bool = False, fed
     """
     delivers = translate(
         "WeighInWords", "With the old line a feeding of this lot would weigh {mass} ({share})."
-    ).format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    ).format(mass=shown.mass(old.delivers_g, system), share=shown.signed_share(old.share))
     delivers = _with_manner(delivers, old)
     if old.verdict == OldLineVerdict.KEEP:
         return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
@@ -101,7 +100,7 @@ def level_instead_words(old: OldLine, system: UnitSystem) -> str:
         "WeighInWords",
         "It is not needed: use the scoop level. With the old line a feeding would weigh {mass} ({share}).",
     )
-    told = words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    told = words.format(mass=shown.mass(old.delivers_g, system), share=shown.signed_share(old.share))
     return _with_manner(told, old)
 
 
@@ -138,7 +137,7 @@ def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem, *
             "({share}).",
         ),
     }[old.verdict]
-    told = words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    told = words.format(mass=shown.mass(old.delivers_g, system), share=shown.signed_share(old.share))
     if not tried:
         return told
     # The step Mark told another figure, before there were such fills.
@@ -179,7 +178,7 @@ def far_off_words(found: OldLine, system: UnitSystem) -> str:
         "WeighInWords",
         "A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along "
         "the wall, not from the bottom up. Is the line really there?",
-    ).format(mass=shown.mass(found.delivers_g, system), share=signed_percent(found.share))
+    ).format(mass=shown.mass(found.delivers_g, system), share=shown.signed_share(found.share))
 
 
 def would_weigh_words(
@@ -199,7 +198,7 @@ def would_weigh_words(
     told = words.format(
         line=unbroken(shown.length(line_mm, system)),
         mass=unbroken(shown.fine_mass(found.delivers_g, system)),
-        share=signed_percent(found.share),
+        share=shown.signed_share(found.share),
     )
     return told, "" if inside else "warn"
 

@@ -358,10 +358,5 @@ def unbroken(length: str) -> str:
     return length.replace(" ", "\u00a0")
 
 
-def signed_percent(share: float) -> str:
-    """A share with its sign, as percent: +2.4 %."""
-    return ("+" if share > 0 else "") + shown.percent(100 * share)
-
-
 def title(guide: Guide) -> str:
     return translate("WeighInWords", "Weigh-in of lot {number}").format(number=guide.lot.lot_number)
