@@ -202,7 +202,7 @@ class _Counted(QObject):
         return self.tr("%n fills are there already.", "", count)
 
     def cells_to_mend(self, count: int) -> str:
-        return self.tr("%n cells have to be mended in the file first; nothing is brought in before.", "", count)
+        return self.tr("%n cells have to be corrected in the file first; nothing is brought in before.", "", count)
 
 
 counted = _Counted()

@@ -127,7 +127,7 @@ SENTENCES = (
         "make your change again.",
     ),
     QT_TRANSLATE_NOOP("Records", "There is no {kind} with the name {id} in these records. Refresh the page."),
-    QT_TRANSLATE_NOOP("Records", "This {kind} cannot be kept: {fault}. Mend it and try again."),
+    QT_TRANSLATE_NOOP("Records", "This {kind} cannot be kept: {fault}. Correct it and try again."),
     QT_TRANSLATE_NOOP(
         "Records",
         "This {kind} names something that is not in these records. Refresh the page and try again.",
@@ -183,7 +183,7 @@ SENTENCES = (
     ),
     QT_TRANSLATE_NOOP(
         "Records",
-        "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
+        "{file}, entry {entry}: {fault}. Correct the file and try again; nothing was brought in.",
     ),
     QT_TRANSLATE_NOOP(
         "Records",
@@ -244,7 +244,7 @@ SENTENCES = (
     ),
     QT_TRANSLATE_NOOP(
         "Records",
-        "{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. Mend that"
+        "{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. Correct that"
         " row, or save the file anew in the spreadsheet program. Nothing was brought in.",
     ),
     QT_TRANSLATE_NOOP(

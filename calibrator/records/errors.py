@@ -59,7 +59,7 @@ SENTENCES = {
     "edited_meanwhile": "This {kind} was changed meanwhile on another page or computer. Look at the newer "
     "telling, then make your change again.",
     "unknown": "There is no {kind} with the name {id} in these records. Refresh the page.",
-    "not_kept": "This {kind} cannot be kept: {fault}. Mend it and try again.",
+    "not_kept": "This {kind} cannot be kept: {fault}. Correct it and try again.",
     "refers": "This {kind} names something that is not in these records. Refresh the page and try again.",
     "other_farm": "This {kind} belongs to another farm and cannot be moved. Enter a new one instead.",
     "frozen": "This weigh-in is signed off and cannot be changed. Start a new weigh-in for the lot.",
@@ -79,7 +79,7 @@ SENTENCES = {
     "import_unreadable": "{file} cannot be read: {fault}. Nothing was brought in.",
     "import_version": "{file} cannot be read: it has format version {found}, and this program reads {known}. Nothing "
     "was brought in.",
-    "import_fault": "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
+    "import_fault": "{file}, entry {entry}: {fault}. Correct the file and try again; nothing was brought in.",
     "foreign_password": "{file} is locked with a password. Open it in the spreadsheet program, save it without one, "
     "and choose it again. Nothing was brought in.",
     "foreign_other": "{file} is a file of another program or an older kind (.xls, .xlsb, .ods). Open it in the "
@@ -104,7 +104,7 @@ SENTENCES = {
     "foreign_broken": "{file} is damaged, or not written as a workbook should be. Open it in the spreadsheet program, "
     "save it anew as .xlsx or CSV, and choose that file. Nothing was brought in.",
     "foreign_quotes": "{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. "
-    "Mend that row, or save the file anew in the spreadsheet program. Nothing was brought in.",
+    "Correct that row, or save the file anew in the spreadsheet program. Nothing was brought in.",
     "foreign_letters": "{file}, row {row}: the letters cannot be read in the chosen way. Choose another way to read "
     "letters. Nothing was brought in.",
     "no_backup": "There is no backup {place}. Choose another one.",

@@ -368,10 +368,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n cells have to be mended in the file first; nothing is brought in before.</source>
+        <source>%n cells have to be corrected in the file first; nothing is brought in before.</source>
         <translation>
-            <numerusform>%n cell has to be mended in the file first; nothing is brought in before.</numerusform>
-            <numerusform>%n cells have to be mended in the file first; nothing is brought in before.</numerusform>
+            <numerusform>%n cell has to be corrected in the file first; nothing is brought in before.</numerusform>
+            <numerusform>%n cells have to be corrected in the file first; nothing is brought in before.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

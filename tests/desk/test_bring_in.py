@@ -164,7 +164,7 @@ def test_faults_are_listed_with_row_and_column_and_nothing_is_added(opened: Open
     assert told == [
         ["5", "Weight (oz)", "twelve"], ["6", "Lot", ""], ["7", "Date", "31/31/2025"], ["7", "Bag", "x"],
     ]  # fmt: skip
-    assert dialog.outcome.told.text().startswith("4 cells have to be mended")
+    assert dialog.outcome.told.text().startswith("4 cells have to be corrected")
     dialog.close()
     assert desk.records.version() == version
 

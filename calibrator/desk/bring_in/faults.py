@@ -41,8 +41,8 @@ def not_alike(row: int, other: str) -> str:
 def unworked() -> str:
     return translate(
         "BringIn",
-        "The spreadsheet has no value here: a formula that was not worked out, or an error. Mend it there and save the "
-        "file anew.",
+        "The spreadsheet has no value here: a formula that was not worked out, or an error. Correct it there and save "
+        "the file anew.",
     )
 
 
@@ -52,12 +52,12 @@ def day_words(code: str, days: Sequence[date]) -> str:
         text = translate("BringIn", "This can be {one} or {other}. Choose the order of this column's days.")
         return text.format(one=day_text(days[0]), other=day_text(days[-1]))
     if code == "to_come":
-        return translate("BringIn", "This day is still to come. Mend it in the file.")
+        return translate("BringIn", "This day is still to come. Correct it in the file.")
     if code == "too_early":
-        return translate("BringIn", "This day is before the year 2000. Mend it in the file.")
+        return translate("BringIn", "This day is before the year 2000. Correct it in the file.")
     if code == "no_such_day":
         return translate(
-            "BringIn", "There is no such day in the chosen order. Mend it in the file, or choose another order."
+            "BringIn", "There is no such day in the chosen order. Correct it in the file, or choose another order."
         )
     return translate("BringIn", "This is no day. Write it like 2026-03-02.")
 
@@ -96,7 +96,7 @@ def a_share() -> str:
 
 
 def tare_too_heavy() -> str:
-    return translate("BringIn", "The empty scoop weighs more than the filled one. Mend one of the two.")
+    return translate("BringIn", "The empty scoop weighs more than the filled one. Correct one of the two.")
 
 
 def no_tare() -> str:
@@ -104,11 +104,11 @@ def no_tare() -> str:
 
 
 def made_later() -> str:
-    return translate("BringIn", "The lot was made after it arrived. Mend one of the two days.")
+    return translate("BringIn", "The lot was made after it arrived. Correct one of the two days.")
 
 
 def over_whole() -> str:
-    return translate("BringIn", "Protein, fat, fiber, ash and moisture together are more than 100 %. Mend them.")
+    return translate("BringIn", "Protein, fat, fiber, ash and moisture together are more than 100 %. Correct them.")
 
 
 def no_powder(light: bool) -> str:

@@ -32,7 +32,7 @@ class OutcomeStep(QWidget):
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self.lots, self.weighed, self.faults, self.there = Lines(self), Lines(self), Lines(self), Lines(self)
         self.views: dict[Lines, QTableView] = {
-            self.faults: lines_view(self.faults, self.tr("Cells to mend")),
+            self.faults: lines_view(self.faults, self.tr("Cells to correct")),
             self.lots: lines_view(self.lots, self.tr("New lots")),
             self.weighed: lines_view(self.weighed, self.tr("New weigh-ins")),
             self.there: lines_view(self.there, self.tr("There already")),
@@ -58,7 +58,7 @@ class OutcomeStep(QWidget):
         self._show_there(work)
         self.tabs.clear()
         captions = {
-            self.faults: self.tr("To mend: {count}"),
+            self.faults: self.tr("To correct: {count}"),
             self.lots: self.tr("New lots: {count}"),
             self.weighed: self.tr("New weigh-ins: {count}"),
             self.there: self.tr("There already: {count}"),
