@@ -415,23 +415,23 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>La fila {row} dice {other} del mismo lote. Ponga lo mismo en las dos.</translation>
     </message>
     <message>
-        <source>The spreadsheet has no value here: a formula that was not worked out, or an error. Mend it there and save the file anew.</source>
-        <translation>La hoja de cálculo no tiene valor aquí: una fórmula sin calcular o un error. Corríjalo allí y guarde el archivo de nuevo.</translation>
-    </message>
-    <message>
         <source>This can be {one} or {other}. Choose the order of this column&apos;s days.</source>
         <translation>Puede ser {one} o {other}. Elija el orden de los días de esta columna.</translation>
     </message>
     <message>
-        <source>This day is still to come. Mend it in the file.</source>
+        <source>The spreadsheet has no value here: a formula that was not worked out, or an error. Correct it there and save the file anew.</source>
+        <translation>La hoja de cálculo no tiene valor aquí: una fórmula sin calcular o un error. Corríjalo allí y guarde el archivo de nuevo.</translation>
+    </message>
+    <message>
+        <source>This day is still to come. Correct it in the file.</source>
         <translation>Este día todavía no llega. Corríjalo en el archivo.</translation>
     </message>
     <message>
-        <source>This day is before the year 2000. Mend it in the file.</source>
+        <source>This day is before the year 2000. Correct it in the file.</source>
         <translation>Este día es anterior al año 2000. Corríjalo en el archivo.</translation>
     </message>
     <message>
-        <source>There is no such day in the chosen order. Mend it in the file, or choose another order.</source>
+        <source>There is no such day in the chosen order. Correct it in the file, or choose another order.</source>
         <translation>No existe tal día en el orden elegido. Corríjalo en el archivo o elija otro orden.</translation>
     </message>
     <message>
@@ -471,20 +471,20 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Es menos de uno por ciento. Si quiere decir una quinta parte, escriba 20.</translation>
     </message>
     <message>
-        <source>The empty scoop weighs more than the filled one. Mend one of the two.</source>
+        <source>The empty scoop weighs more than the filled one. Correct one of the two.</source>
         <translation>La medida vacía pesa más que la llena. Corrija una de las dos.</translation>
+    </message>
+    <message>
+        <source>The lot was made after it arrived. Correct one of the two days.</source>
+        <translation>El lote se fabricó después de recibirse. Corrija uno de los dos días.</translation>
+    </message>
+    <message>
+        <source>Protein, fat, fiber, ash and moisture together are more than 100 %. Correct them.</source>
+        <translation>Proteína, grasa, fibra, ceniza y humedad juntas pasan de 100 %. Corríjalas.</translation>
     </message>
     <message>
         <source>The weight of the empty scoop is missing in this row.</source>
         <translation>En esta fila falta el peso de la medida vacía.</translation>
-    </message>
-    <message>
-        <source>The lot was made after it arrived. Mend one of the two days.</source>
-        <translation>El lote se fabricó después de recibirse. Corrija uno de los dos días.</translation>
-    </message>
-    <message>
-        <source>Protein, fat, fiber, ash and moisture together are more than 100 %. Mend them.</source>
-        <translation>Proteína, grasa, fibra, ceniza y humedad juntas pasan de 100 %. Corríjalas.</translation>
     </message>
     <message>
         <source>No scoopful of this scoop is as light as that. Look at the unit and the scoop.</source>
@@ -6269,10 +6269,6 @@ entre {low} y {high}
         <translation>Lo que resulta del archivo</translation>
     </message>
     <message>
-        <source>Cells to mend</source>
-        <translation>Celdas por corregir</translation>
-    </message>
-    <message>
         <source>New lots</source>
         <translation>Lotes nuevos</translation>
     </message>
@@ -6285,7 +6281,11 @@ entre {low} y {high}
         <translation>Ya estaban</translation>
     </message>
     <message>
-        <source>To mend: {count}</source>
+        <source>Cells to correct</source>
+        <translation>Celdas por corregir</translation>
+    </message>
+    <message>
+        <source>To correct: {count}</source>
         <translation>Por corregir: {count}</translation>
     </message>
     <message>
@@ -7301,10 +7301,6 @@ entre {low} y {high}
         <translation>En estos registros no hay nada ({kind}) con el nombre {id}. Abra otra vez la página.</translation>
     </message>
     <message>
-        <source>This {kind} cannot be kept: {fault}. Mend it and try again.</source>
-        <translation>Esto ({kind}) no se puede guardar: {fault}. Corríjalo y pruebe otra vez.</translation>
-    </message>
-    <message>
         <source>This {kind} names something that is not in these records. Refresh the page and try again.</source>
         <translation>Esto ({kind}) menciona algo que no está en estos registros. Abra otra vez la página y pruebe de nuevo.</translation>
     </message>
@@ -7369,10 +7365,6 @@ entre {low} y {high}
         <translation>No se puede leer {file}: tiene la versión de formato {found} y este programa lee la {known}. No se trajo nada.</translation>
     </message>
     <message>
-        <source>{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.</source>
-        <translation>{file}, entrada {entry}: {fault}. Corrija el archivo y pruebe otra vez; no se trajo nada.</translation>
-    </message>
-    <message>
         <source>{file} is locked with a password. Open it in the spreadsheet program, save it without one, and choose it again. Nothing was brought in.</source>
         <translation>{file} está protegido con contraseña. Ábralo en la hoja de cálculo, guárdelo sin ella y elíjalo de nuevo. No se trajo nada.</translation>
     </message>
@@ -7421,7 +7413,15 @@ entre {low} y {high}
         <translation>{file} está dañado o no está escrito como un libro de cálculo. Ábralo en la hoja de cálculo, guárdelo de nuevo como .xlsx o CSV y elija ese archivo. No se trajo nada.</translation>
     </message>
     <message>
-        <source>{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. Mend that row, or save the file anew in the spreadsheet program. Nothing was brought in.</source>
+        <source>This {kind} cannot be kept: {fault}. Correct it and try again.</source>
+        <translation>Esto ({kind}) no se puede guardar: {fault}. Corríjalo y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>{file}, entry {entry}: {fault}. Correct the file and try again; nothing was brought in.</source>
+        <translation>{file}, entrada {entry}: {fault}. Corrija el archivo y pruebe otra vez; no se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. Correct that row, or save the file anew in the spreadsheet program. Nothing was brought in.</source>
         <translation>{file}, fila {row}: una comilla se abre y no se cierra, o sigue texto después de la que cierra. Corrija esa fila o guarde el archivo de nuevo en la hoja de cálculo. No se trajo nada.</translation>
     </message>
     <message>
@@ -9236,6 +9236,10 @@ entre {low} y {high}
     <message>
         <source>The running mean has left its limits: density has been creeping.</source>
         <translation>El promedio móvil salió de sus límites: la densidad se ha ido corriendo.</translation>
+    </message>
+    <message>
+        <source>A level scoop of lot {last} weighs as much as one of lot {before}.</source>
+        <translation>Una medida al ras del lote {last} pesa lo mismo que una del lote {before}.</translation>
     </message>
     <message>
         <source>A level scoop of lot {last} weighs {share} more than one of lot {before}.</source>
@@ -14872,7 +14876,7 @@ Sign off all the same? The record will say so.</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n cells have to be mended in the file first; nothing is brought in before.</source>
+        <source>%n cells have to be corrected in the file first; nothing is brought in before.</source>
         <translation>
             <numerusform>Primero hay que corregir %n celda en el archivo; antes no se trae nada.</numerusform>
             <numerusform>Primero hay que corregir %n celdas en el archivo; antes no se trae nada.</numerusform>

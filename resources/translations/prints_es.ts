@@ -1154,5 +1154,9 @@
             <source>By the bags counted, a feeding got (from the target): {lots}.</source>
             <translation>Según los costales contados, una toma llevó (respecto a lo deseado): {lots}.</translation>
         </message>
+        <message>
+            <source>By the scoop, lot {lot} weighs as much as lot {before}.</source>
+            <translation>Por medida, el lote {lot} pesa lo mismo que el lote {before}.</translation>
+        </message>
     </context>
 </TS>
