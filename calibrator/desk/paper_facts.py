@@ -229,6 +229,7 @@ def _row(
         additives=tuple(zip(sheet.additives, line.additives_g, strict=True)),
         portions=line.portions.count if line.portions else 1,
         portion_g=line.portions.each_g if line.portions else 0.0,
+        for_water=line.batch.for_water,
     )
 
 

@@ -10,7 +10,7 @@ from functools import cached_property
 from math import inf
 
 from calibrator.model import Farm, Lot, PlanGroup, Scoopfuls, ScoopRule, SignOff, UnitSystem, Vessel
-from calibrator.science.batch import BatchTable, Rounded, calves_served, rounded, scaled
+from calibrator.science.batch import BatchTable, Rounded, calves_served, moves_powder, rounded, scaled
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mixing import Mix, Powder, mix_of
@@ -186,6 +186,20 @@ class GroupSheet:
         batches_g = self.table.powder_g / self.table.batches * self.shares[0]
         heaviest_g = float(batches_g.max(initial=0.0))
         return portions(heaviest_g, self.capacity_g, self.resolution_g) is not None
+
+    @cached_property
+    def powder_goes_by_water(self) -> bool:
+        """Whether rounding moves the water of any row so far that its powder goes by it; no row is worked out for
+        it."""
+        water_ml = self.table.water_ml / self.table.batches
+        step = water_step_ml(self.farm, float(water_ml.min(initial=inf)))
+        return self.rule.rule is not ScoopRule.ONE_KIND and moves_powder(water_ml, step)
+
+    @cached_property
+    def parts(self) -> tuple[float, ...]:
+        """The parts of a scoopful that a count may end in; () where all are whole."""
+        parts = self._fractions(self.ways) if self._feeding_g > 0 else ()
+        return tuple(part for part in parts if part < 1)
 
     def _make(self, number: int) -> SheetLine:
         row = self.table[number]

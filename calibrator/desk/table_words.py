@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
+from math import inf
 
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import shown
-from calibrator.desk.sheets import GroupSheet, SheetLine
+from calibrator.desk.sheets import GroupSheet, SheetLine, water_step_ml
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Farm, FillWay, ScoopRule, UnitSystem
 from calibrator.science.delivered import delivered
 from calibrator.science.heat import scalds_in_seconds
 from calibrator.science.portions import most_at_once_g
 from calibrator.science.scoopfuls import ScoopWay, filled_otherwise
+from calibrator.science.scoops import HALF
 from calibrator.units import Kind, show_both, show_length, show_mass, show_percent, show_volume
 from calibrator.values import dataclass
 
@@ -196,6 +198,32 @@ def rounding_words(line: SheetLine) -> str:
     """What rounding water and powder did to the strength."""
     told = translate("TableWords", "Rounding of water and powder: strength {share}.")
     return told.format(share=shown.signed_share(line.batch.ratio_error_share, 2))
+
+
+def goes_by_water_words(sheet: GroupSheet, to: Telling) -> str:
+    """Why powder is more or less than the calves times their own; blank where no row has it so."""
+    if not sheet.powder_goes_by_water:
+        return ""
+    told = translate(
+        "TableWords", "Water is rounded to {step}; in small batches the powder goes with it, so the strength holds."
+    )
+    return told.format(step=_held(water_text(water_step_ml(to.farm, inf), to)))
+
+
+def parts_words(sheet: GroupSheet) -> str:
+    """How a part of a scoopful is measured; blank where the counts have none."""
+    told = []
+    to_line = any(way.way is FillWay.TO_MARK for way in sheet.ways)
+    if HALF in sheet.parts and to_line:
+        told.append(
+            translate(
+                "TableWords",
+                "1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight.",
+            )
+        )
+    if set(sheet.parts) - {HALF} or (sheet.parts and not to_line):
+        told.append(translate("TableWords", "A part of a scoopful without a line is filled by eye; weighing is surer."))
+    return " ".join(told)
 
 
 def _percent(share: float) -> str:

@@ -31,7 +31,8 @@ class ChartRow:
     Levels stand above the vessel's floor, as a stick in it reads: of the water alone, and of the finished mix.
     `fits` is False where the vessel would run over. `additives` pairs what is weighed in besides the powder with
     its weight in g. `many` scoopfuls are better weighed, and the row says so. Powder that the scale does not weigh at
-    once is weighed in `portions` of `portion_g`.
+    once is weighed in `portions` of `portion_g`. `for_water`: rounding moved the water so far that the powder goes by
+    it.
     """
 
     calves: int
@@ -49,6 +50,7 @@ class ChartRow:
     additives: tuple[tuple[str, float], ...] = ()
     portions: int = 1
     portion_g: float = 0.0
+    for_water: bool = False
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from calibrator.model import FillWay, UnitSystem
 from calibrator.prints import words
-from calibrator.prints.chart_facts import WallChart
+from calibrator.prints.chart_facts import ChartRow, WallChart
 from calibrator.prints.chart_words import weighed
 from calibrator.prints.emblems import warning
 from calibrator.prints.fit import Fitted, fit_block, fit_line, plain
 from calibrator.prints.fonts import width_mm
+from calibrator.prints.label_facts import HALF_SHARE
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet
 from calibrator.science.heat import SCALD_CAUTION_C
 from calibrator.science.scoopfuls import MOST_COUNTABLE
-from calibrator.units import show_mass, show_temperature
+from calibrator.units import show_mass, show_temperature, show_volume
+from calibrator.units.registry import to_base
 from calibrator.values import dataclass
 
 _SIZE, _LEAST = 4.1, 2.6
@@ -46,10 +52,24 @@ def cautions(facts: WallChart, tongue: Tongue) -> list[str]:
         told.append(tongue(words.MANY_SCOOPFULS).format(most=MOST_COUNTABLE))
     if any(weighed(row, facts) and not row.many for row in rows):
         told.append(tongue(words.NO_COUNT_NEAR))
+    told += _measuring(facts, rows, tongue)
     if any(row.portions > 1 for row in rows):
         capacity = show_mass(facts.scale_most_g, facts.units)
         told.append(tongue(words.SCALE_MOST).format(capacity=capacity))
     return [*told, tongue(words.FOLLOW_LABEL), tongue(words.DUST)]
+
+
+def _measuring(facts: WallChart, rows: Sequence[ChartRow], tongue: Tongue) -> Iterator[str]:
+    """What a reader asks who checks the powder by hand, or comes to half a scoopful."""
+    parts = [part for row in rows for part in row.scoopfuls if part.count % 1]
+    halves = [part for part in parts if part.way is FillWay.TO_MARK and part.count % 1 == HALF_SHARE]
+    if halves:
+        yield tongue(words.HALF_TO_LINE)
+    if len(halves) < len(parts):
+        yield tongue(words.PART_BY_EYE)
+    if facts.water_step and any(row.for_water for row in rows):
+        step_ml = float(to_base(Fraction(facts.water_step), "qt" if facts.units is UnitSystem.FARM else "L"))
+        yield tongue(words.GOES_BY_WATER).format(step=show_volume(step_ml, facts.units, step=facts.water_step))
 
 
 def lay_foot(facts: WallChart, said: Words, width_mm: float) -> Foot:

@@ -86,6 +86,13 @@ BETTER_PORTIONS = QT_TRANSLATE_NOOP("Prints", "better weigh {times}")
 SCALE_MOST = QT_TRANSLATE_NOOP("Prints", "The scale weighs {capacity} at most, pail included.")
 MANY_SCOOPFULS = QT_TRANSLATE_NOOP("Prints", "Over {most} scoopfuls are easily miscounted: weigh the powder.")
 NO_COUNT_NEAR = QT_TRANSLATE_NOOP("Prints", "A row without scoopfuls: no count comes near enough, weigh it.")
+GOES_BY_WATER = QT_TRANSLATE_NOOP(
+    "Prints", "Water is rounded to {step}; in small batches the powder goes with it, so the strength holds."
+)
+HALF_TO_LINE = QT_TRANSLATE_NOOP(
+    "Prints", "1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight."
+)
+PART_BY_EYE = QT_TRANSLATE_NOOP("Prints", "A part of a scoopful without a line is filled by eye; weighing is surer.")
 COLD_WEATHER = QT_TRANSLATE_NOOP("Prints", "For cold weather, below {limit}")
 TWO_LOTS = QT_TRANSLATE_NOOP("Prints", "ONE BATCH FROM TWO LOTS")
 WHOLE_SCOOPFULS = QT_TRANSLATE_NOOP("Prints", "in batches: the nearest whole scoopful")

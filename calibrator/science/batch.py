@@ -33,6 +33,7 @@ __all__ = [
     "group_mix",
     "mix_per_calf",
     "most_calves",
+    "moves_powder",
     "rounded",
     "scaled",
     "table",
@@ -212,12 +213,13 @@ def usual_waters(rows: BatchTable, today: int, step_ml: float) -> tuple[float, f
 class Rounded:
     """A mix as it will be measured out; `ratio_error_share` is its ratio ÷ the wanted one − 1.
 
-    `for_water` tells that the powder goes by the rounded water, not by what the calves are to get.
+    `for_water` tells that rounding moved the water so far that the powder goes by it, not by what the calves are to
+    get.
     """
 
     mix: Mix
     ratio_error_share: float
-    for_water: bool = True
+    for_water: bool = False
 
 
 def rounded(
@@ -230,11 +232,20 @@ def rounded(
     of 0 leaves a figure as it is. Raises CannotCompute for negative steps or no water left.
     """
     water = _to_step(mix.water_ml, not_negative(water_step_ml, "The step of the water"))
-    close = abs(water / mix.water_ml - 1) <= WATER_CLOSE
-    powder_g = mix.powder_g if close else mix.powder_g * water / mix.water_ml
+    far = _is_far(water, mix.water_ml)
+    powder_g = mix.powder_g * water / mix.water_ml if far else mix.powder_g
     powder_g = _to_step(powder_g, not_negative(powder_step_g, "The step of the scale"))
     made = mix_of(water, powder_g, powder, water_temperature_c)
-    return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0, not close)
+    return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0, far)
+
+
+def moves_powder(water_ml: NDArray[np.float64], step_ml: float) -> bool:
+    """Whether rounding any of these to the step moves it so far that its powder goes by it; a step of 0 rounds none."""
+    return any(_is_far(_to_step(each, step_ml), each) for each in water_ml.tolist())
+
+
+def _is_far(rounded_ml: float, water_ml: float) -> bool:
+    return abs(rounded_ml / water_ml - 1) > WATER_CLOSE
 
 
 def _to_step(value: float, step: float) -> float:

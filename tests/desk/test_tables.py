@@ -25,7 +25,18 @@ from calibrator.desk.pages.volume_table import VolumeColumn
 from calibrator.desk.theme import Theme
 from calibrator.desk.widgets.roomy_table import RoomyTable
 from calibrator.desk.window import LEAST_WHOLE, RAIL_PX
-from calibrator.model import Composition, Plan, PrintKind, Scoopfuls, ScoopMarked, ScoopRule, UnitSystem, VolumeMeans
+from calibrator.model import (
+    Composition,
+    MixingRate,
+    Plan,
+    PrintKind,
+    RateBasis,
+    Scoopfuls,
+    ScoopMarked,
+    ScoopRule,
+    UnitSystem,
+    VolumeMeans,
+)
 from calibrator.records import Records
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9  # the density at which the red scoop holds ten ounces
@@ -109,7 +120,7 @@ def test_a_digit_too_many_is_asked_about_once_and_kept_by_a_second_enter(
 ) -> None:
     plan = herd.plan("Milk", group(16))
     page = shown()
-    field, question = page.view.today.rows[0].calves, page.view.question
+    field, question = page.view.today.rows[0].calves, page.view.today.rows[0].question
 
     def kept() -> int:
         return herd.records.find(Plan, plan.id).groups[0].calves
@@ -133,6 +144,53 @@ def test_a_digit_too_many_is_asked_about_once_and_kept_by_a_second_enter(
     assert kept() == 410
     page.leave()
     assert kept() == 41  # nothing typed is lost
+
+
+def test_a_digit_too_many_is_asked_about_beneath_the_group_it_means(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    plan = herd.plan("Milk", group(16, "hutches"), group(30, "pens"))
+    page = shown()
+    first, second = page.view.today.rows
+    qtbot.keyClicks(first.calves, "0")
+    qtbot.keyClick(first.calves, Qt.Key.Key_Return)
+    assert first.question.words == "16 before. Is 160 right?"
+    assert (first.question.isVisible(), second.question.isVisible()) == (True, False)
+    assert first.isAncestorOf(first.question)
+    first.question._yes.click()
+    assert [one.calves for one in herd.records.find(Plan, plan.id).groups] == [160, 30]
+    assert not first.question.isVisible()
+
+
+def test_where_rounded_water_takes_the_powder_along_row_and_foot_say_so(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    """Five calves of 15 oz made up to 3 qt: 13.4 qt of water are drawn as 13 1/2, and 75 oz become 75.7."""
+    rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=15 * OZ_G, volume_ml=3 * QT_ML)
+    three = replace(group(5, rate=rate, means=VolumeMeans.FINISHED_MIX), volume_ml=3 * QT_ML)
+    herd.plan("Milk", three, count_from=3, count_to=6, counts=())
+    herd.plan("Water", group(5))
+    page = shown()
+    told = "Water is rounded to 1/4\u00a0qt; in small batches the powder goes with it, so the strength holds."
+    assert today(page)[:2] == ("3 gal 1 1/2 qt", "4 lb 11.7 oz")
+    assert page.view.today.rows[0].powder.note.text() == "goes by the rounded water"
+    assert told in page.view.temperature.text()
+    page.open(next(plan.id for plan in herd.records.every(Plan, herd.farm.id) if plan.name == "Water"))
+    assert page.view.today.rows[0].powder.note.text() == ""
+    assert "rounded" not in page.view.temperature.text()
+
+
+@pytest.mark.parametrize(
+    ("parts", "half", "eye"), [((), False, False), ((0.5,), True, False), ((0.25, 0.5, 0.75), True, True)]
+)
+def test_how_a_part_of_a_scoopful_is_measured_stands_beneath_the_table(
+    shown: Callable[[], TablesPage], herd: Herd, parts: tuple[float, ...], half: bool, eye: bool
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Milk", group(30), scoopfuls=Scoopfuls(rule=ScoopRule.FEWEST, part_fills=parts))
+    told = shown().view.temperature.text()
+    assert ("1/2 to the line: fill to the ½ line on the label" in told) is half
+    assert ("A part of a scoopful without a line is filled by eye" in told) is eye
 
 
 @pytest.mark.parametrize(

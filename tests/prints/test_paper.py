@@ -31,7 +31,7 @@ from calibrator.prints import chart as wall_chart_module
 from calibrator.prints import fonts
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_columns import LEAST_TYPE_MM, row_shapes
-from calibrator.prints.chart_facts import ScoopPart
+from calibrator.prints.chart_facts import ScoopPart, WallChart
 from calibrator.prints.chart_layout import Band, split, styles
 from calibrator.prints.chart_scoopfuls import TIGHT_SUBS_MM, Style, words_below
 from calibrator.prints.chart_words import count_text, row_cells
@@ -461,6 +461,27 @@ def test_a_chart_says_why_a_row_is_better_weighed_or_has_no_scoopfuls() -> None:
     shown = told(wall_chart(replace(facts, groups=(weighed_below(facts),))))
     assert none in shown
     assert many not in shown
+
+
+def test_a_chart_says_where_half_a_scoopful_goes_and_why_powder_goes_by_the_water() -> None:
+    half, eye = "1/2 to the line: fill to the ½ line on the label", "A part of a scoopful without a line"
+    water = "Water is rounded to 1/4 qt; in small batches the powder goes with it"
+    whole = told(wall_chart(chart(range(20, 24), today=22)))
+    assert not any(words in whole for words in (half, eye, water))
+    for way, count, words in (
+        (FillWay.TO_MARK, 13.5, half),
+        (FillWay.LEVEL, 13.5, eye),
+        (FillWay.TO_MARK, 13.25, eye),
+    ):
+        shown = told(wall_chart(of_one_row(scoopfuls=(ScoopPart(scoop_name="Red", way=way, count=count),))))
+        assert [each for each in (half, eye, water) if each in shown] == [words]
+    assert water in told(wall_chart(replace(of_one_row(for_water=True), water_step=0.25)))
+
+
+def of_one_row(**more: object) -> WallChart:
+    facts = chart((9,), today=9)
+    (alone,) = facts.groups
+    return replace(facts, groups=(replace(alone, rows=tuple(replace(each, **more) for each in alone.rows)),))
 
 
 def test_the_rate_is_told_as_laid_down_and_not_to_the_step_of_the_scale() -> None:

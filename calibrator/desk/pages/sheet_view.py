@@ -23,12 +23,19 @@ from calibrator.desk.rate_words import group_text, mass_text, osmolality_text, r
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.strength_words import at_risk, osmolality_caution, strength_cautions
-from calibrator.desk.table_words import Telling, heavy_text, scald_words, scoops_words, telling
+from calibrator.desk.table_words import (
+    Telling,
+    goes_by_water_words,
+    heavy_text,
+    parts_words,
+    scald_words,
+    scoops_words,
+    telling,
+)
 from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
 from calibrator.desk.widgets.calm_box import CalmTabs
-from calibrator.desk.widgets.question import Question
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Plan, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
@@ -58,8 +65,6 @@ class SheetView(QWidget):
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
         self.today.finished.connect(self.calves_finished)
-        self.question = Question(self.tr("Yes, it is"))
-        self.question.hide()
         self.scald, self.hot_water = label("", "caution"), label("", "caution")
         self.order = label("", "quiet")
         self.trouble = label("", "caution")
@@ -98,7 +103,6 @@ class SheetView(QWidget):
             self.trouble,
             self.day_bar,
             self.today,
-            self.question,
             self.hot_water,
             self.scald,
             self.order,
@@ -399,7 +403,7 @@ class SheetView(QWidget):
 
     def _tell_foot(self, sheet: GroupSheet, plan: Plan) -> None:
         """What holds for every row of a table."""
-        told = []
+        told: list[str] = []
         if plan.warmth is None:
             drawn = show_both(plan.water_temperature_c, Kind.TEMPERATURE, sheet.farm.units)
             told.append(self.tr("Water at {temperature}.").format(temperature=drawn))
@@ -410,4 +414,5 @@ class SheetView(QWidget):
         if sheet.table.vessel and sheet.table.most_calves is not None:
             served = self.tr("One {vessel} serves at most {calves} a batch.")
             told.append(served.format(vessel=sheet.table.vessel.name, calves=counted.calves(sheet.table.most_calves)))
-        self.temperature.setText(" ".join(told))
+        told += [goes_by_water_words(sheet, telling(sheet)), parts_words(sheet)]
+        self.temperature.setText(" ".join(filter(None, told)))

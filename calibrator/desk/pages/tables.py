@@ -82,7 +82,7 @@ class TablesPage(Page):
         self._stack.currentChanged.connect(self._say_where)
         self.view.calves_typed.connect(self._type_calves)
         self.view.calves_finished.connect(self._finish_calves)
-        self.view.question.answered.connect(self._keep_calves)
+        self.view.today.answered.connect(self._keep_calves)
         self.view.weigh_in_wanted.connect(self._start_weigh_in)
         self.view.changes_seen.connect(self._see_changes)
         self.view.lot_bar.lot_chosen.connect(self._show_lot)
@@ -332,7 +332,7 @@ class TablesPage(Page):
     def _type_calves(self, number: int, calves: int) -> None:
         if self._plan is None:
             return
-        self.view.question.withdraw()
+        self.view.today.withdraw_questions()
         groups = list(self._plan.groups)
         groups[number] = replace(groups[number], calves=calves)
         self._plan = replace(self._plan, groups=tuple(groups))
@@ -342,13 +342,10 @@ class TablesPage(Page):
         """Keep the counts; one with a digit too many or too few is asked about first, and kept by whoever goes on."""
         if self.desk.records.read_only:
             return
-        found = [(was, now) for was, now in self._counts() if is_digit_off(was, now)]
         text = self.tr("{before} before. Is {now} right?")
-        doubt = " ".join(text.format(before=was, now=now) for was, now in found)
-        if self.view.question.settled(doubt, found):
+        doubts = [text.format(before=was, now=now) if is_digit_off(was, now) else "" for was, now in self._counts()]
+        if self.view.today.settled(doubts):
             self._keep_calves()
-        else:
-            self.view.question.show()
 
     def _counts(self) -> list[tuple[int, int]]:
         """Each group's count as kept and as typed."""
@@ -358,7 +355,7 @@ class TablesPage(Page):
         return [(was.calves, now.calves) for was, now in pairs]
 
     def _keep_calves(self) -> None:
-        self.view.question.withdraw()
+        self.view.today.withdraw_questions()
         plan = self._plan
         if plan is None or not self._dirty or self.desk.records.read_only:
             return

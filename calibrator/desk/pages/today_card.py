@@ -31,6 +31,7 @@ from calibrator.desk.warmth import Warm
 from calibrator.desk.warmth_words import warm_text
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.later import take_turn
+from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.saying import text_height
 from calibrator.model import PlanGroup, ScoopRule
 from calibrator.science.as_fed import Rest
@@ -141,7 +142,9 @@ class TodayRow(QWidget):
         self.water, self.powder, self.scoops = Figure(), Figure(), Figure()
         self._name_figures(1)
         self.more = label("", "quiet")
-        self.more.hide()
+        self.question = Question(self.tr("Yes, it is"))
+        for each in (self.more, self.question):
+            each.hide()
         self._lay_out()
 
     def tell(self, sheet: GroupSheet, warm: Warm | None = None, rest: Rest | None = None) -> None:
@@ -165,7 +168,8 @@ class TodayRow(QWidget):
             return
         self._name_figures(line.batches)
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
-        besides = (portions_text(line, to), additives_text(line, sheet, to))
+        by_water = self.tr("goes by the rounded water") if line.batch.for_water else ""
+        besides = (by_water, portions_text(line, to), additives_text(line, sheet, to))
         self.powder.tell(each_text(line, powder_text(line.powder_g, to)), "\n".join(filter(None, besides)))
         if sheet.rule.rule is ScoopRule.WEIGH:
             self.scoops.tell(scoops_text(line, to), self.tr("as the plan says"))
@@ -181,6 +185,13 @@ class TodayRow(QWidget):
         self._tell_vessel(sheet, line, to)
         warmth = warm_text(line, warm, sheet.farm.hot_water, to) if warm else ""
         _say(self.more, "\n".join(text for text in (levels_text(line, to), warmth) if text))
+
+    def settled(self, doubt: str) -> bool:
+        """Whether the count is not to be asked about; else it is."""
+        settled = self.question.settled(doubt, doubt)
+        if not settled:
+            self.question.show()
+        return settled
 
     def _name_figures(self, batches: int) -> None:
         """ "2 × 5" was read as two scoopfuls, or as the morning's and the evening's."""
@@ -233,13 +244,16 @@ class TodayRow(QWidget):
         body.addLayout(line)
         self.more.setContentsMargins(NAME_WIDTH + 2 * SPACE, 0, 0, 0)
         body.addWidget(self.more)
+        body.addWidget(self.question)
 
 
 class TodayCard(QFrame):
-    """Today's counts of a plan's groups. `typed` tells group and calves with every keystroke."""
+    """Today's counts of a plan's groups. `typed` tells group and calves with every keystroke, `answered` that a count
+    which was asked about is right."""
 
     typed = Signal(int, int)
     finished = Signal()
+    answered = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -271,12 +285,22 @@ class TodayCard(QFrame):
                 rests[number] if number < len(rests) else None,
             )
 
+    def settled(self, doubts: Sequence[str]) -> bool:
+        """Whether no group's count is to be asked about; a doubt is told beneath the group it means, blank for none."""
+        settled = [each.settled(doubt) for each, doubt in zip(self.rows, doubts, strict=True)]  # each tells its own
+        return all(settled)
+
+    def withdraw_questions(self) -> None:
+        for each in self.rows:
+            each.question.withdraw()
+
     def _make_rows(self, groups: Sequence[PlanGroup]) -> None:
         clear(self._layout)
         self.rows = [TodayRow(number, group, len(groups) == 1) for number, group in enumerate(groups)]
         for number, made in enumerate(self.rows):
             made.typed.connect(self.typed)
             made.finished.connect(self.finished)
+            made.question.answered.connect(self.answered)
             if number:
                 self._layout.addWidget(rule())
             self._layout.addWidget(made)
