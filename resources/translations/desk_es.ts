@@ -9913,10 +9913,6 @@ entre {low} y {high}
         <translation>Tabla de mezcla</translation>
     </message>
     <message>
-        <source>Yes, it is</source>
-        <translation>Sí, está bien</translation>
-    </message>
-    <message>
         <source>Group {number}</source>
         <translation>Grupo {number}</translation>
     </message>
@@ -11882,6 +11878,18 @@ Sign off all the same? The record will say so.</source>
         <translation>justo en el peso ± {spread}</translation>
     </message>
     <message>
+        <source>Water is rounded to {step}; in small batches the powder goes with it, so the strength holds.</source>
+        <translation>El agua se redondea a {step}; en tandas pequeñas el polvo se ajusta a ella para que la concentración no cambie.</translation>
+    </message>
+    <message>
+        <source>1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight.</source>
+        <translation>1/2 hasta la línea: llene hasta la línea ½ de la etiqueta; si no la tiene, a ojo o pesando.</translation>
+    </message>
+    <message>
+        <source>A part of a scoopful without a line is filled by eye; weighing is surer.</source>
+        <translation>Una parte de medida sin línea se llena a ojo; es más seguro pesar.</translation>
+    </message>
+    <message>
         <source>{batches} equal batches: a single one would run over by {over}</source>
         <translation>{batches} tandas iguales: una sola se pasaría por {over}</translation>
     </message>
@@ -12387,12 +12395,20 @@ Sign off all the same? The record will say so.</source>
         <translation>destetadas: ya sin leche</translation>
     </message>
     <message>
+        <source>Yes, it is</source>
+        <translation>Sí, está bien</translation>
+    </message>
+    <message>
         <source>not at this feeding</source>
         <translation>en esta toma no</translation>
     </message>
     <message>
         <source>Type how many calves there are today.</source>
         <translation>Escriba cuántas becerras hay hoy.</translation>
+    </message>
+    <message>
+        <source>goes by the rounded water</source>
+        <translation>ajustado al agua redondeada</translation>
     </message>
     <message>
         <source>as the plan says</source>

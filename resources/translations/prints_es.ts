@@ -1158,5 +1158,17 @@
             <source>By the scoop, lot {lot} weighs as much as lot {before}.</source>
             <translation>Por medida, el lote {lot} pesa lo mismo que el lote {before}.</translation>
         </message>
+        <message>
+            <source>Water is rounded to {step}; in small batches the powder goes with it, so the strength holds.</source>
+            <translation>El agua se redondea a {step}; en tandas pequeñas el polvo se ajusta a ella para que la concentración no cambie.</translation>
+        </message>
+        <message>
+            <source>1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight.</source>
+            <translation>1/2 hasta la línea: llene hasta la línea ½ de la etiqueta; si no la tiene, a ojo o pesando.</translation>
+        </message>
+        <message>
+            <source>A part of a scoopful without a line is filled by eye; weighing is surer.</source>
+            <translation>Una parte de medida sin línea se llena a ojo; es más seguro pesar.</translation>
+        </message>
     </context>
 </TS>
