@@ -11887,7 +11887,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>A part of a scoopful without a line is filled by eye; weighing is surer.</source>
-        <translation>Una parte de medida sin línea se llena a ojo; es más seguro pesar.</translation>
+        <translation>Una parte de medida sin línea se llena a ojo; es mejor pesar.</translation>
     </message>
     <message>
         <source>{batches} equal batches: a single one would run over by {over}</source>

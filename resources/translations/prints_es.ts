@@ -1168,7 +1168,7 @@
         </message>
         <message>
             <source>A part of a scoopful without a line is filled by eye; weighing is surer.</source>
-            <translation>Una parte de medida sin línea se llena a ojo; es más seguro pesar.</translation>
+            <translation>Una parte de medida sin línea se llena a ojo; es mejor pesar.</translation>
         </message>
     </context>
 </TS>
