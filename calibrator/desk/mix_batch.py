@@ -47,7 +47,8 @@ class FarmNow:
 class Batch:
     """One vessel mixed at one time, as the chart has it: of one group, or of all of a plan together.
 
-    `mix` is None without a plan that can be reckoned. `manner` is how the chart has its scoops filled.
+    `mix` is None without a plan that can be reckoned. `manner` is how the chart has its scoops filled,
+    `fractions` the parts of a scoopful in which it counts.
     """
 
     now: FarmNow
@@ -58,6 +59,7 @@ class Batch:
     mix: Mix | None = None
     scoops: ScoopCount | None = None
     manner: tuple[ScoopWay, ...] = ()
+    fractions: tuple[float, ...] = (1.0,)
     trouble: str = ""
 
     @property
@@ -125,7 +127,9 @@ def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: i
     line = table.today_line if table else None
     if table is None or line is None:
         return replace(bare, trouble=sheet.trouble)
-    return replace(bare, mix=line.batch.mix, scoops=line.scoops, manner=table.manner)
+    return replace(
+        bare, mix=line.batch.mix, scoops=line.scoops, manner=table.manner, fractions=table.fractions
+    )
 
 
 def together(now: FarmNow, plan: Plan) -> Batch | None:

@@ -485,12 +485,11 @@ def _correction(
 def correction_count(powder_g: float, batch: Batch) -> ScoopCount | None:
     """The scoopfuls of a correction with the part fills of the plan's chart, filled as that has them filled where such
     a count comes within the farm's tolerance; else whichever does, and else whichever comes near at all."""
-    ways, plan = batch.now.powder.ways, batch.plan
+    ways = batch.now.powder.ways
     if powder_g <= 0 or not ways:
         return None
-    parts = plan.scoopfuls.part_fills if plan and plan.scoopfuls else ()
     tolerances = min(batch.now.farm.tolerance_share, _COUNT_TOLERANCE), _COUNT_TOLERANCE
-    counts = (usual(powder_g, ways, each, fractions=(1.0, *parts), manner=batch.manner) for each in tolerances)
+    counts = (usual(powder_g, ways, each, fractions=batch.fractions, manner=batch.manner) for each in tolerances)
     return next((count for count in counts if count is not None and count.told), None)
 
 

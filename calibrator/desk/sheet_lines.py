@@ -254,7 +254,7 @@ class GroupSheet:
             return ()
         if self.rule.rule is ScoopRule.ONE_KIND:
             return trimmed_manner(self._feeding_g, tuple(self._kinds()), MOST_TRIMMED_SHARE)
-        return manner_of(self._feeding_g, self.ways, self.farm.tolerance_share, self._fractions(self.ways))
+        return manner_of(self._feeding_g, self.ways, self.farm.tolerance_share, self.fractions)
 
     def count_of(self, powder_g: float) -> ScoopCount | None:
         """The scoopfuls that people are told for so much powder; None where it is weighed or the water is trimmed."""
@@ -267,6 +267,11 @@ class GroupSheet:
         tolerance, parts = self.farm.tolerance_share, self._fractions(ways)
         manner = manner_of(self._feeding_g, ways, tolerance, parts)
         return usual(powder_g, ways, tolerance, fractions=parts, manner=manner)
+
+    @property
+    def fractions(self) -> tuple[float, ...]:
+        """The parts of a scoopful, whole ones among them, in which the table counts."""
+        return self._fractions(self.ways)
 
     def _fractions(self, ways: tuple[ScoopWay, ...]) -> tuple[float, ...]:
         if self.rule.rule is not ScoopRule.FEWEST:

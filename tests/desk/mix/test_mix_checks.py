@@ -203,7 +203,13 @@ def test_a_correction_is_counted_with_the_part_fills_of_its_chart(herd: Herd) ->
     assert of.plan is not None
     half_g = 0.5 * next(way for way in of.now.powder.ways if way.way is FillWay.TO_MARK).mass_g
     assert (bare := correction_count(half_g, of)) is None or not bare.told
-    count = correction_count(half_g, replace(of, plan=replace(of.plan, scoopfuls=Scoopfuls(part_fills=(0.5,)))))
+    halves = replace(of.plan, scoopfuls=Scoopfuls(part_fills=(0.5,)))
+    count = correction_count(half_g, batch_of(of.now, halves, halves.groups[0], 16, None))
+    assert count is not None
+    assert [number for _, number in count.parts] == [0.5]
+    # The chart counts one and a half for each calf, and so in halves, though nobody ticked them.
+    more = replace(of.plan, groups=(replace(of.plan.groups[0], volume_ml=3 * QT_ML),))
+    count = correction_count(half_g, batch_of(of.now, more, more.groups[0], 16, None))
     assert count is not None
     assert [number for _, number in count.parts] == [0.5]
 
