@@ -522,6 +522,12 @@ def test_enter_stays_in_a_field_whose_text_cannot_be_taken(window: Window) -> No
         enter(right)
         assert field.text() == right
         assert not field.line.hasFocus()
+    view._old_line.setFocus()
+    view._old_line.line.selectAll()
+    enter("9999 in")  # longer than any scoop's wall
+    assert view._old_line.message.startswith("Too much: at most ")
+    assert view._old_line.line.hasFocus()
+    enter("1/2 in")
     page.open_step(Step.LOT)
     lot = page._views[Step.LOT]
     assert isinstance(lot, StepLot)

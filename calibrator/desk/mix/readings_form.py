@@ -15,6 +15,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import AT_THE_CALF, LEVEL, MIX, MIX_IN_VESSEL, PLAIN_WATER, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.forms.reach import JUG_G, VESSEL_ML
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import ROWS
@@ -54,10 +55,10 @@ class ReadingsForm(QWidget):
         self.water = self._amount(self.tr("Water drawn at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
         self.mix = self._amount(self.tr("Mix at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C, MIX)
         self.calf = self._amount(self.tr("At the calf"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C, AT_THE_CALF)
-        self.volume = self._amount(self.tr("Mix in the vessel"), Kind.VOLUME, None, None, MIX_IN_VESSEL)
+        self.volume = self._amount(self.tr("Mix in the vessel"), Kind.VOLUME, *VESSEL_ML, MIX_IN_VESSEL)
         self.level = self._amount(self.tr("or its level"), Kind.LENGTH, None, None, LEVEL)
         self.floating = BareField(self.tr("Hydrometer floating in the mix, SG"), FLOAT_SG, 3)
-        self.jug_mass = self._amount(self.tr("Mix in the jug, without the jug"), Kind.MASS, None, None, WATER_IN_JUG)
+        self.jug_mass = self._amount(self.tr("Mix in the jug, without the jug"), Kind.MASS, *JUG_G, WATER_IN_JUG)
         self._lay_out()
         for choice in self._boxes():
             choice.activated.connect(self._tool_chosen)

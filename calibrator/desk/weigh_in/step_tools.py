@@ -23,6 +23,7 @@ from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Mark, Scale, Scoop, UnitSystem, WeighIn
 from calibrator.science.plausible import likeliest_feeding, unusual_feeding
+from calibrator.science.scoop import wall_length_mm
 from calibrator.units import Kind, Quantity
 
 FIELD_WIDTH = 320
@@ -88,6 +89,7 @@ class StepTools(StepView):
         for field in (self._target, self._nominal, self._reading, self._old_line):
             field.set_system(self.desk.system)
         self._follow_scale(guide)
+        self._old_line.set_limits(None, wall_length_mm(guide.scoop.shape) if guide.scoop else None)
         self._show_kept(guide, fresh)
         if fresh:
             self._zero_says.hide()
