@@ -324,7 +324,7 @@ def test_no_mark_is_said_to_hold_beside_bags_that_say_otherwise(page: TodayPage,
     told = page.spot_card.verdict
     assert "by the bags counted each feeding gets too much powder" in told.text()
     assert told.property("tone") == "warn"
-    assert [line.button.text() for line in page.rows if "too much powder" in line.words] == ["Check the &mix"]
+    assert [line.button.text() for line in page.rows if "too much powder" in line.words] == ["Look at the &bags"]
     yard.records.keep(replace(counted, withdrawn_reason="spilled some"))
     page.reload()
     assert "still holds" in told.text()

@@ -30,7 +30,7 @@ from calibrator.model import Instrument, MixCheck
 from calibrator.science.errors import CannotCompute
 
 P = TypeVar("P", bound=QWidget)
-CHECK_ANEW = "check"
+CHECK_ANEW, BAGS = "check", "bags"
 
 
 class MixCheckPage(Page):
@@ -139,8 +139,8 @@ class MixCheckPage(Page):
             self._fill(name)
 
     def open(self, thing_id: str) -> None:
-        """An instrument by its id; `check:` and the id of a check, or none, to check that batch again; else the check
-        in hand, ready to type."""
+        """An instrument by its id; the count of bags by its name; `check:` and the id of a check, or none, to check
+        that batch again; else the check in hand, ready to type."""
         panel = self._made.get("check")
         if isinstance(panel, CheckPanel):
             panel.come_anew()
@@ -152,7 +152,9 @@ class MixCheckPage(Page):
                 self.check.start()
                 return
             thing_id = ""
-        if thing_id and self.instruments.open(thing_id):
+        if kind == BAGS:
+            self.bring_up(BAGS)
+        elif thing_id and self.instruments.open(thing_id):
             self.bring_up("instruments")
         elif self.tabs.currentWidget() is self._places["check"]:
             self._wanted = True

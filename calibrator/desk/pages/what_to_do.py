@@ -151,7 +151,9 @@ class WhatToDo:
             case Need.MIX_UNSURE:
                 return self._check_mix(_mix_unsure(now, found), translate("TodayPage", "&Check again"), found)
             case Need.BAGS_OFF:
-                return self._check_mix(_bags_off(found), translate("TodayPage", "Check the &mix"), found)
+                counted_bags = self._go(translate("TodayPage", "Look at the &bags"), "mix_check", "bags")
+                check = self._check_mix(_bags_off(found), translate("TodayPage", "Check the &mix"), found)
+                return Told(check.words, (counted_bags, *check.does))
             case Need.CHECK_MIX:
                 return self._check_mix(_unchecked(found), translate("TodayPage", "Check the &mix"), found)
         return self._sheets(now, found, lot_id)

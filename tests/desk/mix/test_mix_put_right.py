@@ -316,7 +316,7 @@ def test_bags_that_came_out_right_answer_a_check_that_leans_and_none_that_is_sur
 
 
 def test_bags_that_are_surely_off_wait_until_a_count_or_a_sure_check_is_right(
-    page: MixCheckPage, herd: Herd, desk: Desk
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
 ) -> None:
     kept_check(herd, 25, 0.131, verdict="cannot_tell")
     bag_count_of(herd, 26, 1280)
@@ -324,6 +324,15 @@ def test_bags_that_are_surely_off_wait_until_a_count_or_a_sure_check_is_right(
     desk.changed.emit()
     page.bring_up("history")
     assert page.history.finding.text() == "Lot 25-0202B, by the bags: too much powder, +25.0\u00a0% a feeding."
+    today = TodayPage(desk)
+    qtbot.addWidget(today)
+    today.reload()
+    (told,) = [line for line in today.rows if "By the bags" in line.words]
+    with qtbot.waitSignal(desk.go_to) as gone:
+        told.button.click()
+    assert gone.args == ["mix_check", "bags"]
+    page.open("bags")
+    assert page.bags.isVisible()
     kept_check(herd, 27, 0.131, verdict="cannot_tell")
     assert _mix_needs(herd) == [Need.BAGS_OFF]  # of that nothing is sure
     kept_check(herd, 28, 0.13, verdict="inside")
