@@ -127,9 +127,7 @@ def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: i
     line = table.today_line if table else None
     if table is None or line is None:
         return replace(bare, trouble=sheet.trouble)
-    return replace(
-        bare, mix=line.batch.mix, scoops=line.scoops, manner=table.manner, fractions=table.fractions
-    )
+    return replace(bare, mix=line.batch.mix, scoops=line.scoops, manner=table.manner, fractions=table.fractions)
 
 
 def together(now: FarmNow, plan: Plan) -> Batch | None:

@@ -49,6 +49,11 @@ class BagResult:
     feedings_per_bag: float
     should_be_per_bag: float
 
+    @property
+    def off_target(self) -> bool:
+        """Whether the interval leaves out the target: surely more or less than that, by however little."""
+        return not self.low_g <= self.mean_g / (1 + self.share) <= self.high_g
+
 
 @dataclass(frozen=True)
 class Portion:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
@@ -31,6 +31,7 @@ from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.desk.words import watch_words
 from calibrator.model import BagCount, Lot, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
+from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
 from calibrator.units import Kind, with_sign
 from calibrator.units.bare import Bare
@@ -101,12 +102,14 @@ class BagPanel(QWidget):
         if now is None:
             return
         self._shown_lot = lot.id if lot else ""
-        if lot and not self.bag.text() and lot.package_mass_g:
-            self.bag.set_value(lot.package_mass_g, lot.package_mass_typed)
+        last = self._last_count()
+        if lot and not self.bag.text():
+            bag = (last.bag_mass_g, last.bag_mass_typed) if last else (lot.package_mass_g, lot.package_mass_typed)
+            self.bag.set_value(*bag)
         if not self.target.text() and (wanted := self._wanted_g()) is not None:
             self.target.set_value(round(wanted, 1))
         if not self.since.text():
-            self.since.set_day(self._last_day() or self._begun())
+            self.since.set_day(last.at.astimezone().date() if last else self._begun())
 
     def _begun(self) -> date | None:
         """The day from which bags of the lot in use can have been counted; another lot's is for the person to say."""
@@ -126,7 +129,7 @@ class BagPanel(QWidget):
         lot = self._lot()
         if lot is not None and lot.id != self._shown_lot:
             self._kept = None
-            self.bag.set_value(lot.package_mass_g, lot.package_mass_typed)
+            self.bag.set_value(None)
             self.since.set_day(None)
             self._fill_in()
         self.work_out()
@@ -219,7 +222,9 @@ class BagPanel(QWidget):
             self.bags.set_text("")
             self.feedings.set_text("")
             self.occasion.clear()
+            self.since.set_day(None)  # the next count begins where this one ended
             self._other_lot()
+            self._fill_in()
             self._kept = count
             self.work_out()
             self.desk.say(self.tr("The count of bags is kept."))
@@ -251,12 +256,11 @@ class BagPanel(QWidget):
         plans = self._now.plans[:1] if self._now else ()
         return sum(group.calves * group.feedings_per_day for plan in plans for group in plan.groups)
 
-    def _last_day(self) -> date | None:
+    def _last_count(self) -> BagCount | None:
+        """The count of the chosen lot that ended last."""
         lot = self._lot()
-        if lot is None:
-            return None
-        counts = [c for c in self.desk.records.every(BagCount, lot.farm_id, lot_id=lot.id) if c.counts]
-        return counts[-1].at.astimezone().date() if counts else None
+        counts = self.desk.records.every(BagCount, lot.farm_id, lot_id=lot.id) if lot else []
+        return max((count for count in counts if count.counts), key=_ended, default=None)
 
     def _since(self) -> date | None:
         try:
@@ -296,7 +300,7 @@ class BagPanel(QWidget):
         assert bag is not None
         assert target is not None
         try:
-            return bag_count(bags, bag, feedings, target, self._now.farm.tolerance_share, self._ends)
+            return bag_count(bags, bag, feedings, target, self._tolerance_share, self._ends)
         except CannotCompute as error:
             self.verdict.setText(self.tr("This cannot be"))
             self.told.setText(in_words(error))
@@ -313,7 +317,9 @@ class BagPanel(QWidget):
             text = self.tr("Counted like this, a drift of {drift} would never show: count from a bag just opened.")
             self.days.setText(text.format(drift=drift))
             return
-        text = self.tr("With {feedings} a day a drift of {drift} shows after {days}, in four cases of five.")
+        text = self.tr(
+            "With {feedings} a day a drift of {drift} is told from none after {days}, in four cases of five."
+        )
         told = text.format(feedings=counted.feedings(daily), drift=drift, days=counted.days(days))
         self.days.setText(told)
 
@@ -325,7 +331,7 @@ class BagPanel(QWidget):
         )
         side = self.tr("above") if found.share >= 0 else self.tr("below")
         fine = FINE_G[system]
-        return text.format(
+        told = text.format(
             mean=mass(found.mean_g, system, fine),
             low=mass(found.low_g, system, fine),
             high=mass(found.high_g, system, fine),
@@ -334,6 +340,25 @@ class BagPanel(QWidget):
             lasted=counted.feedings(round(found.feedings_per_bag)),
             should=number(found.should_be_per_bag, 0),
         )
+        return f"{told} {self._open_words(found)}".rstrip()
+
+    def _open_words(self, found: BagResult) -> str:
+        """What an open verdict leaves open: off for sure and off by more than the farm lets pass are two things."""
+        if found.verdict is not Verdict.CANNOT_TELL:
+            return ""
+        if not found.off_target:
+            text = self.tr("Whether that is within the {tolerance} allowed, this count does not tell.")
+        elif found.share > 0:
+            text = self.tr(
+                "That is surely above the target; whether by more than the {tolerance} allowed, this count does not "
+                "tell."
+            )
+        else:
+            text = self.tr(
+                "That is surely below the target; whether by more than the {tolerance} allowed, this count does not "
+                "tell."
+            )
+        return text.format(tolerance=percent(self._tolerance_share))
 
     def _made(self) -> BagCount | None:
         lot, until = self._lot(), self.occasion.at()
@@ -397,8 +422,11 @@ class BagPanel(QWidget):
 
     def _result_of(self, count: BagCount) -> BagResult:
         ends = Ends.SHARP if count.sharp else Ends.ROUGH
-        tolerance = self._now.farm.tolerance_share if self._now else DRIFT_SHARE
-        return bag_count(count.bags, count.bag_mass_g, count.feedings, count.target_mass_g, tolerance, ends)
+        return bag_count(count.bags, count.bag_mass_g, count.feedings, count.target_mass_g, self._tolerance_share, ends)
+
+    @property
+    def _tolerance_share(self) -> float:
+        return self._now.farm.tolerance_share if self._now else DRIFT_SHARE
 
     def ask_withdraw(self) -> None:
         ask_withdraw(self.desk, self._counts[0], self.tr("Why does this count of bags count no more?"))
@@ -427,6 +455,10 @@ class BagPanel(QWidget):
         layout.addWidget(beside(left, right), 1)
         layout.addLayout(row(self.keep_button, None))
         enter_moves_on(self)
+
+
+def _ended(count: BagCount) -> datetime:
+    return count.at
 
 
 def _sound(field: DayField | BareField | Amount) -> bool:

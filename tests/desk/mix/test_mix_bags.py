@@ -35,7 +35,7 @@ def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -
     assert "5.3\u00a0% above" in panel.told.text()
     assert "76 feedings; it should last 80" in panel.told.text()
     # 80 calves twice a day.
-    assert "With 160 feedings a day" in panel.days.text()
+    assert "With 160 feedings a day a drift of 2\u00a0% is told from none after 1 day" in panel.days.text()
     type_in(qtbot, panel.bag.line, "2 lb")
     type_in(qtbot, panel.target.line, "32 oz")
     type_in(qtbot, panel.feedings.line, "10")
@@ -150,8 +150,55 @@ def test_what_a_kept_count_said_stays_with_what_to_do_until_the_next_one(
     type_in(qtbot, panel.feedings.line, "380")
     panel.keep()
     assert panel.verdict.text() == "Too much powder"
+    assert panel.since.text() == "Feb 11, 2026"  # the next one begins where this one ended
     panel.ask_withdraw()
     assert panel.verdict.text() == "No new count yet"  # what counts no more is not told
+
+
+def test_the_next_count_begins_where_the_last_one_ended_with_bags_as_heavy(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    fed = standing(herd.records, herd.farm).in_use
+    assert fed is not None
+    herd.records.keep(replace(fed.lot, package_mass_g=50 * 16 * OZ_G, package_mass_typed="50 lb"))
+    desk.changed.emit()
+    page.bring_up("bags")
+    panel = page.bags
+    assert (panel.since.text(), panel.bag.text()) == ("Feb 2, 2026", "50 lb")
+    panel.bag.take("25 kg")
+    panel.target.take("10 oz")
+    type_in(qtbot, panel.occasion.day.line, "5 Feb 2026")
+    type_in(qtbot, panel.bags.line, "6")
+    type_in(qtbot, panel.feedings.line, "480")
+    panel.keep()
+    assert (panel.since.text(), panel.bag.text()) == ("Feb 5, 2026", "25 kg")
+    anew = MixCheckPage(desk)
+    qtbot.addWidget(anew)
+    anew.reload()
+    assert (anew.bags.since.text(), anew.bags.bag.text()) == ("Feb 5, 2026", "25 kg")
+
+
+@pytest.mark.parametrize(
+    ("bags", "feedings", "told"),
+    [
+        ("10", "780", "That is surely above the target; whether by more than the 2.0\u00a0% allowed, this"),
+        ("10", "820", "That is surely below the target; whether by more than the 2.0\u00a0% allowed, this"),
+        ("4", "320", "Whether that is within the 2.0\u00a0% allowed, this count does not tell."),
+        ("10", "760", ""),
+    ],
+)
+def test_an_open_count_says_what_is_sure_and_what_is_not(
+    qtbot: QtBot, page: MixCheckPage, bags: str, feedings: str, told: str
+) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    for line, text in ((panel.bag.line, "50 lb"), (panel.target.line, "10 oz")):
+        type_in(qtbot, line, text)
+    type_in(qtbot, panel.bags.line, bags)
+    type_in(qtbot, panel.feedings.line, feedings)
+    panel.sharp.setChecked(bags != "4")  # with begun bags at both ends
+    assert (panel.verdict.text() == "Cannot tell yet") == bool(told)
+    assert told in panel.told.text()
 
 
 @pytest.mark.parametrize(
