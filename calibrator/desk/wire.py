@@ -56,7 +56,7 @@ class ScaleWire(QObject):
             self._mask = read_mask(self._settings.now.scale_mask)
         except MaskNotUnderstood:
             self._tell(
-                self.tr("How the scale's lines look is not understood. Mend it under Set-up, Scale with a cable.")
+                self.tr("How the scale's lines look is not understood. Correct it under Set-up, Scale with a cable.")
             )
             return
         self._plug_in()

@@ -129,7 +129,7 @@ class OccasionForm(QWidget):
             return self.time
         if wrong is Wrong.BEFORE_LOT and lot is not None:
             text = self.tr(
-                "{on} is too early: lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day."
+                "{on} is too early: lot {lot} came only on {day}. Choose the lot that was fed then, or correct the day."
             )
             self.day.say(
                 text.format(on=day_text(at.date()), lot=lot.lot_number, day=day_text(lot.arrived_on)), wrong=True

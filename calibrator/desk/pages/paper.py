@@ -273,7 +273,7 @@ class PaperPanel(QWidget):
         if self._paper is None:
             return self.tr("No lot is signed off yet. Weigh one in and sign it off, then print.")
         if self.choice.chosen() is None:
-            return self.tr("A size is missing or not understood. Mend it, then print.")
+            return self.tr("A size is missing or not understood. Correct it, then print.")
         if self.choice.wanted() is not Want.CHART:
             return self.tr("Choose at least one scoop that has a line for this lot.")
         return self._no_plan()

@@ -118,7 +118,7 @@ class PowderCard(QFrame):
 
     def _say_too_many(self, came: int) -> None:
         """In short where the field is narrow: a bubble would lie over the rest of the card."""
-        text = self.tr("Only {count} came of this lot. Count again, or mend the lot.")
+        text = self.tr("Only {count} came of this lot. Count again, or correct the lot.")
         short = self.tr("Only {count} came.")
         self.count.say(text.format(count=came), wrong=True, short=short.format(count=came))
 
