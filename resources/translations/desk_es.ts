@@ -229,8 +229,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Contando así nunca se notaría una desviación de {drift}: cuente desde un costal recién abierto.</translation>
     </message>
     <message>
-        <source>With {feedings} a day a drift of {drift} shows after {days}, in four cases of five.</source>
-        <translation>Con {feedings} al día, una desviación de {drift} se nota en {days}, en cuatro de cada cinco casos.</translation>
+        <source>With {feedings} a day a drift of {drift} is told from none after {days}, in four cases of five.</source>
+        <translation>Con {feedings} al día, una desviación de {drift} se distingue de ninguna en {days}, en cuatro de cada cinco casos.</translation>
     </message>
     <message>
         <source>Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. A bag lasted {lasted}; it should last {should}.</source>
@@ -243,6 +243,18 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>below</source>
         <translation>por debajo</translation>
+    </message>
+    <message>
+        <source>Whether that is within the {tolerance} allowed, this count does not tell.</source>
+        <translation>Este conteo no dice si eso queda dentro del {tolerance} permitido.</translation>
+    </message>
+    <message>
+        <source>That is surely above the target; whether by more than the {tolerance} allowed, this count does not tell.</source>
+        <translation>Eso está con seguridad por encima de lo deseado; este conteo no dice si por más del {tolerance} permitido.</translation>
+    </message>
+    <message>
+        <source>That is surely below the target; whether by more than the {tolerance} allowed, this count does not tell.</source>
+        <translation>Eso está con seguridad por debajo de lo deseado; este conteo no dice si por más del {tolerance} permitido.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -6254,7 +6266,7 @@ entre {low} y {high}
         <translation>Las {time} del {day} aún no llegan.</translation>
     </message>
     <message>
-        <source>{on} is too early: lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day.</source>
+        <source>{on} is too early: lot {lot} came only on {day}. Choose the lot that was fed then, or correct the day.</source>
         <translation>El {on} es demasiado pronto: el lote {lot} llegó apenas el {day}. Elija el lote que se usaba entonces o corrija el día.</translation>
     </message>
     <message>
@@ -6474,6 +6486,10 @@ entre {low} y {high}
         <translation>At&amp;rás</translation>
     </message>
     <message>
+        <source>A size is missing or not understood. Correct it, then print.</source>
+        <translation>Falta un tamaño o no se entiende. Corríjalo y luego imprima.</translation>
+    </message>
+    <message>
         <source>This is print no. {number}, made at {time}. Printed once more it takes a new number.</source>
         <translation>Este es el impreso n.º {number}, hecho a las {time}. Si se imprime otra vez, lleva otro número.</translation>
     </message>
@@ -6532,10 +6548,6 @@ entre {low} y {high}
     <message>
         <source>No lot is signed off yet. Weigh one in and sign it off, then print.</source>
         <translation>Todavía no hay lotes firmados. Pese uno y fírmelo; luego imprima.</translation>
-    </message>
-    <message>
-        <source>A size is missing or not understood. Mend it, then print.</source>
-        <translation>Falta un tamaño o no se entiende. Corríjalo y luego imprima.</translation>
     </message>
     <message>
         <source>Choose at least one scoop that has a line for this lot.</source>
@@ -6782,12 +6794,12 @@ entre {low} y {high}
         <translation>un conteo de costales</translation>
     </message>
     <message>
-        <source>Only {count} came of this lot. Count again, or mend the lot.</source>
-        <translation>De este lote solo llegaron {count}. Cuente otra vez o corrija el lote.</translation>
-    </message>
-    <message>
         <source>Count of bags kept: {count}</source>
         <translation>Se guardó el conteo de costales: {count}</translation>
+    </message>
+    <message>
+        <source>Only {count} came of this lot. Count again, or correct the lot.</source>
+        <translation>De este lote solo llegaron {count}. Cuente otra vez o corrija el lote.</translation>
     </message>
     <message>
         <source>Only {count} came.</source>
@@ -7806,7 +7818,7 @@ entre {low} y {high}
 <context>
     <name>ScaleWire</name>
     <message>
-        <source>How the scale&apos;s lines look is not understood. Mend it under Set-up, Scale with a cable.</source>
+        <source>How the scale&apos;s lines look is not understood. Correct it under Set-up, Scale with a cable.</source>
         <translation>No se entiende cómo son las líneas de la báscula. Corríjalo en Ajustes, Báscula con cable.</translation>
     </message>
     <message>
@@ -12278,6 +12290,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>&amp;Check again</source>
         <translation>Revisar otra &amp;vez</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;bags</source>
+        <translation>Ver los co&amp;stales</translation>
     </message>
     <message>
         <source>Check the &amp;mix</source>
