@@ -250,11 +250,11 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>That is surely above the target; whether by more than the {tolerance} allowed, this count does not tell.</source>
-        <translation>Eso está con seguridad por encima de lo deseado; este conteo no dice si por más del {tolerance} permitido.</translation>
+        <translation>Eso está sin duda por encima de lo deseado; este conteo no dice si por más del {tolerance} permitido.</translation>
     </message>
     <message>
         <source>That is surely below the target; whether by more than the {tolerance} allowed, this count does not tell.</source>
-        <translation>Eso está con seguridad por debajo de lo deseado; este conteo no dice si por más del {tolerance} permitido.</translation>
+        <translation>Eso está sin duda por debajo de lo deseado; este conteo no dice si por más del {tolerance} permitido.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
