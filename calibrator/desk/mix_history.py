@@ -87,7 +87,8 @@ def chosen_counts(counted: Sequence[Counted], lot_id: str, feeder: str) -> list[
 
 
 def feeders_apart(kept: Sequence[Kept]) -> dict[str, Mean]:
-    """How far the solids were off target on average, for each feeder; none where fewer than two are told."""
+    """How far the solids were off target on average, for each feeder who mixed often enough; none where fewer than two
+    did."""
     known = [(k.check.feeder, k.watched.point) for k in kept if k.watched is not None and k.check.feeder]
     found = means_by([feeder for feeder, _ in known], [point for _, point in known])
     return found if len(found) > 1 else {}

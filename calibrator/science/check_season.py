@@ -7,7 +7,7 @@ weighted one and starts anew with each lot, for it is a new lot that shifts a mi
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from calibrator.science.charts import LIMIT_SD, running_means, running_reaches
 from calibrator.science.guard import finite, positive
@@ -20,6 +20,9 @@ ASSUMED_SD_SHARE, ASSUMED_DF = 0.025, 6.0
 COMMON_SD_SHARE = 0.006
 """What all checks of a lot share without being the lot's: the instrument's zero, the own line. Common
 practice, no source."""
+
+LEAST_OF_ONE = 3
+"""Of fewer checks nobody is told how somebody mixes: one batch is no habit. Common practice, no source."""
 
 LEAST_BASELINE = 10
 """From so many checks of earlier lots on, their mean is taken for what a right mix reads here."""
@@ -53,27 +56,33 @@ class Watched:
     high: float
     found: bool
 
+    @property
+    def shifted(self) -> bool:
+        """Whether the running mean is beyond its limits: more than one check that was wide."""
+        return not self.low <= self.running <= self.high
+
 
 def off_share(solids_share: float, target_share: float) -> float:
     """Solids ÷ target − 1. Raises CannotCompute for a target that is not above zero."""
     return finite(solids_share, "The solids") / positive(target_share, "The target") - 1
 
 
-def _by_lot(points: Sequence[Point]) -> dict[str, list[float]]:
-    found: dict[str, list[float]] = {}
-    for point in points:
-        found.setdefault(point.lot_id, []).append(finite(point.off_share, "A check"))
-    return found
+def _pooled(groups: Iterable[object], points: Sequence[Point]) -> tuple[float, float]:
+    """How far checks spread about the mean of their group, joined with the assumed spread; its degrees of freedom."""
+    found: dict[object, list[float]] = {}
+    for group, point in zip(groups, points, strict=True):
+        found.setdefault(group, []).append(finite(point.off_share, "A check"))
+    squares, df = ASSUMED_DF * ASSUMED_SD_SHARE**2, ASSUMED_DF
+    for values in found.values():
+        squares += sum_of_squares(values)
+        df += len(values) - 1
+    return math.sqrt(squares / df), df
 
 
 def spread_within_lots(points: Sequence[Point]) -> float:
     """How far single checks of one lot spread about the lot's own mean, a share: pooled over the lots and
     joined with the assumed spread, so that a lot's shift does not hide itself."""
-    squares, df = ASSUMED_DF * ASSUMED_SD_SHARE**2, ASSUMED_DF
-    for values in _by_lot(points).values():
-        squares += sum_of_squares(values)
-        df += len(values) - 1
-    return math.sqrt(squares / df)
+    return _pooled([point.lot_id for point in points], points)[0]
 
 
 @dataclass(frozen=True)
@@ -96,22 +105,26 @@ class Mean:
 
 
 def means_by(names: Sequence[str], points: Sequence[Point]) -> dict[str, Mean]:
-    """The mean of each name's checks. What is common to all checks of a lot counts as doubt in each mean; the
-    spread of single checks is the pooled one, with its degrees of freedom. Names in the order of the alphabet.
+    """The mean of each name's checks, of those with `LEAST_OF_ONE` or more. What is common to all checks of a lot, or
+    of a way from reading to solids, counts as doubt in each mean: no more checks take it away. The spread of single
+    checks is pooled over what one name did with one lot, so that nobody's lean hides itself. Names in the order of the
+    alphabet.
 
     Whether one is surely off target: Bonferroni's inequality, 5 % for all names together.
     """
-    sd, df = spread_within_lots(points), ASSUMED_DF + max(0, len(points) - len(_by_lot(points)))
-    found: dict[str, list[float]] = {}
+    sd, df = _pooled([(name, point.lot_id) for name, point in zip(names, points, strict=True)], points)
+    found: dict[str, list[Point]] = {}
     for name, point in zip(names, points, strict=True):
-        found.setdefault(name, []).append(point.off_share)
-    return {name: _mean(values, sd, df, len(found)) for name, values in sorted(found.items())}
+        found.setdefault(name, []).append(point)
+    enough = {name: its for name, its in sorted(found.items()) if len(its) >= LEAST_OF_ONE}
+    return {name: _mean(its, sd, df, len(enough)) for name, its in enough.items()}
 
 
-def _mean(values: Sequence[float], sd: float, df: float, names: int) -> Mean:
-    mean, u = mean_of(values), math.hypot(sd / math.sqrt(len(values)), COMMON_SD_SHARE)
+def _mean(its: Sequence[Point], sd: float, df: float, names: int) -> Mean:
+    mean, common = mean_of([point.off_share for point in its]), mean_of([point.way_u for point in its])
+    u = math.hypot(sd / math.sqrt(len(its)), COMMON_SD_SHARE, common)
     half = two_sided_t(0.95, df) * u
-    return Mean(mean, mean - half, mean + half, len(values), abs(mean) > two_sided_t(1 - 0.05 / names, df) * u)
+    return Mean(mean, mean - half, mean + half, len(its), abs(mean) > two_sided_t(1 - 0.05 / names, df) * u)
 
 
 def watch(points: Sequence[Point]) -> tuple[Watched, ...]:
@@ -141,7 +154,9 @@ def _judged(own: Sequence[Point], doubts: Sequence[float], middle: float, sd: fl
     return Watched(newest, running, middle - half, middle + half, off)
 
 
-def first_found(watched: Sequence[Watched], lot_id: str) -> int | None:
-    """After how many checks of a lot it was found out to be off; None where it was not."""
+def shifted_since(watched: Sequence[Watched], lot_id: str) -> int | None:
+    """From which check of a lot on, 1, 2, 3, …, up to its newest its running mean is beyond its limits; None where it
+    is within them now."""
     own = [w for w in watched if w.point.lot_id == lot_id]
-    return next((n for n, w in enumerate(own, start=1) if w.found), None)
+    within = max((n for n, w in enumerate(own, start=1) if not w.shifted), default=0)
+    return within + 1 if within < len(own) else None

@@ -13,9 +13,9 @@ from calibrator.science.check_season import (
     COMMON_SD_SHARE,
     LEAST_BASELINE,
     Point,
-    first_found,
     means_by,
     off_share,
+    shifted_since,
     spread_within_lots,
     watch,
 )
@@ -39,9 +39,22 @@ def test_a_wild_check_speaks_at_once_and_a_small_shift_after_some() -> None:
     assert not any(w.found for w in watch(points("a", *calm)))
     assert watch(points("a", *calm, 0.2))[-1].found
     shifted = [*points("a", *calm), *points("b", *(0.03 + c for c in calm))]
-    found = first_found(watch(shifted), "b")
-    assert found is not None
-    assert 2 <= found <= 8
+    since = shifted_since(watch(shifted), "b")
+    assert since is not None
+    assert 2 <= since <= 8
+
+
+def test_one_wild_check_is_no_shift_and_a_shift_that_is_over_is_none() -> None:
+    calm = [0.01, -0.012, 0.008, -0.01, 0.002, 0.011, -0.009, 0.004]
+    wild = watch(points("a", *calm, 0.15))
+    assert wild[-1].found
+    assert not wild[-1].shifted
+    assert shifted_since(wild, "a") is None
+    off = [0.06] * 12
+    assert shifted_since(watch(points("a", *off)), "a") == next(
+        n for n, w in enumerate(watch(points("a", *off)), start=1) if w.shifted
+    )
+    assert shifted_since(watch(points("a", *off, *[0.0] * 12)), "a") is None
 
 
 def test_nothing_later_changes_what_was_said() -> None:
@@ -74,7 +87,7 @@ def test_how_far_off_is_told_as_a_share_of_the_target() -> None:
 
 
 def test_a_lot_never_checked_is_never_found() -> None:
-    assert first_found(watch(points("a", 0.0)), "b") is None
+    assert shifted_since(watch(points("a", 0.0)), "b") is None
 
 
 @pytest.mark.parametrize("value", [math.nan, math.inf])
@@ -108,6 +121,28 @@ def test_of_many_feeders_without_a_lean_hardly_one_is_called_off() -> None:
     assert sum(any(mean.sure for mean in farm.values()) for farm in farms) <= 0.05 * 200
     leaning = means_by(names, [Point("lot", dice.gauss(0.07 if name == "C" else 0.0, 0.02)) for name in names])
     assert [name for name, mean in leaning.items() if mean.sure] == ["C"]
+
+
+def test_of_fewer_than_three_checks_nobody_is_told_how_somebody_mixes() -> None:
+    names = ["Ana", "Ana", "Ana", "Ben", "Ben"]
+    assert list(means_by(names, points("a", 0.0, 0.01, -0.01, -0.3, -0.3))) == ["Ana"]
+
+
+def test_what_one_feeder_leans_does_not_widen_the_others_doubt() -> None:
+    names = ["Ana", "Ben"] * 4
+    apart = means_by(names, points("a", *[0.0, -0.2] * 4))
+    alike = means_by(names, points("a", *[0.0, 0.0] * 4))
+    assert apart["Ana"].half == pytest.approx(alike["Ana"].half)
+    assert [name for name, mean in apart.items() if mean.sure] == ["Ben"]
+
+
+def test_what_a_rule_of_thumb_may_be_off_is_laid_to_nobody() -> None:
+    """However many checks by it there are: half a mean's interval stays at more than two of its u."""
+    names = ["Ana", "Ben"] * 20
+    found = means_by(names, [Point("a", -0.11, "rule", 0.06)] * 40)
+    assert not any(mean.sure for mean in found.values())
+    assert found["Ana"].half > 1.96 * 0.06
+    assert all(mean.sure for mean in means_by(names, points("a", *[-0.11] * 40)).values())
 
 
 def test_what_a_rule_of_thumb_may_be_off_is_not_laid_to_the_lot() -> None:

@@ -10,13 +10,13 @@ by what scoops and water do. The third lot is heavier by `shift` and is scooped 
 from __future__ import annotations
 
 import random
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from statistics import median, quantiles
 
 from calibrator.science.check import Verdict, judge
-from calibrator.science.check_season import Point, first_found, off_share, watch
+from calibrator.science.check_season import Point, Watched, off_share, watch
 from calibrator.science.own_line import Line, Reference, farm_line
 from calibrator.science.refractometer import Checked, Refractometer, brix
 from calibrator.science.solids import Solids, by_own_line
@@ -86,12 +86,18 @@ def run(seed: int, seasons: int, shift: float) -> FoundOut:
     for _ in range(seasons):
         checks = list(season(dice, shift))
         watched = watch([Point(lot, off_share(read.share, TARGET)) for lot, _, read in checks])
-        accused += sum(first_found(watched, lot) is not None for lot in LOTS[:-1])
-        after.append(first_found(watched, LOTS[-1]) or CHECKS + 1)
+        accused += sum(_first_found(watched, lot) is not None for lot in LOTS[:-1])
+        after.append(_first_found(watched, LOTS[-1]) or CHECKS + 1)
         covered += sum(read.low <= true <= read.high for _, true, read in checks)
         wrong += sum(_wrong(true, read) for _, true, read in checks)
     every = seasons * CHECKS * len(LOTS)
     return FoundOut(shift, tuple(after), accused / (2 * seasons), covered / every, wrong / every)
+
+
+def _first_found(watched: Sequence[Watched], lot_id: str) -> int | None:
+    """After how many checks of a lot it was found out to be off; None where it was not."""
+    own = [w for w in watched if w.point.lot_id == lot_id]
+    return next((n for n, w in enumerate(own, start=1) if w.found), None)
 
 
 def _wrong(true: float, read: Solids) -> bool:

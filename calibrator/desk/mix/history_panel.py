@@ -52,7 +52,7 @@ from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.model.underway import Underway
 from calibrator.records import RecordsUnreachable
 from calibrator.records.table_file import CsvStyle, write_csv
-from calibrator.science.check_season import first_found
+from calibrator.science.check_season import Watched, shifted_since
 
 if TYPE_CHECKING:
     from calibrator.desk.mix.check_plot import CheckPlot
@@ -166,12 +166,11 @@ class HistoryPanel(QWidget):
             return
         watched = [k.watched for k in shown if k.watched is not None]
         newest = watched[-1] if watched else None
-        found = first_found(watched, newest.point.lot_id) if newest else None
         if newest is None:
             self.finding.setText(self.tr("No solids were read in these checks"))
         else:
             own = [k for k in shown if k.watched is not None and k.lot.id == newest.point.lot_id]
-            self.finding.setText(self._of_lot(own, newest.found, found))
+            self.finding.setText(self._of_lot(own, newest, shifted_since(watched, newest.point.lot_id)))
         self._tell_bags(shown)
         apart = feeders_words(feeders_apart(shown))
         self.meaning.setText(apart)
@@ -192,18 +191,24 @@ class HistoryPanel(QWidget):
             )
             self.finding.setText(told)
 
-    def _of_lot(self, told: list[Kept], now_off: bool, found: int | None) -> str:
-        """Of the checks of one lot, no more than the rows beneath bear out."""
+    def _of_lot(self, told: list[Kept], newest: Watched, since: int | None) -> str:
+        """Of the checks of one lot, no more than the picture and the rows beneath bear out."""
         lot, off = told[-1].lot.lot_number, sum(one.check.verdict in OFF for one in told)
         sides = [leans(one.check) for one in told]
         lean, leaning = sides[-1], sum(map(bool, sides))
-        if found is not None and now_off and off:
-            if found == 1:
-                return self.tr("The mix of lot {lot} is off since its first check.").format(lot=lot)
-            text = self.tr("The mix of lot {lot} has shifted: it was found out at check {count}.")
-            return text.format(lot=lot, count=found)
-        if found is not None and now_off:
+        if since == 1 and off:
+            text = self.tr("The mix of lot {lot} is off since its first check.")
+        elif since is not None and off:
+            text = self.tr(
+                "The mix of lot {lot} has shifted: since check {since} its running mean is beyond the limits."
+            )
+        elif since is not None:
             text = self.tr("Taken together, the checks of lot {lot} show a shift; no single one is sure of it.")
+        elif newest.found:
+            text = self.tr(
+                "The newest check of lot {lot} is further off than checks scatter; together they show no shift so far. "
+                "Check again."
+            )
         elif off:
             text = self.tr("Lot {lot}: {off} of {all} checks off target, without a lasting shift so far.")
         elif lean:
@@ -222,7 +227,7 @@ class HistoryPanel(QWidget):
                 )
         else:
             text = self.tr("Nothing unusual in the checks of lot {lot}.")
-        return text.format(lot=lot, off=off, leaning=leaning, all=len(told))
+        return text.format(lot=lot, off=off, leaning=leaning, all=len(told), since=since)
 
     def _words(self, key: str) -> str:
         checks = [self._check_words(one) for one in self._kept if one.check.id == key]

@@ -37,7 +37,8 @@ def test_history_by_day_feeder_and_lot_and_as_a_table(
     panel = page.history
     assert len(panel.plot.keys) == 9
     assert panel.model.rowCount() == 9
-    assert "has shifted" in panel.finding.text()
+    told = "The newest check of lot 25-0202B is further off than checks scatter; together they show no shift so far."
+    assert panel.finding.text() == f"{told} Check again."
     panel.feeders.setCurrentIndex(panel.feeders.findData("Ana"))
     panel.feeders.activated.emit(1)
     assert len(panel.plot.keys) == 4
@@ -127,6 +128,30 @@ def test_feeders_are_told_apart(page: MixCheckPage, herd: Herd, desk: Desk) -> N
     assert "; Ben 0.0\u00a0%" in told
     assert "6 checks" in told
     assert told.endswith("Mixed too strong by Ana: mix a batch together.")
+
+
+def test_a_shift_is_told_where_the_picture_shows_it(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    for day in range(3):
+        kept_check(herd, day, 0.13)
+    for day in range(3, 9):
+        kept_check(herd, day, 0.145, verdict="strong")
+    desk.changed.emit()
+    page.bring_up("history")
+    points = page.history.plot._points
+    beyond = [not point.limit_low_pct <= point.running_pct <= point.limit_high_pct for point in points]
+    since = beyond.index(True) + 1
+    assert all(beyond[since - 1 :])
+    told = f"The mix of lot 25-0202B has shifted: since check {since} its running mean is beyond the limits."
+    assert page.history.finding.text() == told
+
+
+def test_one_check_makes_nobody_the_cause(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    for day in range(4):
+        kept_check(herd, day, 0.13, "Ana")
+    kept_check(herd, 4, 0.09, "Ben", verdict="thin")
+    desk.changed.emit()
+    page.bring_up("history")
+    assert page.history.meaning.text() == ""
 
 
 def test_a_withdrawn_check_counts_no_more_and_stays_in_the_records(
