@@ -2882,10 +2882,6 @@ entre {low} y {high}
         <translation>En estas revisiones no se leyeron sólidos</translation>
     </message>
     <message>
-        <source>The mix of lot {lot} has shifted: it was found out at check {count}.</source>
-        <translation>La mezcla del lote {lot} se desvió: se notó en la revisión {count}.</translation>
-    </message>
-    <message>
         <source>Nothing unusual in the checks of lot {lot}.</source>
         <translation>Nada raro en las revisiones del lote {lot}.</translation>
     </message>
@@ -2898,8 +2894,16 @@ entre {low} y {high}
         <translation>Lote {lot}, según los costales: {verdict}, {share} por toma.</translation>
     </message>
     <message>
+        <source>The mix of lot {lot} has shifted: since check {since} its running mean is beyond the limits.</source>
+        <translation>La mezcla del lote {lot} se desvió: desde la revisión {since} su promedio móvil está fuera de los límites.</translation>
+    </message>
+    <message>
         <source>Taken together, the checks of lot {lot} show a shift; no single one is sure of it.</source>
         <translation>Tomadas juntas, las revisiones del lote {lot} muestran un cambio; ninguna por sí sola lo demuestra.</translation>
+    </message>
+    <message>
+        <source>The newest check of lot {lot} is further off than checks scatter; together they show no shift so far. Check again.</source>
+        <translation>La última revisión del lote {lot} se aparta más de lo que suelen variar; juntas no muestran un cambio hasta ahora. Revise otra vez.</translation>
     </message>
     <message>
         <source>The newest check of lot {lot} reads too thin, but is not sure. Check again.</source>
