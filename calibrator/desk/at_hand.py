@@ -53,12 +53,13 @@ class AtHand:
     `packages` less `fed_g`. `by_plan` is what each plan takes today.
     `to_order` is how many packages like these have to come for the next `ORDER_DAYS` days, the other lots' `waiting_g`
     and what is `left_over` of earlier ones counted in; None where nobody said how much came of those. `beside` are
-    the lots to come in the order they are gone on with, weighed in or not. `new_lot_on` is the first day that all that
-    is weighed in, that of this lot, of those that wait and what is left of earlier ones, does not feed in full; None
-    beyond `LONGEST_DAYS`, where nothing is fed, and where nobody said how much came of a lot that waits.
+    the lots to come in the order they are gone on with, weighed in or not. `signed_days` are those that all that is
+    weighed in, that of this lot, of those that wait and what is left of earlier ones, feeds in full, `LONGEST_DAYS` at
+    most; None where nothing is fed, and where nobody said how much came of a lot that waits.
     """
 
     lot: Lot
+    today: date
     stock: Stock
     daily_g: float
     since: date
@@ -70,7 +71,20 @@ class AtHand:
     to_order: int | None
     beside: tuple[Beside, ...] = ()
     left_over: tuple[LeftOver, ...] = ()
-    new_lot_on: date | None = None
+    signed_days: int | None = None
+
+    @property
+    def lasts(self) -> bool:
+        """Whether what is weighed in feeds longer than days are told."""
+        return self.signed_days == LONGEST_DAYS
+
+    @property
+    def new_lot_on(self) -> date | None:
+        """The first day that what is weighed in does not feed in full; None where that is not known, and where it
+        `lasts`."""
+        if self.signed_days is None or self.lasts:
+            return None
+        return self.today + timedelta(days=self.signed_days)
 
     @property
     def next_lot(self) -> LotStanding | None:
@@ -114,6 +128,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         waiting += over_g
     return AtHand(
         lot=lot,
+        today=today,
         stock=left,
         daily_g=needs[0],
         since=since,
@@ -125,7 +140,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         to_order=_to_order(needs, left, waiting, lot.package_mass_g),
         beside=_beside(others, left, needs),
         left_over=over,
-        new_lot_on=None if signed_g is None else _used_up_on(left.left_g + signed_g + over_g, needs, today),
+        signed_days=None if signed_g is None else full_days(left.left_g + signed_g + over_g, needs),
     )
 
 
@@ -231,12 +246,6 @@ def _beside(others: Sequence[LotStanding], left: Stock, needs: Sequence[float]) 
             days, before = (until - before if until < len(needs) else None), until
         found.append(Beside(known, days))
     return tuple(found)
-
-
-def _used_up_on(there_g: float, needs: Sequence[float], today: date) -> date | None:
-    """The first day that so much powder does not feed in full; None beyond the days told."""
-    days = full_days(there_g, needs)
-    return None if days is None or days == len(needs) else today + timedelta(days=days)
 
 
 def _came_g(known: LotStanding) -> float | None:

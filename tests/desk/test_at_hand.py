@@ -328,6 +328,23 @@ def test_bags_left_of_the_old_lot_are_asked_about_and_stay_at_hand(herd: Herd, q
     assert "the powder does for more than 120 days, without them until Jun 25, 2026." in page.powder_card.needed.text()
 
 
+def test_powder_for_longer_than_days_are_told_is_not_powder_that_nobody_counted(
+    herd: Herd, qtbot: QtBot, answers: Answers
+) -> None:
+    """A third lot waits: with 290 bags of it there is powder for more than 120 days; without a count nobody knows."""
+    page, _, _ = changed_over(herd, qtbot, answers)
+    third = herd.sign("26-0322A", TEN_OZ_LEVEL)
+    waits = replace(herd.lot_of(third), package_mass_g=BAG_G, waits=True)
+    for count, days in ((290, 120), (20, 27), (None, None)):
+        waits = herd.records.keep(replace(waits, package_count=count))
+        known = found(herd)
+        assert known is not None
+        assert (known.signed_days, known.lasts) == (days, days == 120)
+        assert known.new_lot_on == (TODAY + timedelta(days=27) if days == 27 else None)
+    page.reload()
+    assert "more than 120 days" not in page.powder_card.needed.text()
+
+
 def test_bags_left_of_an_earlier_lot_are_offered_before_a_delivery(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
     page, _, second = changed_over(herd, qtbot, answers)
     herd.records.keep(replace(herd.lot_of(second), package_count=5.0))

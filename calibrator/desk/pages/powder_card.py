@@ -173,7 +173,8 @@ class PowderCard(QFrame):
         if found.needed_on is None:
             return self.tr("It does not feed today in full.")
         follows = found.next_lot
-        if found.left_over and (follows is None or follows.sign_off is None):
+        known = found.signed_days is not None
+        if found.left_over and known and (follows is None or follows.sign_off is None):
             return self._with_what_is_left(found, found.needed_on)
         if follows is None:
             text = self.tr("A new lot is needed on {day}: weigh it in before the last bag is opened.")
@@ -203,7 +204,7 @@ class PowderCard(QFrame):
         """Bags of earlier lots are weighed in and can be fed: with them and without them a lot is needed on two
         days."""
         follows = found.next_lot
-        if found.new_lot_on is None:
+        if found.lasts:
             text = self.tr(
                 "With the bags left of lot {lots} the powder does for more than {days} days, without them until {day}."
             )
