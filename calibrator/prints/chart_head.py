@@ -6,6 +6,7 @@ from calibrator.prints import words
 from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.emblems import octagon
 from calibrator.prints.fit import Fitted, fit_block, fit_line, plain
+from calibrator.prints.given_names import name_told
 from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import draw_lot, lay_lot
 from calibrator.prints.page import BLACK, WHITE, Anchor, Box, Weight
@@ -29,7 +30,7 @@ def draw_head(sheet: Sheet, facts: WallChart, said: Words) -> None:
 
 
 def _title(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
-    told = f"{said.joined(words.WALL_CHART, ' / ')} · {plain(facts.plan_name)}"
+    told = f"{said.joined(words.WALL_CHART, ' / ')} · {said.joined(lambda t: name_told(facts.plan_name, t), ' / ')}"
     title = fit_line(told, box.width_mm * 0.66, 6.4, 4.6, Weight.BOLD)
     sheet.text(title.text, box.x_mm, box.y_mm + 5.4, title.size_mm, Weight.BOLD)
     farm = fit_line(plain(facts.farm_name), box.width_mm * 0.32, 4.6, 3.4, Weight.SEMIBOLD)

@@ -11,8 +11,9 @@ from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.chart_layout import FLAG_MM, Band, Layout
 from calibrator.prints.chart_words import PartCell, fed_told, group_told, scoop_names
 from calibrator.prints.emblems import drop, scoop, thermometer
-from calibrator.prints.fit import fit_block, fit_line, plain
+from calibrator.prints.fit import fit_block, fit_line
 from calibrator.prints.fonts import width_mm
+from calibrator.prints.given_names import name_told
 from calibrator.prints.languages import Words
 from calibrator.prints.page import BLACK, WHITE, Anchor, Box, Shape, Weight, polygon
 from calibrator.prints.sheet import Sheet
@@ -167,7 +168,8 @@ def _group(sheet: Sheet, facts: WallChart, said: Words, number: int, box: Box) -
     each = fit_line(drinks, 0.6 * box.width_mm, min(size, _EACH), 3.4, Weight.BOLD)
     sheet.text(each.text, box.right_mm, box.y_mm + 1.04 * size, each.size_mm, Weight.BOLD, Anchor.END)
     room = box.width_mm - width_mm(each.text, each.size_mm, Weight.BOLD) - 4.0
-    name = fit_line(plain(group.name), room, size, 4.0, Weight.BOLD)
+    named = said.joined(lambda t: name_told(group.name, t), " / ")
+    name = fit_line(named, room, size, 4.0, Weight.BOLD)
     sheet.text(name.text, box.x_mm, box.y_mm + 1.04 * size, name.size_mm, Weight.BOLD)
     told = [group_told(group, facts, t, fed=False) for t in said.tongues]
     fitted = fit_block(told, box.width_mm, group_mm(said, 0.0) + 0.4, 4.2, 2.6, Weight.SEMIBOLD, 1.16)

@@ -7,6 +7,7 @@ from calibrator.prints import words
 from calibrator.prints.chart_facts import LotPart, TwoLots, WallChart
 from calibrator.prints.chart_words import scoops_told
 from calibrator.prints.fit import fit_block, plain
+from calibrator.prints.given_names import name_told
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Box, Weight
 from calibrator.prints.sheet import Sheet
@@ -50,7 +51,7 @@ def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:
     title = tongue(words.TWO_LOTS)
     if len(found.parts) == 1:
         title = tongue(words.LAST_OF_LOT).format(lot=plain(found.parts[0].lot_number))
-    head = " · ".join(part for part in (title, plain(found.group_name), who, day) if part)
+    head = " · ".join(part for part in (title, name_told(found.group_name, tongue), who, day) if part)
     return [head, *(_part(part, facts, tongue, one_line=found.one_line) for part in found.parts)]
 
 

@@ -9,7 +9,8 @@ from calibrator.prints.chart_facts import WallChart, WeekRow, Weeks
 from calibrator.prints.chart_foot import Foot, draw_foot
 from calibrator.prints.chart_head import HEAD_MM, draw_head
 from calibrator.prints.errors import DoesNotFit
-from calibrator.prints.fit import fit_line, plain
+from calibrator.prints.fit import fit_line
+from calibrator.prints.given_names import name_told
 from calibrator.prints.languages import Words
 from calibrator.prints.page import BLACK, Box, Page, Weight
 from calibrator.prints.sheet import MARGIN_MM, Sheet, centre_baseline, paper_mm
@@ -28,7 +29,8 @@ def weeks_page(facts: WallChart, weeks: Weeks, said: Words, foot: Foot, number: 
     sheet = Sheet(*paper_mm(facts.paper, landscape=False))
     draw_head(sheet, facts, said)
     body, top = sheet.body, sheet.body.y_mm + HEAD_MM
-    title = f"{said.joined(words.WEEKS, ' / ')} · {plain(weeks.name)}".removesuffix(" · ")
+    named = said.joined(lambda t: name_told(weeks.name, t), " / ")
+    title = f"{said.joined(words.WEEKS, ' / ')} · {named}".removesuffix(" · ")
     fitted = fit_line(title, body.width_mm, 6.4, 3.4, Weight.BOLD)
     sheet.text(fitted.text, body.x_mm, top + 7.0, fitted.size_mm, Weight.BOLD)
     top += _TITLE_MM

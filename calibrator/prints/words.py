@@ -62,6 +62,8 @@ CHECK_BAR_METRIC = QT_TRANSLATE_NOOP(
 
 # Wall chart
 WALL_CHART = QT_TRANSLATE_NOOP("Prints", "Wall chart")
+ALL_CALVES = QT_TRANSLATE_NOOP("Prints", "All calves")
+GROUP = QT_TRANSLATE_NOOP("Prints", "Group {number}")
 CHART_REPLACES = QT_TRANSLATE_NOOP("Prints", "Take down no. {old}")
 OTHER_LOT = QT_TRANSLATE_NOOP("Prints", "Another lot number on the bag? Stop. Weigh in again.")
 CALVES = QT_TRANSLATE_NOOP("Prints", "Calves")

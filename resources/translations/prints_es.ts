@@ -1170,5 +1170,13 @@
             <source>A part of a scoopful without a line is filled by eye; weighing is surer.</source>
             <translation>Una parte de medida sin línea se llena a ojo; es mejor pesar.</translation>
         </message>
+        <message>
+            <source>All calves</source>
+            <translation>Todas las becerras</translation>
+        </message>
+        <message>
+            <source>Group {number}</source>
+            <translation>Grupo {number}</translation>
+        </message>
     </context>
 </TS>

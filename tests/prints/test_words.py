@@ -17,6 +17,7 @@ from calibrator.model import Paper, UnitSystem
 from calibrator.places import resource
 from calibrator.prints import words
 from calibrator.prints.chart import wall_chart
+from calibrator.prints.given_names import name_told
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.languages import CONTEXT, Tongue, Words
 from calibrator.prints.page import Document, Text
@@ -147,3 +148,24 @@ def test_bags_whose_weight_is_not_entered_end_in_no_dash() -> None:
     facts = record()
     unweighed = replace(facts, lot=replace(facts.lot, package_count=40, package_mass_g=None, package_mass_typed=""))
     assert ("Packages", "40 bags") in Teller(unweighed, Words([Tongue("en")])).lot()
+
+
+def test_a_name_that_the_program_gave_is_in_the_language_of_the_paper_and_a_typed_one_stays() -> None:
+    for typed in ("Group 1", "Grupo 1"):
+        assert [name_told(typed, Tongue(code)) for code in ("en", "es")] == ["Group 1", "Grupo 1"]
+    assert name_told("All calves", Tongue("es")) == "Todas las becerras"
+    for typed in ("Group 1, hutches", "group 1", "Pens", ""):
+        assert name_told(typed, Tongue("es")) == typed
+    one = chart()
+    (group,) = one.groups
+    two = replace(one, plan_name="All calves", groups=(replace(group, name="Group 1"), replace(group, name="Pens")))
+    shown = " ".join(texts(wall_chart(replace(two, languages=("es",)))))
+    assert all(told in shown for told in ("Tabla de pared · Todas las becerras", "Grupo 1", "Pens"))
+    assert "Group" not in shown
+
+
+def test_the_names_are_those_that_the_screen_gives() -> None:
+    screen = QTranslator()
+    assert screen.load(str(resource("translations/desk_es.qm")))
+    for context, phrase in (("PlanForm", words.ALL_CALVES), ("GroupEditor", words.GROUP)):
+        assert screen.translate(context, phrase) == spanish()[phrase]
