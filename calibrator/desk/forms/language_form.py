@@ -84,9 +84,9 @@ class LanguageForm(QWidget):
             self.look.addItem(name, kept)
         self.look.activated.connect(self._wear)
         look = Captioned(self.tr("Light or &dark"), self.look)
-        told = self.tr("Screen and paper may speak different languages: the office one, the barn another.")
+        self.told = label("", "quiet")
         choices = SideBySide(self.screen_language, paper, look, gap=2 * SPACE)
-        frame = card(column(choices, label(told, "quiet"), spacing=2 * SPACE))
+        frame = card(column(choices, self.told, spacing=2 * SPACE))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(frame)
@@ -94,9 +94,17 @@ class LanguageForm(QWidget):
     def reload(self) -> None:
         """Show both choices as they are kept."""
         self.screen_language.reload()
-        self.paper.setCurrentIndex(PAPER_LANGUAGES.index(on_paper(self._desk.settings.now.paper_languages)))
-
+        self._tell_paper()
         self.look.setCurrentIndex(max(0, self.look.findData(self._desk.settings.now.look)))
+
+    def _tell_paper(self) -> None:
+        """The paper's language as it is proposed, and whether it goes with the screen's."""
+        chosen = self._desk.settings.now.paper_languages
+        self.paper.setCurrentIndex(PAPER_LANGUAGES.index(on_paper(chosen)))
+        told = self.tr("The paper speaks the language of the screen until you choose one for it here.")
+        if chosen in PAPER_LANGUAGES:
+            told = self.tr("Screen and paper may speak different languages: the office one, the barn another.")
+        self.told.setText(told)
 
     def _wear(self) -> None:
         self._desk.settings.keep(look=str(self.look.currentData()))
@@ -104,4 +112,5 @@ class LanguageForm(QWidget):
 
     def _keep_paper(self) -> None:
         self._desk.settings.keep(paper_languages=PAPER_LANGUAGES[self.paper.currentIndex()])
+        self._tell_paper()
         self._desk.say(self.tr("Language of the paper kept: {language}").format(language=self.paper.currentText()))
