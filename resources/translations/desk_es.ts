@@ -4320,6 +4320,10 @@ entre {low} y {high}
         <translation>Claro u o&amp;scuro</translation>
     </message>
     <message>
+        <source>The paper speaks the language of the screen until you choose one for it here.</source>
+        <translation>El papel sale en el idioma de la pantalla mientras no se elija otro para él aquí.</translation>
+    </message>
+    <message>
         <source>Screen and paper may speak different languages: the office one, the barn another.</source>
         <translation>La pantalla y el papel pueden ir en distinto idioma: la oficina lee uno y el establo otro.</translation>
     </message>
