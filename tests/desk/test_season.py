@@ -411,6 +411,9 @@ def test_lots_are_found_as_one_types_and_sorted(shown: Callable[[], SeasonPage],
     assert [panel.model.place(row) for row in range(panel.model.rowCount())] == [0]
     assert panel.found.text() == "1 lot"
     panel.search.clear()
+    qtbot.keyClicks(panel.search, "in use")  # as its cell says
+    assert [panel.model.place(row) for row in range(panel.model.rowCount())] == [1]
+    panel.search.clear()
     panel.table.sortByColumn(FIELDS.index("density"), Qt.SortOrder.AscendingOrder)
     assert [panel.model.place(row) for row in range(2)] == [1, 0]
     with qtbot.waitSignal(panel.desk.go_to) as went:

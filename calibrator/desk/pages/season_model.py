@@ -60,13 +60,13 @@ class SeasonModel(HeadedModel):
         """Show these lots, searched as before."""
         self.beginResetModel()
         self._facts = facts
-        self._texts = [_searched(lot) for lot in facts.lots]
+        self._texts = [_searched(facts, lot) for lot in facts.lots]
         self._order = list(range(len(facts.lots)))[::-1]
         self._shown = self._found()
         self.endResetModel()
 
     def search(self, text: str) -> None:
-        """Keep the lots in view in which every word occurs: in number, product, scoop, plant, note or initials."""
+        """Keep the lots in view in which every word occurs: in number, state, product, scoop, plant, note or initials."""
         self.beginResetModel()
         self._wanted = text.casefold().split()
         self._shown = self._found()
@@ -132,8 +132,9 @@ class SeasonModel(HeadedModel):
         return [names[field] for field in FIELDS]
 
 
-def _searched(lot: SeasonLot) -> str:
-    return f"{lot.lot_number} {lot.product} {lot.scoop_name} {lot.plant_code} {lot.note} {lot.by}".casefold()
+def _searched(facts: SeasonFacts, lot: SeasonLot) -> str:
+    named = named_with_state(lot, facts.state(lot.lot_id))
+    return f"{named} {lot.product} {lot.scoop_name} {lot.plant_code} {lot.note} {lot.by}".casefold()
 
 
 def _change(facts: SeasonFacts, place: int) -> str:

@@ -211,7 +211,7 @@ class LotsPanel(QWidget):
             self.desk.go_to.emit("lots", self._facts.lots[place].lot_id)
 
     def _dress(self) -> None:
-        self.search.setPlaceholderText(self.tr("Number, product, scoop …"))
+        self.search.setPlaceholderText(self.tr("Number, product, scoop, in use …"))
         self.search.setClearButtonEnabled(True)
         self.search.setAccessibleName(self.tr("Find"))
         self.search.textChanged.connect(self._search_for)
