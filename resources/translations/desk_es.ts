@@ -5519,8 +5519,8 @@ entre {low} y {high}
         <translation>Terminar de comparar &amp;dos</translation>
     </message>
     <message>
-        <source>Number, product, scoop …</source>
-        <translation>Número, producto …</translation>
+        <source>Number, product, scoop, in use …</source>
+        <translation>Número, producto, en uso …</translation>
     </message>
     <message>
         <source>Find</source>
