@@ -66,7 +66,7 @@ class SeasonModel(HeadedModel):
         self.endResetModel()
 
     def search(self, text: str) -> None:
-        """Keep the lots in view in which every word occurs: in number, state, product, scoop, plant, note or initials."""
+        """Keep the lots in view in which every word occurs: in number, state, product, scoop, plant, note, initials."""
         self.beginResetModel()
         self._wanted = text.casefold().split()
         self._shown = self._found()
