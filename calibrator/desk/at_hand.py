@@ -162,9 +162,8 @@ def _begun_with(
     Raises CannotCompute where more was emptied than there was.
     """
     lot, left = known.lot, known.lot.packages_left
-    signed = known.sign_off.at.date() if known.sign_off else None
     packages: float | None = left.packages if left else lot.package_count
-    since = left.on if left else lot.fed_from or _first_sign_off(now, lot) or signed
+    since = left.on if left else lot.fed_from or now.first_weighed(lot.id)
     on = left.on if left and left.typed else None
     for count in _one_after_another(
         [c for c in now.bag_counts if c.lot_id == lot.id and c.since >= (left.on if left else date.min)]
@@ -253,10 +252,6 @@ def _came_g(known: LotStanding) -> float | None:
     left, mass_g = known.lot.packages_left, known.lot.package_mass_g
     count = left.packages if left else known.lot.package_count
     return None if count is None or mass_g is None else count * mass_g
-
-
-def _first_sign_off(now: Standing, lot: Lot) -> date | None:
-    return next((s.at.date() for s in now.sign_offs if s.lot_id == lot.id), None)
 
 
 def _plans(records: Records, lot: Lot) -> list[Plan]:

@@ -10,7 +10,7 @@ from enum import StrEnum
 from calibrator.desk.in_use import LotState, changed_over, lot_fed, to_come
 from calibrator.desk.scoop_lines import words_so_far
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Lot, SignOff
+from calibrator.model import Lot
 from calibrator.records import Records
 from calibrator.values import dataclass
 
@@ -37,7 +37,7 @@ class Refused:
 
 def refused(now: Standing, known: LotStanding, on: date) -> Refused | None:
     """Whether a lot can have been fed from a day on; None where it can."""
-    lot, weighed = known.lot, _first_weighed(now.sign_offs, known.lot)
+    lot, weighed = known.lot, now.first_weighed(known.lot.id)
     if lot.arrived_on and on < lot.arrived_on:
         return Refused(Wrong.BEFORE_ARRIVAL, lot, lot.arrived_on)
     if not lot.arrived_on and weighed and on < weighed:
@@ -149,7 +149,3 @@ def keep_lots(records: Records, lots: Sequence[Lot], by: str, why: str = WHY) ->
 
 def _others(now: Standing, lot: Lot) -> list[Lot]:
     return [known.lot for known in now.open_lots if known.lot.id != lot.id]
-
-
-def _first_weighed(sign_offs: Sequence[SignOff], lot: Lot) -> date | None:
-    return next((signed.at.astimezone().date() for signed in sign_offs if signed.lot_id == lot.id), None)

@@ -111,6 +111,10 @@ class Standing:
     def lot(self, lot_id: str) -> LotStanding | None:
         return next((known for known in self.lots if known.lot.id == lot_id), None)
 
+    def first_weighed(self, lot_id: str) -> date | None:
+        """The day, by this computer's clock, on which a lot was first signed off; None where it was not."""
+        return next((signed.at.astimezone().date() for signed in self.sign_offs if signed.lot_id == lot_id), None)
+
     @property
     def in_use(self) -> LotStanding | None:
         """The lot that is fed; None while none is weighed in and not finished."""
