@@ -15,10 +15,11 @@ MIDDAY = time(12)
 
 @dataclass(frozen=True)
 class Offered:
-    """A lot that a batch can have been mixed from."""
+    """A lot that a batch can have been mixed from; `weighed_on` is the day of its first sign-off, None before one."""
 
     lot: Lot
     state: LotState
+    weighed_on: date | None = None
 
     @property
     def in_use(self) -> bool:
@@ -27,7 +28,7 @@ class Offered:
 
 def offered_lots(now: Standing) -> tuple[Offered, ...]:
     """The lot in use first, then the other open ones, those not weighed in, those finished; newest first."""
-    found = [Offered(known.lot, known.state) for known in reversed(now.lots)]
+    found = [Offered(known.lot, known.state, now.first_weighed(known.lot.id)) for known in reversed(now.lots)]
     return tuple(sorted(found, key=_order))
 
 

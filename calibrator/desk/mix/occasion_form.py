@@ -38,6 +38,7 @@ class OccasionForm(QWidget):
         super().__init__()
         self.desk = desk
         self._offered: tuple[Offered, ...] = ()
+        self._of_days = since is not None  # a count of days, whose beginning is judged where it stands
         self.lot = NameChoice()
         self.lot.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.lot.setMinimumContentsLength(9)
@@ -54,7 +55,7 @@ class OccasionForm(QWidget):
         layout.setSpacing(ROWS)
         self._lot = Captioned(lot_caption or self.tr("Mixed from lot"), self.lot)
         layout.addWidget(self._lot)
-        if since is not None:  # days alone are counted
+        if self._of_days:
             self.time.setParent(self)
             self.time.hide()
         layout.addWidget(SideBySide(since, self.day) if since else SideBySide(self.day, self.time))
@@ -135,11 +136,23 @@ class OccasionForm(QWidget):
                 text.format(on=day_text(at.date()), lot=lot.lot_number, day=day_text(lot.arrived_on)), wrong=True
             )
             return self.day
+        if not self._of_days:
+            self._ask_whether_of_lot(at.date())
         if self.day.text() and not self.time.text():
             self.time.say(self.tr("Taken as {time}; type it to be exact.").format(time=clock_text(at.time())))
         elif not self.time.text():
             self.time.say("")
         return None
+
+    def _ask_whether_of_lot(self, day: date) -> None:
+        """A lot can have been fed before its own line was signed; more often it was the lot before."""
+        chosen = self.chosen()
+        if chosen is None or chosen.weighed_on is None or day >= chosen.weighed_on:
+            return
+        said = day_text(chosen.weighed_on)
+        text = self.tr("Lot {lot} was weighed in only on {day}. Was the mix of this day really made from it?")
+        short = self.tr("Weighed in only on {day}.").format(day=said)
+        self.day.say(text.format(lot=chosen.lot.lot_number, day=said), care=True, short=short)
 
     def _name(self, one: Offered) -> str:
         return f"{one.lot.lot_number}, {state_words(one.state)}"

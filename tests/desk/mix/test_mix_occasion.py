@@ -129,6 +129,23 @@ def test_wrong_days_and_times_are_answered_in_words(
     assert wrong.line.hasFocus()
 
 
+@pytest.mark.parametrize(("day", "asked"), [("1 Feb 2026", True), ("2 Feb 2026", False), ("", False)])
+def test_a_mix_from_before_its_lot_was_weighed_in_is_asked_about_and_kept(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, day: str, asked: bool
+) -> None:
+    newest = herd.lot_of(herd.records.sign_offs(herd.farm.id)[-1])
+    herd.records.keep(replace(newest, arrived_on=date(2026, 1, 20)))
+    page.desk.changed.emit()
+    panel = page.check
+    type_in(qtbot, panel.readings.first.line, "11.2")
+    type_in(qtbot, panel.occasion.day.line, day)
+    said = panel.occasion.day.message
+    assert ("Lot 25-0202B was weighed in only on Feb 2, 2026. Was the mix of this day really made" in said) == asked
+    assert not panel.occasion.day.wrong
+    panel.keep()
+    assert len(herd.records.every(MixCheck)) == 1
+
+
 def test_a_lot_that_is_fed_before_it_was_weighed_in(qtbot: QtBot, page: MixCheckPage, herd: Herd) -> None:
     herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number="26-0210C", product="20-20 replacer"))
     page.desk.changed.emit()
