@@ -162,7 +162,7 @@ def error_words(line: SheetLine, to: Telling) -> str:
         return told.format(share=shown.signed_share(line.trimmed_share), spread=spread)
     off = _percent(abs(count.error_share))
     if off == _percent(0.0):
-        return translate("TableWords", "on the weight ± {spread}").format(spread=spread)
+        return translate("TableWords", "as much powder as by weight (± {spread})").format(spread=spread)
     return _off_words(off, spread, short=count.error_g < 0)
 
 
@@ -185,12 +185,12 @@ def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
     made = delivered(line.scoops, water_ml, sheet.powder, sheet.water_temperature_c, others_g)
     solids, low, high = (_percent(mix.solids_share) for mix in (made.mix, made.low, made.high))
     if low == high:
-        return translate("TableWords", "So counted {solids} solids.").format(solids=solids)
+        return translate("TableWords", "That makes {solids} solids.").format(solids=solids)
     return _solids_words(solids, low, high)
 
 
 def _solids_words(solids: str, low: str, high: str) -> str:
-    told = translate("TableWords", "So counted {solids} solids ({low} to {high}).")
+    told = translate("TableWords", "That makes {solids} solids ({low} to {high}).")
     return told.format(solids=solids, low=low, high=high)
 
 

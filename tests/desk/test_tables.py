@@ -707,7 +707,7 @@ def test_a_count_without_error_is_on_target(shown: Callable[[], TablesPage], her
     """Ten ounces a scoop and calf: 0.0 % over is no way to say so."""
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan("Milk", group(10))
-    assert shown().view.today.rows[0].scoops.note.text().startswith("on the weight ± ")
+    assert shown().view.today.rows[0].scoops.note.text().startswith("as much powder as by weight (± ")
 
 
 def test_a_count_that_is_off_says_off_what(shown: Callable[[], TablesPage], herd: Herd) -> None:
