@@ -13,7 +13,7 @@ import pytest
 from answers import Answers, at_noon
 from herd import delivered, printed
 from keys import mnemonics, nameless
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
@@ -195,6 +195,22 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     assert "still bears" not in lot_told(window)
 
 
+def test_sign_off_stays_where_it_is_while_the_feeding_is_asked_for_and_chosen(window: Window, second: Lot) -> None:
+    step = open_sign_off(window, second)
+    QApplication.processEvents()
+    stood = step._sign_button.mapTo(window, QPoint(0, 0))
+    QTest.mouseClick(step._sign_button, Qt.MouseButton.LeftButton)
+    QApplication.processEvents()
+    assert step._asked_for.text() == "Say from which feeding on the lot is fed, then sign off."
+    assert step._asked_for.width() >= step._asked_for.sizeHint().width()
+    assert step.fed_from.ways.hasFocus()
+    for chosen in range(step.fed_from.ways.count()):
+        assert step._sign_button.mapTo(window, QPoint(0, 0)) == stood
+        step.fed_from.ways.setCurrentIndex(chosen)
+        QApplication.processEvents()
+        assert step._asked_for.text() == ""
+
+
 def test_today_called_by_its_key_begins_with_what_is_needed(qtbot: QtBot, empty_desk: Desk) -> None:
     """Not with the spot fill, to which Qt gave the keys where none had them on this page before."""
     window = Window(empty_desk)  # the first start, and from there to the weigh-in: Today was never looked at
@@ -349,17 +365,17 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
     assert nameless(window.current_page) == []
     assert step.fed_from.ways.hasFocus()  # what is asked comes before the initials
     told = "Say from which feeding on the lot is fed, then sign off."
-    assert told not in visible_words(step.fed_from)
+    assert told not in visible_words(step)
     step._initials.setFocus()
     QTest.keyClick(focused(), Qt.Key.Key_Return)
-    assert told in visible_words(step.fed_from)  # at the field, not far from it
+    assert told in visible_words(step)  # beneath the question, beside what was pressed
     guide = page_of(window).guide
     assert guide is not None
     assert guide.signed_off is None
     assert step.fed_from.ways.hasFocus()
     for _ in range(2):
         QTest.keyClick(step.fed_from.ways, Qt.Key.Key_Down)
-    assert told not in visible_words(step.fed_from)
+    assert told not in visible_words(step)
     for box in (step.fed_from.days, step.fed_from.feedings):
         assert box.isVisible()
         QTest.keyClick(box, Qt.Key.Key_Down)

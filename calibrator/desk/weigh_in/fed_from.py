@@ -6,13 +6,12 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from enum import StrEnum
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.change_over import FedFrom
 from calibrator.desk.feeding_names import feeding_names
 from calibrator.desk.forms.enter import enter_moves_on
-from calibrator.desk.parts import column, label, row, set_style_property
+from calibrator.desk.parts import label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import weekday_text
 from calibrator.desk.theme import SPACE
@@ -47,12 +46,7 @@ class FedFromQuestion(QWidget):
         line = row(caption, self.ways, self.days, self.feedings)
         line.setContentsMargins(0, 0, 0, 0)
         line.setStretch(1, 1)
-        self._asked_for = label("")
-        set_style_property(self._asked_for, "state", "wrong")
-        self._asked_for.hide()
-        whole = column(line, self._asked_for, spacing=3)
-        whole.setContentsMargins(0, 0, 0, 0)
-        self.setLayout(whole)
+        self.setLayout(line)
         self.ways.setSizeAdjustPolicy(CalmBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.ways.currentIndexChanged.connect(self._show_boxes)
         enter_moves_on(self)
@@ -84,14 +78,6 @@ class FedFromQuestion(QWidget):
     def answered(self) -> bool:
         return self.ways.currentIndex() >= 0
 
-    def ask_for_it(self) -> None:
-        """Say at the box that it is to be answered before signing, and bring the keys there."""
-        told = self.tr("Say from which feeding on the lot is fed, then sign off.")
-        self._asked_for.setText(told)
-        self._asked_for.show()
-        self.ways.setAccessibleDescription(told)
-        self.ways.setFocus(Qt.FocusReason.OtherFocusReason)
-
     def fed_from(self) -> FedFrom | None:
         """The change-over; None where it is not yet."""
         way = self.ways.currentData()
@@ -102,14 +88,7 @@ class FedFromQuestion(QWidget):
     def forget(self) -> None:
         """For another weigh-in: nothing is chosen."""
         self.ways.setCurrentIndex(-1)
-        self._stop_asking()
-
-    def _stop_asking(self) -> None:
-        self._asked_for.hide()
-        self.ways.setAccessibleDescription("")
 
     def _show_boxes(self) -> None:
-        if self.answered:
-            self._stop_asking()
         for box in (self.days, self.feedings):
             box.setVisible(self.ways.currentData() == Way.DAY)

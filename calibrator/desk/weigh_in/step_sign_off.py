@@ -57,6 +57,7 @@ class StepSignOff(StepView):
         select_on_entry(self._initials)
         self._initials.returnPressed.connect(self._to_signing)
         self._initials.textChanged.connect(self._stop_asking)
+        self.fed_from.ways.currentIndexChanged.connect(self._stop_asking)
         self._asked_for = label("", wrap=False)
         set_style_property(self._asked_for, "state", "wrong")
         self._caption = label(self.tr("&Initials"))
@@ -303,25 +304,26 @@ class StepSignOff(StepView):
     def _is_answered(self) -> bool:
         """Whether all is said that signing needs; what is not is asked for."""
         if not self._initials.text().strip():
-            self._ask_for_initials(self.tr("Type your initials, then sign off."))
+            self._ask_for(self._initials, self.tr("Type your initials, then sign off."))
             return False
         if self.fed_from.isVisibleTo(self) and not self.fed_from.answered:
-            self.fed_from.ask_for_it()
+            self._ask_for(self.fed_from.ways, self.tr("Say from which feeding on the lot is fed, then sign off."))
             return False
         return True
 
-    def _ask_for_initials(self, told: str) -> None:
-        """Say it where they are to stand, to the right of all else in the line, so that nothing moves for it."""
+    def _ask_for(self, field: QWidget, told: str) -> None:
+        """Say what is missing to the right of all else in the line, so that nothing moves for it, and go there."""
         self.desk.say(told)
         self._asked_for.setText(told)
-        self._initials.setAccessibleDescription(told)
-        set_style_property(self._initials, "state", "wrong")
-        self._initials.setFocus()
+        field.setAccessibleDescription(told)
+        set_style_property(field, "state", "wrong")
+        field.setFocus()
 
     def _stop_asking(self) -> None:
         self._asked_for.setText("")
-        self._initials.setAccessibleDescription("")
-        set_style_property(self._initials, "state", "")
+        for field in (self._initials, self.fed_from.ways):
+            field.setAccessibleDescription("")
+            set_style_property(field, "state", "")
 
     def _sign(self) -> None:
         guide = self.guide
