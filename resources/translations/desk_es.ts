@@ -1492,10 +1492,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <source>From a day and feeding</source>
         <translation>Desde otro día</translation>
     </message>
-    <message>
-        <source>Say from which feeding on the lot is fed, then sign off.</source>
-        <translation>Diga desde qué toma se usará el lote y luego firme.</translation>
-    </message>
 </context>
 <context>
     <name>FeedingRow</name>
@@ -6281,6 +6277,14 @@ entre {low} y {high}
         <source>Taken as {time}; type it to be exact.</source>
         <translation>Se toma como {time}; escríbala para ser exacto.</translation>
     </message>
+    <message>
+        <source>Lot {lot} was weighed in only on {day}. Was the mix of this day really made from it?</source>
+        <translation>El lote {lot} se pesó apenas el {day}. ¿De veras se hizo con él la mezcla de este día?</translation>
+    </message>
+    <message>
+        <source>Weighed in only on {day}.</source>
+        <translation>Se pesó apenas el {day}.</translation>
+    </message>
 </context>
 <context>
     <name>OutcomeStep</name>
@@ -10991,6 +10995,10 @@ Last kept: {mass}</source>
         <translation>Escriba sus iniciales y firme.</translation>
     </message>
     <message>
+        <source>Say from which feeding on the lot is fed, then sign off.</source>
+        <translation>Diga desde qué toma se usará el lote y luego firme.</translation>
+    </message>
+    <message>
         <source>Sign off all the same</source>
         <translation>Firmar de todos modos</translation>
     </message>
@@ -11894,8 +11902,12 @@ Sign off all the same? The record will say so.</source>
         <translation>agua ajustada, {share} de todo; ± {spread}</translation>
     </message>
     <message>
-        <source>on the weight ± {spread}</source>
-        <translation>justo en el peso ± {spread}</translation>
+        <source>That makes {solids} solids.</source>
+        <translation>Eso da {solids} de sólidos.</translation>
+    </message>
+    <message>
+        <source>That makes {solids} solids ({low} to {high}).</source>
+        <translation>Eso da {solids} de sólidos ({low} a {high}).</translation>
     </message>
     <message>
         <source>Water is rounded to {step}; in small batches the powder goes with it, so the strength holds.</source>
@@ -11930,20 +11942,16 @@ Sign off all the same? The record will say so.</source>
         <translation>pese cada tanda en {count} × {amount} (límite de la báscula)</translation>
     </message>
     <message>
+        <source>as much powder as by weight (± {spread})</source>
+        <translation>el mismo polvo que por peso (± {spread})</translation>
+    </message>
+    <message>
         <source>{share} less powder than by weight (± {spread})</source>
         <translation>{share} menos polvo que por peso (± {spread})</translation>
     </message>
     <message>
         <source>{share} more powder than by weight (± {spread})</source>
         <translation>{share} más polvo que por peso (± {spread})</translation>
-    </message>
-    <message>
-        <source>So counted {solids} solids.</source>
-        <translation>Contado así, {solids} de sólidos.</translation>
-    </message>
-    <message>
-        <source>So counted {solids} solids ({low} to {high}).</source>
-        <translation>Contado así, {solids} de sólidos ({low} a {high}).</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>
