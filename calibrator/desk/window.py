@@ -12,6 +12,7 @@ from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QAbstractButton,
+    QAbstractItemView,
     QApplication,
     QComboBox,
     QDialog,
@@ -20,6 +21,7 @@ from PySide6.QtWidgets import (
     QMainWindow,
     QScrollArea,
     QStackedWidget,
+    QTextBrowser,
     QWidget,
 )
 
@@ -475,6 +477,9 @@ class Window(QMainWindow):
     def _focus_place(self) -> QRect:
         """Where the keys are; nowhere while the notice has them itself."""
         at = self.focusWidget()
-        if at is None or self._notice.isAncestorOf(at):
+        if at is None or self._notice.isAncestorOf(at) or isinstance(at, QScrollArea | QTextBrowser):  # read
             return QRect()
+        if isinstance(at, QAbstractItemView):  # as large as the page may be, and the keys are in one row of it
+            row, inside = at.visualRect(at.currentIndex()), at.viewport()
+            return row if row.isEmpty() else QRect(inside.mapTo(self, QPoint(0, row.top())), row.size())
         return QRect(at.mapTo(self, QPoint(0, 0)), at.size())

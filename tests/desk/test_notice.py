@@ -8,7 +8,7 @@ import pytest
 from answers import Answers
 from PySide6.QtCore import QPoint, QRect, Qt, QUrl
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QScrollArea, QTableWidget, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -68,6 +68,25 @@ def test_it_covers_no_field_that_is_typed_in(window: Window, desk: Desk) -> None
     for height in (700, 740, 780):
         assert covered(window, desk, height) == []
         assert window.rect().contains(window._notice.geometry())
+
+
+def test_a_table_that_has_the_keys_does_not_send_it_over_the_title(window: Window, desk: Desk) -> None:
+    """The table is as high as the page, but the keys are in one row of it."""
+    page = window.current_page
+    table, reading = QTableWidget(60, 2, page), QScrollArea(page)
+    for each in (table, reading):
+        each.setGeometry(page.rect())
+        each.show()
+        each.setFocus(Qt.FocusReason.OtherFocusReason)
+        desk.say(2 * LONG)
+        assert window.focusWidget() is each
+        assert not window._notice.geometry().intersects(place(window, page.title))
+    table.setCurrentCell(59, 0)
+    table.setFocus(Qt.FocusReason.OtherFocusReason)
+    desk.say(2 * LONG)
+    row = table.visualRect(table.currentIndex())
+    at_keys = QRect(table.viewport().mapTo(window, row.topLeft()), row.size())
+    assert not window._notice.geometry().intersects(at_keys)
 
 
 def covered(window: Window, desk: Desk, height: int) -> list[QLineEdit]:
