@@ -136,6 +136,19 @@ def test_a_farm_without_a_lot_is_led_back_to_the_set_up(qtbot: QtBot, page: Toda
     assert asked.args == ["welcome", ""]
 
 
+def test_before_a_lot_is_signed_off_what_is_needed_has_the_whole_page(
+    qtbot: QtBot, page: TodayPage, yard: Yard
+) -> None:
+    def share() -> float:
+        return page.lot_card.width() / page.width()
+
+    qtbot.waitUntil(lambda: share() > 0.9)
+    weighed_in(yard)
+    page.reload()
+    qtbot.waitUntil(lambda: share() < 0.65)
+    assert page.spot_card.isVisible()
+
+
 def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, empty_desk: Desk) -> None:
     first, _ = weighed_in(yard, "A")
     yard.sign(yard.records.find(Lot, first.lot_id), yard.blue)

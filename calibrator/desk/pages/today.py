@@ -57,6 +57,7 @@ class TodayPage(Page):
         self._waiting_heading = label("", "heading")
         self._waiting = QVBoxLayout()
         self._waiting.setSpacing(SPACE)
+        self._beside = QWidget()
         self._lay_out()
 
     def reload(self) -> None:
@@ -72,6 +73,7 @@ class TodayPage(Page):
         self.lot_card.show_standing(now)
         self.spot_card.show_standing(now)
         self.powder_card.show_standing(now)
+        self._beside.setHidden(self.spot_card.isHidden() and self.powder_card.isHidden())  # before a lot is signed off
         self._show_waiting(now)
 
     def open(self, thing_id: str) -> None:
@@ -97,7 +99,10 @@ class TodayPage(Page):
         self._area = scrolled(inner)
         self.body.addWidget(self._area, 1)
         left = column(card(self._waiting_heading, self._waiting), self.lot_card, None, spacing=2 * SPACE)
-        inside = row(left, column(self.spot_card, self.powder_card, None, spacing=2 * SPACE), spacing=2 * SPACE)
+        right = column(self.spot_card, self.powder_card, None, spacing=2 * SPACE)
+        right.setContentsMargins(0, 0, 0, 0)
+        self._beside.setLayout(right)
+        inside = row(left, self._beside, spacing=2 * SPACE)
         inside.setStretch(0, 3)
         inside.setStretch(1, 2)
         inside.setContentsMargins(0, 0, 0, 0)
