@@ -162,6 +162,16 @@ def test_the_same_mix_is_told_for_the_volume_of_the_recipe(form: PlanForm, qtbot
     assert "2 qt" not in same_mix(rate)
 
 
+def test_how_calves_are_fed_from_two_vessels_is_told_where_a_farm_has_two(form: PlanForm, herd: Herd) -> None:
+    herd.vessel()
+    form.edit(None)
+    assert form.vessel_choice.several.isHidden()
+    herd.vessel("Pail", 5.0)
+    form.desk.changed.emit()
+    assert form.vessel_choice.several.isVisible()
+    assert "Make a plan for each" in form.vessel_choice.several.text()
+
+
 def test_the_way_to_vessels_comes_right_after_them(form: PlanForm) -> None:
     form.vessel.setFocus()
     assert "&v" in form.enter_vessel.text()

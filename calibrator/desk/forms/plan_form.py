@@ -350,7 +350,7 @@ class PlanForm(QWidget):
         fields = row(self.name, self.vessel_choice, self.temperature, spacing=2 * SPACE)
         for place, stretch in enumerate((4, 3, 3)):
             fields.setStretch(place, stretch)
-        return card(fields, self.scald)
+        return card(fields, self.vessel_choice.several, self.scald)
 
     def _lay_out(self) -> None:
         inner = QWidget()

@@ -7,13 +7,16 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
-from calibrator.desk.parts import button, row
+from calibrator.desk.parts import button, label, row
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Vessel
 
 
 class VesselChoice(QWidget):
-    """A vessel or none. `wanted` leads to where they are entered; one entered there meanwhile is chosen here."""
+    """A vessel or none. `wanted` leads to where they are entered; one entered there meanwhile is chosen here.
+
+    `several` tells how calves are fed from two vessels; it is placed where it has the width.
+    """
 
     edited = Signal()
     wanted = Signal()
@@ -26,6 +29,11 @@ class VesselChoice(QWidget):
         self.box = NameChoice()
         self.box.activated.connect(self.edited)
         self.enter = button(self.tr("Enter a &vessel"), self._want, "link")
+        told = self.tr(
+            "Two vessels? Make a plan for each, with only the calves that are fed from it: each gets its own table and "
+            "chart."
+        )
+        self.several = label(told, "quiet")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
@@ -59,9 +67,11 @@ class VesselChoice(QWidget):
     def _offer(self, chosen: str | None) -> None:
         self.box.clear()
         self.box.addItem(self.tr("None: no limit"), "")
-        for vessel in self._vessels():
+        vessels = self._vessels()
+        for vessel in vessels:
             self.box.addItem(vessel.name, vessel.id)
         self.box.setCurrentIndex(max(0, self.box.findData(chosen or "")))
+        self.several.setVisible(len(vessels) > 1)
 
     def _want(self) -> None:
         self._awaited = True
