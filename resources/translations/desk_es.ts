@@ -13310,6 +13310,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Registrar un recipien&amp;te</translation>
     </message>
     <message>
+        <source>Two vessels? Make a plan for each, with only the calves that are fed from it: each gets its own table and chart.</source>
+        <translation>¿Dos recipientes? Haga un plan para cada uno, solo con las becerras que se alimentan de él: cada plan tiene su tabla y su tabla de pared.</translation>
+    </message>
+    <message>
         <source>Mi&amp;xed in</source>
         <translation>&amp;Se mezcla en</translation>
     </message>
