@@ -176,7 +176,7 @@ def test_an_old_line_in_doubt_is_told_by_what_is_not_known(
 
 
 def test_at_the_sign_off_an_old_line_that_was_moved_is_not_to_be_moved_once_more(
-    guide: Guide, desk: Desk, qtbot: QtBot
+    guide: Guide, desk: Desk, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     view = StepSignOff(desk)
     qtbot.addWidget(view)
@@ -190,6 +190,10 @@ def test_at_the_sign_off_an_old_line_that_was_moved_is_not_to_be_moved_once_more
     guide.add_fill(FillWay.TO_MARK, 1, 290.0, "290 g")
     told = dict(view._rows(guide, None))["Old line"]
     assert told.endswith("That takes in how it settled in the fills to the line.")  # why it is not that of Mark
+    monkeypatch.setattr(Guide, "earlier_target_g", 226.8)
+    told = dict(view._rows(guide, None))["Old line"]
+    assert told.startswith("Not for this lot: it was drawn for 8.0")
+    assert told.endswith("That takes in how it settled in the fills to the line.")
 
 
 @pytest.mark.parametrize(

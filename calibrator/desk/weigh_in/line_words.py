@@ -119,11 +119,21 @@ def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem, *
     """What the old line would deliver, once another was chosen: it may be on the scoop still, for the lot that is fed.
     `before_g` is what it was drawn for, where that was another weight; `tried` where fills to a line are in the figure.
     """
+    told = _what_it_would_bring(old, before_g, system)
+    if not tried:
+        return told
+    # The step Mark told another figure, before there were such fills.
+    settled = translate("WeighInWords", "That takes in how it settled in the fills to the line.")
+    return f"{told} {settled}"
+
+
+def _what_it_would_bring(old: OldLine, before_g: float | None, system: UnitSystem) -> str:
+    mass = shown.mass(old.delivers_g, system)
     if before_g is not None:
         words = translate(
             "WeighInWords", "Not for this lot: it was drawn for {before}. A feeding to it would weigh {mass}."
         )
-        return words.format(before=shown.mass(before_g, system), mass=shown.mass(old.delivers_g, system))
+        return words.format(before=shown.mass(before_g, system), mass=mass)
     words = {
         OldLineVerdict.MOVE: translate(
             "WeighInWords", "Not for this lot: a feeding to it would weigh {mass} ({share})."
@@ -137,12 +147,7 @@ def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem, *
             "({share}).",
         ),
     }[old.verdict]
-    told = words.format(mass=shown.mass(old.delivers_g, system), share=shown.signed_share(old.share))
-    if not tried:
-        return told
-    # The step Mark told another figure, before there were such fills.
-    settled = translate("WeighInWords", "That takes in how it settled in the fills to the line.")
-    return f"{told} {settled}"
+    return words.format(mass=mass, share=shown.signed_share(old.share))
 
 
 def _undecided_words(old: OldLine) -> str:
