@@ -16,11 +16,24 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.forms.scale_form import ScaleForm
 from calibrator.desk.forms.scoop_form import ScoopForm
+from calibrator.desk.mix.instrument_form import InstrumentForm
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.widgets.shape_choice import ShapeKind
 from calibrator.desk.window import Window
-from calibrator.model import Cylinder, Farm, Plan, Poured, Scale, Scoop, TaperedCup, UnitSystem, Vessel
+from calibrator.model import (
+    Cylinder,
+    Farm,
+    Instrument,
+    InstrumentKind,
+    Plan,
+    Poured,
+    Scale,
+    Scoop,
+    TaperedCup,
+    UnitSystem,
+    Vessel,
+)
 from calibrator.records import Records
 
 
@@ -374,7 +387,7 @@ def test_enter_goes_on_through_the_hot_water_and_the_cable(qtbot: QtBot, page: S
     for field in (water.hot, water.cold):
         qtbot.keyClick(page.window().focusWidget(), Qt.Key.Key_Return)
         assert field.line.hasFocus()
-    page.tabs.setCurrentIndex(4)
+    page.tabs.setCurrentIndex(5)
     wire = page.wire
     wire.port.setFocus()
     for there in (wire.speed, wire.looks.line, wire.enters, wire.listen_button):
@@ -497,6 +510,24 @@ def test_what_was_kept_is_named(qtbot: QtBot, page: SetupPage, desk: Desk) -> No
     ]
 
 
+def test_an_instrument_is_looked_for_among_the_farms_things_and_entered_there(
+    qtbot: QtBot, page: SetupPage, desk: Desk
+) -> None:
+    page.open("instrument")
+    tab = page.instruments
+    assert tab.isVisibleTo(page)
+    assert page.help_title() == "Brix"
+    form = tab.form
+    assert isinstance(form, InstrumentForm)
+    form.what.setCurrentIndex(form.what.findData(InstrumentKind.HYDROMETER))
+    form.what.activated.emit(form.what.currentIndex())
+    qtbot.keyClicks(form.name.line, "glass float")
+    tab.keep()
+    (kept,) = desk.records.every(Instrument)
+    assert (kept.name, kept.kind) == ("glass float", InstrumentKind.HYDROMETER)
+    assert tab.list.item(0).text() == "glass float\nhydrometer, never checked"
+
+
 def test_each_tab_says_when_it_keeps(page: SetupPage) -> None:
     told = []
     for place in range(page.tabs.count()):
@@ -507,7 +538,7 @@ def test_each_tab_says_when_it_keeps(page: SetupPage) -> None:
     assert page.wire.listen_button.text().replace("&", "") == "Keep and listen"
     assert told == [
         "Each setting is kept as soon as you leave it.",
-        *3 * [with_button],
+        *4 * [with_button],
         "Kept when you press Keep and listen.",
         "",  # buttons for files, nothing to keep
     ]

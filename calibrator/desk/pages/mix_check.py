@@ -11,12 +11,10 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.things import ThingsTab, Wording
 from calibrator.desk.mix.bag_panel import BagPanel
 from calibrator.desk.mix.check_panel import CheckPanel
 from calibrator.desk.mix.history_panel import HistoryPanel
-from calibrator.desk.mix.instrument_form import InstrumentForm
-from calibrator.desk.mix.instrument_words import about
+from calibrator.desk.mix.instruments_tab import InstrumentsTab
 from calibrator.desk.mix.line_panel import LinePanel
 from calibrator.desk.mix.tool_checks import ToolChecks
 from calibrator.desk.mix_batch import FarmNow, farm_now
@@ -26,7 +24,7 @@ from calibrator.desk.parts import label
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import Standing, standing
 from calibrator.desk.widgets.key_tabs import KeyTabs
-from calibrator.model import Instrument, MixCheck
+from calibrator.model import MixCheck
 from calibrator.science.errors import CannotCompute
 
 P = TypeVar("P", bound=QWidget)
@@ -96,8 +94,8 @@ class MixCheckPage(Page):
         return self._panel("tool_checks", self._make_tool_checks)
 
     @property
-    def instruments(self) -> ThingsTab[Instrument]:
-        return self._panel("instruments", self._make_instruments)
+    def instruments(self) -> InstrumentsTab:
+        return self._panel("instruments", InstrumentsTab)
 
     def bring_up(self, name: str) -> None:
         """Show a tab by its name: bags, history, line, tool_checks or instruments."""
@@ -197,7 +195,7 @@ class MixCheckPage(Page):
         return {
             name: text
             for name, panel in made
-            if isinstance(panel, CheckPanel | BagPanel | LinePanel | ThingsTab) and (text := panel.pending())
+            if isinstance(panel, CheckPanel | BagPanel | LinePanel | InstrumentsTab) and (text := panel.pending())
         }
 
     def _add_place(self, caption: str) -> QWidget:
@@ -254,7 +252,7 @@ class MixCheckPage(Page):
         panel, farm, now, tools = self._made[name], self.desk.farm, self._now, self._tools
         if farm is None or tools is None:
             return
-        if isinstance(panel, ThingsTab):
+        if isinstance(panel, InstrumentsTab):
             panel.reload()
         elif isinstance(panel, HistoryPanel):
             panel.show_farm(farm)
@@ -287,21 +285,6 @@ class MixCheckPage(Page):
         made.instruments_wanted.connect(self._enter_instruments)
         return made
 
-    def _make_instruments(self, desk: Desk) -> ThingsTab[Instrument]:
-        return ThingsTab(desk, Instrument, InstrumentForm(desk), self._wording(), self._about)
-
     def _tell(self, text: str) -> None:
         self.trouble.setText(text)
         self.trouble.setVisible(bool(text))
-
-    def _about(self, tool: Instrument) -> str:
-        return about(tool, self._tools, self.desk.clock())
-
-    def _wording(self) -> Wording:
-        return Wording(
-            add=self.tr("&Add an instrument"),
-            new=self.tr("New instrument"),
-            kept=self.tr("Instrument kept: {name}"),
-            retire=self.tr("&Retire this instrument"),
-            really_retire=self.tr("{name} will no longer be offered; its readings stay. Retire this instrument?"),
-        )

@@ -1,4 +1,4 @@
-"""Set-up: the farm's settings, its scales, scoops and vessels."""
+"""Set-up: the farm's settings, its scales, scoops, vessels and instruments."""
 
 from __future__ import annotations
 
@@ -16,12 +16,13 @@ from calibrator.desk.forms.scoop_form import ScoopForm
 from calibrator.desk.forms.things import ThingsTab, Wording
 from calibrator.desk.forms.vessel_form import VesselForm
 from calibrator.desk.forms.wire_form import WireForm
+from calibrator.desk.mix.instruments_tab import InstrumentsTab
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.desk.widgets.later import Later
-from calibrator.model import Scale, Scoop, Vessel
+from calibrator.model import Instrument, Scale, Scoop, Vessel
 from calibrator.units import show_percent, show_scoop_volume, show_volume
 
 FROM_PLAN = ("tables", "vessel")  # the page in hand before, and what was asked for there
@@ -54,6 +55,7 @@ class SetupPage(Page):
             Scoop: self.tr("Sc&oops"),
             Scale: self.tr("S&cales"),
             Vessel: self.tr("&Vessels"),
+            Instrument: self.tr("I&nstruments"),
         }
         # A tab is filled when it is first opened, so that the page is up at once.
         self._things: dict[type[Any], Later[ThingsTab[Any]]] = {
@@ -84,6 +86,10 @@ class SetupPage(Page):
         return self._things[Scale].content
 
     @property
+    def instruments(self) -> ThingsTab[Instrument]:
+        return self._things[Instrument].content
+
+    @property
     def vessels(self) -> ThingsTab[Vessel]:
         return self._things[Vessel].content
 
@@ -95,7 +101,7 @@ class SetupPage(Page):
         self.tabs.setCurrentWidget(self._things[kind])
 
     def open(self, thing_id: str) -> None:
-        """Show a thing by its id, or an empty form by the name of its kind: scoop, scale, vessel.
+        """Show a thing by its id, or an empty form by the name of its kind: scoop, scale, vessel, instrument.
 
         What is typed and not kept stays, whatever was asked for.
         """
@@ -107,8 +113,10 @@ class SetupPage(Page):
                 self.show_tab(kind)
                 if not tab.content.pending():
                     tab.content.start_new()
-            elif tab.content.open(thing_id):
+                return
+            if tab.content.open(thing_id):
                 self.show_tab(kind)
+                return
 
     def help_title(self) -> str:
         here = self.tabs.currentWidget()
@@ -116,6 +124,8 @@ class SetupPage(Page):
             return QCoreApplication.translate("Glossary", "Scoop")
         if here in (self._things[Scale], self._wire):
             return QCoreApplication.translate("Hands", "Get the scale ready")
+        if here is self._things[Instrument]:
+            return QCoreApplication.translate("Glossary", "Brix")
         return QCoreApplication.translate("Glossary", "Batch") if here is self._things[Vessel] else ""
 
     def pending(self) -> str:
@@ -161,6 +171,8 @@ class SetupPage(Page):
         desk = self.desk
         if kind is Scoop:
             return ThingsTab(desk, Scoop, ScoopForm(desk), self._scoop_words(), self._about_scoop)
+        if kind is Instrument:
+            return InstrumentsTab(desk)
         if kind is Scale:
             return ThingsTab(desk, Scale, ScaleForm(desk), self._scale_words(), self._about_scale)
         vessels = ThingsTab(desk, Vessel, VesselForm(desk), self._vessel_words(), self._about_vessel)
