@@ -318,7 +318,8 @@ class BagPanel(QWidget):
             self.days.setText(text.format(drift=drift))
             return
         text = self.tr(
-            "With {feedings} a day a drift of {drift} is told from none after {days}, in four cases of five."
+            "With {feedings} a day, counting for {days} tells whether there is a drift of {drift}, in four cases of "
+            "five."
         )
         told = text.format(feedings=counted.feedings(daily), drift=drift, days=counted.days(days))
         self.days.setText(told)

@@ -35,7 +35,10 @@ def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -
     assert "5.3\u00a0% above" in panel.told.text()
     assert "76 feedings; it should last 80" in panel.told.text()
     # 80 calves twice a day.
-    assert "With 160 feedings a day a drift of 2\u00a0% is told from none after 1 day" in panel.days.text()
+    assert (
+        "With 160 feedings a day, counting for 1 day tells whether there is a drift of 2\u00a0%, in"
+        in panel.days.text()
+    )
     type_in(qtbot, panel.bag.line, "2 lb")
     type_in(qtbot, panel.target.line, "32 oz")
     type_in(qtbot, panel.feedings.line, "10")
