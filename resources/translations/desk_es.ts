@@ -229,8 +229,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Contando así nunca se notaría una desviación de {drift}: cuente desde un costal recién abierto.</translation>
     </message>
     <message>
-        <source>With {feedings} a day a drift of {drift} is told from none after {days}, in four cases of five.</source>
-        <translation>Con {feedings} al día, una desviación de {drift} se distingue de ninguna en {days}, en cuatro de cada cinco casos.</translation>
+        <source>With {feedings} a day, counting for {days} tells whether there is a drift of {drift}, in four cases of five.</source>
+        <translation>Con {feedings} al día, contar durante {days} dice si hay una desviación de {drift}, en cuatro de cada cinco casos.</translation>
     </message>
     <message>
         <source>Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. A bag lasted {lasted}; it should last {should}.</source>
@@ -4282,6 +4282,29 @@ entre {low} y {high}
     </message>
 </context>
 <context>
+    <name>InstrumentsTab</name>
+    <message>
+        <source>&amp;Add an instrument</source>
+        <translation>A&amp;gregar un instrumento</translation>
+    </message>
+    <message>
+        <source>New instrument</source>
+        <translation>Instrumento nuevo</translation>
+    </message>
+    <message>
+        <source>Instrument kept: {name}</source>
+        <translation>Se guardó el instrumento: {name}</translation>
+    </message>
+    <message>
+        <source>&amp;Retire this instrument</source>
+        <translation>Retirar este instrument&amp;o</translation>
+    </message>
+    <message>
+        <source>{name} will no longer be offered; its readings stay. Retire this instrument?</source>
+        <translation>{name} ya no se ofrecerá; sus lecturas se conservan. ¿Retirar este instrumento?</translation>
+    </message>
+</context>
+<context>
     <name>LanguageForm</name>
     <message>
         <source>English</source>
@@ -5621,26 +5644,6 @@ entre {low} y {high}
     <message>
         <source>I&amp;nstruments</source>
         <translation>&amp;Instrumentos</translation>
-    </message>
-    <message>
-        <source>&amp;Add an instrument</source>
-        <translation>A&amp;gregar un instrumento</translation>
-    </message>
-    <message>
-        <source>New instrument</source>
-        <translation>Instrumento nuevo</translation>
-    </message>
-    <message>
-        <source>Instrument kept: {name}</source>
-        <translation>Se guardó el instrumento: {name}</translation>
-    </message>
-    <message>
-        <source>&amp;Retire this instrument</source>
-        <translation>Retirar este instrument&amp;o</translation>
-    </message>
-    <message>
-        <source>{name} will no longer be offered; its readings stay. Retire this instrument?</source>
-        <translation>{name} ya no se ofrecerá; sus lecturas se conservan. ¿Retirar este instrumento?</translation>
     </message>
 </context>
 <context>
@@ -9694,6 +9697,10 @@ entre {low} y {high}
     <message>
         <source>&amp;Vessels</source>
         <translation>&amp;Recipientes</translation>
+    </message>
+    <message>
+        <source>I&amp;nstruments</source>
+        <translation>I&amp;nstrumentos</translation>
     </message>
     <message>
         <source>Scale with a ca&amp;ble</source>
