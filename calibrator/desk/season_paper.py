@@ -49,7 +49,7 @@ def _change(facts: SeasonFacts) -> LastChange | None:
 
 
 def _taken_off_g(facts: SeasonFacts, lot: SeasonLot) -> float:
-    level = facts.level_result(facts.lots.index(lot))
+    level = facts.level_result(lot)
     return level.taken_off_g if level is not None else 0.0
 
 

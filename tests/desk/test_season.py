@@ -7,6 +7,7 @@ import sys
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
+from threading import current_thread, main_thread
 from typing import cast
 
 import numpy as np
@@ -23,6 +24,7 @@ from pytestqt.qtbot import QtBot
 from season_rows import lot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.mix_history import Counted, kept_counts
 from calibrator.desk.pages.season import SeasonPage
 from calibrator.desk.pages.season_model import FIELDS
 from calibrator.desk.season import facts as facts_module
@@ -37,7 +39,7 @@ from calibrator.desk.season.words import change_words, weighed_words
 from calibrator.desk.season_paper import season_report_facts
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme, tokens
-from calibrator.model import Box, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
+from calibrator.model import Box, Farm, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
 from calibrator.model.underway import Underway
 from calibrator.records import Records, RecordsError
 from calibrator.science.why import Cause, Effect, Told
@@ -96,6 +98,13 @@ def test_of_many_lots_the_picture_comes_first_and_the_rest_is_looked_for(
     shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr(facts_module, "READ_AT_ONCE_LOTS", 3)
+    counted_here: list[bool] = []
+
+    def counts(records: Records, farm: Farm) -> list[Counted]:
+        counted_here.append(current_thread() is main_thread())
+        return kept_counts(records, farm)
+
+    monkeypatch.setattr(facts_module, "kept_counts", counts)
     signed = [herd.sign(f"25-{n}", TEN_OZ_LEVEL * (1 + 0.01 * (n % 3))) for n in range(6)]
     page = shown()
     panel, looking = page.happened, page.looking
@@ -110,6 +119,7 @@ def test_of_many_lots_the_picture_comes_first_and_the_rest_is_looked_for(
     qtbot.waitUntil(lambda: not looking.at_work)
     assert not looking.isVisible()
     assert panel.finding.text().startswith("A level scoop of lot 25-5")
+    assert counted_here == [False]  # counts of bags ask for every lot: beside the window
     for place in range(1, 5):
         page.tabs.setCurrentIndex(place)
         qtbot.waitUntil(lambda: not looking.at_work)

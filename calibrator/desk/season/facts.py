@@ -198,7 +198,7 @@ class SeasonFacts:
             self._past = past_lots(self._records, self.farm, part_of(underway, 0.0, 0.5))
             underway = part_of(underway, 0.5, 1.0)
         steps = {
-            Part.HAPPENED: ("lots", "_points", "sums", "season", "to_the_mark", "_states"),
+            Part.HAPPENED: ("lots", "_points", "sums", "season", "to_the_mark", "_states", "bags_off"),
             Part.LOTS: ("lots", "_states"),
             Part.SPREAD: ("lots", "sums", "spread"),
             Part.WHY: ("lots", "effects"),
@@ -290,9 +290,9 @@ class SeasonFacts:
         known = findings.read(self._records, lot.weigh_in_id, self._lessons.before(weigh_in))
         return replace(findings.as_signed(self._records, known, signed), farm=self.farm)
 
-    def level_result(self, place: int) -> LevelResult | None:
+    def level_result(self, lot: SeasonLot) -> LevelResult | None:
         """What the level fills of a lot came to as it was signed; None where it was brought in."""
-        known = self._known(self.lots[place])
+        known = self._known(lot)
         return findings.work_out(known).level if known else None
 
     @cached_property

@@ -62,7 +62,7 @@ def rows_of(facts: SeasonFacts, first: int, second: int) -> list[tuple[str, str,
         translate("SideBySide", "Note"),
     ]
     rows = list(zip(captions, *told, strict=True))
-    corrected = [_corrected(facts.level_result(place), facts.farm.units) for place in (first, second)]
+    corrected = [_corrected(facts.level_result(facts.lots[place]), facts.farm.units) for place in (first, second)]
     if any(corrected):  # a difference may be the scale's: told before the densities
         rows.insert(_BEFORE_DENSITY, (translate("SideBySide", "Scale"), *(told or "–" for told in corrected)))
     return rows
