@@ -11,7 +11,6 @@ from datetime import date, timedelta
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import BagCount, Lot, Plan
-from calibrator.records import Records
 from calibrator.science.as_fed import powder_of_day_g
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import powder_from
@@ -104,7 +103,7 @@ class AtHand:
         return days is not None and days <= LOW_DAYS
 
 
-def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
+def at_hand(now: Standing, today: date) -> AtHand | None:
     """What is left of the lot in use; None without one, and where neither bags nor their weight are known.
 
     Raises CannotCompute where more was fed than came, and for plans that cannot be.
@@ -112,8 +111,8 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
     known = now.in_use
     if known is None:
         return None
-    lot, plans = known.lot, _plans(records, known.lot)
-    packages, since, counted_on = _begun_with(now, known, plans)
+    lot, plans = known.lot, now.plans
+    packages, since, counted_on = _begun_with(now, known)
     if packages is None or lot.package_mass_g is None or since is None:
         return None
     fed = sum(_days_g(plans, lot, since, min((today - since).days, LONGEST_DAYS)))
@@ -121,7 +120,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
     left = stock_over(packages, lot.package_mass_g, fed, needs, today)
     others = _to_come(now)
     waiting = _waiting_g(others)
-    over = _left_over(now, plans, today)
+    over = _left_over(now, today)
     over_g = sum(old.left_g for old in over)
     signed_g = _waiting_g([known for known in others if known.state is LotState.WAITING])
     if waiting is not None:
@@ -144,18 +143,16 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
     )
 
 
-def packages_left(records: Records, now: Standing, today: date) -> float | None:
+def packages_left(now: Standing, today: date) -> float | None:
     """How many bags are left of the lot in use; None where that cannot be told."""
     try:
-        found = at_hand(records, now, today)
+        found = at_hand(now, today)
     except CannotCompute:
         return None
     return found.stock.packages_left if found else None
 
 
-def _begun_with(
-    now: Standing, known: LotStanding, plans: Sequence[Plan]
-) -> tuple[float | None, date | None, date | None]:
+def _begun_with(now: Standing, known: LotStanding) -> tuple[float | None, date | None, date | None]:
     """The bags as counted last, else as they came; since when those are fed from; the day of the count.
 
     Bags counted as emptied since a day are the new start too: what was there that day by count and plans, less them.
@@ -171,7 +168,7 @@ def _begun_with(
         if packages is None or since is None or lot.package_mass_g is None:
             break
         days = min(max(0, (count.since - since).days), LONGEST_DAYS)
-        fed_g = sum(_days_g(plans, lot, since, days)) + count.bags * count.bag_mass_g
+        fed_g = sum(_days_g(now.plans, lot, since, days)) + count.bags * count.bag_mass_g
         since = on = _day_of(count)
         packages = stock(packages, lot.package_mass_g, fed_g, 0.0, since).packages_left
     return packages, since, on
@@ -190,23 +187,23 @@ def _day_of(count: BagCount) -> date:
     return count.at.astimezone().date()
 
 
-def left_of(records: Records, now: Standing, known: LotStanding) -> float | None:
+def left_of(now: Standing, known: LotStanding) -> float | None:
     """How many bags, a begun one as its part, the plans left of a lot that is no longer fed; None where that cannot be
     told."""
     mass_g = known.lot.package_mass_g
     try:
-        left_g = _left_g(now, known, _plans(records, known.lot), now.today)
+        left_g = _left_g(now, known, now.today)
     except CannotCompute:
         return None
     return None if left_g is None or mass_g is None or left_g <= 0 else left_g / mass_g
 
 
-def _left_over(now: Standing, plans: Sequence[Plan], today: date) -> tuple[LeftOver, ...]:
+def _left_over(now: Standing, today: date) -> tuple[LeftOver, ...]:
     """Of each lot that is no longer fed, the whole bags that the plans left of it until the next one was begun."""
     found = []
     for known in now.lots:
         try:
-            left_g, mass_g = _left_g(now, known, plans, today), known.lot.package_mass_g
+            left_g, mass_g = _left_g(now, known, today), known.lot.package_mass_g
         except CannotCompute:
             continue  # more was emptied than came: there is none to offer
         if left_g is not None and mass_g is not None and left_g >= mass_g:
@@ -214,17 +211,17 @@ def _left_over(now: Standing, plans: Sequence[Plan], today: date) -> tuple[LeftO
     return tuple(found)
 
 
-def _left_g(now: Standing, known: LotStanding, plans: Sequence[Plan], today: date) -> float | None:
+def _left_g(now: Standing, known: LotStanding, today: date) -> float | None:
     """What the plans left of a lot that is no longer fed, below zero where they took more than there was."""
     lot = known.lot
     if known.state is not LotState.LEFT_OVER:
         return None
-    packages, since, _ = _begun_with(now, known, plans)
+    packages, since, _ = _begun_with(now, known)
     if packages is None or since is None or lot.package_mass_g is None:
         return None
     later = (o.lot.fed_from for o in now.lots if o.lot.id != lot.id and o.lot.fed_from and o.lot.fed_from >= since)
     days = (min(later, default=today) - since).days
-    return packages * lot.package_mass_g - sum(_days_g(plans, lot, since, min(max(0, days), LONGEST_DAYS)))
+    return packages * lot.package_mass_g - sum(_days_g(now.plans, lot, since, min(max(0, days), LONGEST_DAYS)))
 
 
 def _to_come(now: Standing) -> list[LotStanding]:
@@ -252,10 +249,6 @@ def _came_g(known: LotStanding) -> float | None:
     left, mass_g = known.lot.packages_left, known.lot.package_mass_g
     count = left.packages if left else known.lot.package_count
     return None if count is None or mass_g is None else count * mass_g
-
-
-def _plans(records: Records, lot: Lot) -> list[Plan]:
-    return [plan for plan in records.every(Plan, lot.farm_id) if plan.retired_on is None]
 
 
 def _days_g(plans: Sequence[Plan], lot: Lot, first: date, days: int) -> list[float]:

@@ -28,7 +28,7 @@ def ask_change_over(desk: Desk, now: Standing, question: str, act: Callable[[boo
     if now.in_use is None:
         act(False)
         return
-    left = packages_left(desk.records, now, now.today)
+    left = packages_left(now, now.today)
     stay = translate("ChangeOver", "Change over, some is left")
     if is_told(left):
         stay = translate("ChangeOver", "Change over, they stay")
@@ -46,13 +46,13 @@ def left_question(old: Lot, packages: float | None) -> str:
     return f"{asked.format(old=old.lot_number)} {fed_later}"
 
 
-def used_up_question(desk: Desk, now: Standing, known: LotStanding) -> str:
+def used_up_question(now: Standing, known: LotStanding) -> str:
     """Whether the last of a lot was fed, with the bags that stand against it, counted today or by count and plans."""
     count = known.lot.packages_left
     if count is not None and count.typed and count.on == now.today and is_told(count.packages):
         return counted.counted_today(round(count.packages)).format(number=known.lot.lot_number)
     fed = known.state is LotState.IN_USE
-    left = packages_left(desk.records, now, now.today) if fed else left_of(desk.records, now, known)
+    left = packages_left(now, now.today) if fed else left_of(now, known)
     if left is not None and is_told(left):
         return counted.still_left(round(left)).format(number=known.lot.lot_number)
     return translate("ChangeOver", "Was the last of lot {number} fed?").format(number=known.lot.lot_number)
@@ -68,7 +68,7 @@ def begin_lot(
 ) -> bool:
     """Keep from when on a lot is fed, and whether any is left of the one before. Whether that was kept."""
     told = change_over(now, known, when)
-    begun, left = told[-1], left_of(desk.records, now, known)
+    begun, left = told[-1], left_of(now, known)
     if left is not None and begun.fed_from is not None:  # or all that came would be at hand once more
         again = PackagesLeft(packages=left, on=begun.fed_from)
         told = (*told[:-1], replace(begun, packages_left=again))

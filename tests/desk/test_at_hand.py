@@ -51,7 +51,7 @@ def signed_lot(herd: Herd, bags: int | None, **how: object) -> SignOff:
 
 
 def found(herd: Herd, today: date = TODAY) -> AtHand | None:
-    return at_hand(herd.records, standing(herd.records, herd.farm), today)
+    return at_hand(standing(herd.records, herd.farm), today)
 
 
 def page_of(herd: Herd, qtbot: QtBot, answers: Answers) -> TodayPage:

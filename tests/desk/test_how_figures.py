@@ -158,7 +158,7 @@ def test_days_at_hand_follow_from_bags_and_plans(herd: Herd) -> None:
     herd.plan("Milk", group(100))
     lot = herd.records.every(Lot, herd.farm.id)[0]
     herd.records.keep(replace(lot, package_count=130, package_mass_g=800 * OZ_G))
-    found = at_hand(herd.records, standing(herd.records, herd.farm), TODAY)
+    found = at_hand(standing(herd.records, herd.farm), TODAY)
     assert found is not None
     told = of_stock(found, UnitSystem.METRIC)
     left = part(told, "Left")
@@ -180,12 +180,12 @@ def test_another_lot_that_came_is_not_ordered_again(herd: Herd) -> None:
     lot = replace(herd.records.every(Lot, herd.farm.id)[0], package_count=130, package_mass_g=800 * OZ_G)
     herd.records.keep(lot)
     other = herd.records.keep(replace(lot, id=new_id(), lot_number="26-0102A", package_count=50, revision=""))
-    found = at_hand(herd.records, standing(herd.records, herd.farm), TODAY)
+    found = at_hand(standing(herd.records, herd.farm), TODAY)
     assert found is not None
     assert found.to_order == 18
     assert part(of_stock(found, UnitSystem.FARM), "Days in lot 26-0102A").result == "20"  # 57.5 bags are 23 days
     herd.records.keep(replace(other, package_count=None))
-    unknown = at_hand(herd.records, standing(herd.records, herd.farm), TODAY)
+    unknown = at_hand(standing(herd.records, herd.farm), TODAY)
     assert unknown is not None
     assert unknown.to_order is None
     assert "To order" not in [one.what for one in of_stock(unknown, UnitSystem.FARM).parts]

@@ -550,7 +550,7 @@ def test_powder_at_hand_counts_from_the_day_of_the_change_over(herd: Herd, two: 
     herd.plan("Milk", group(6))
     told = replace(herd.lot_of(two[1]), package_count=4, package_mass_g=800 * OZ_G)
     herd.records.keep(replace(told, fed_from=TODAY - timedelta(days=4)))
-    found = at_hand(herd.records, standing(herd.records, herd.farm), TODAY)
+    found = at_hand(standing(herd.records, herd.farm), TODAY)
     assert found is not None
     assert found.since == TODAY - timedelta(days=4)
     assert (4 * 800 * OZ_G - found.stock.left_g) / found.daily_g == pytest.approx(4.0)

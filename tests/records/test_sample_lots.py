@@ -138,7 +138,7 @@ def test_its_powder_is_true_to_what_was_fed(season: Records, farm: Farm) -> None
         assert 0 < lot.packages_left.packages < lot.package_count
     today = season_clock(season, at_noon)().date()
     assert lots[-1].arrived_on == today - timedelta(days=1)
-    known = at_hand(season, standing(season, farm), today)
+    known = at_hand(standing(season, farm), today)
     assert known is not None
     assert known.stock.days in range(1, 8)
     assert known.next_lot is not None

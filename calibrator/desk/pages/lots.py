@@ -326,7 +326,7 @@ class LotsPage(Page):
         if known is None or self._now is None:
             return
         back = self.tr("It can be taken back into use at any time.")
-        told = f"{used_up_question(self.desk, self._now, known)} {back}"
+        told = f"{used_up_question(self._now, known)} {back}"
         follows = self._now.next_lot if known.state is LotState.IN_USE else None
         if follows is not None:
             text = self.tr("From the next feeding on lot {number} is fed.")

@@ -66,7 +66,7 @@ class PowderCard(QFrame):
         self.setVisible(known is not None)
         self.found, trouble = None, ""
         try:
-            self.found = at_hand(self.desk.records, now, self.desk.clock().date())
+            self.found = at_hand(now, self.desk.clock().date())
         except CannotCompute as error:
             trouble = in_words(error)
         unknown = self.found is None and not trouble
