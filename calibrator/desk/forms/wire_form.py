@@ -38,7 +38,7 @@ class WireForm(QWidget):
         self.last = label("", "quiet")
         self._unkept = label("", "quiet", wrap=False)
         self.listen_button = button(self.tr("Keep and l&isten"), self.listen, "main")
-        self.stop_button = button(self.tr("Use &no scale"), self.stop)
+        self.stop_button = button(self.tr("&Use no scale"), self.stop)
         self._lay_out()
         self.looks.edited.connect(self._try)
         self.line.edited.connect(self._try)
