@@ -14297,10 +14297,6 @@ Sign off all the same? The record will say so.</source>
         <translation>&amp;Guardar y escuchar</translation>
     </message>
     <message>
-        <source>Use &amp;no scale</source>
-        <translation>&amp;Sin báscula</translation>
-    </message>
-    <message>
         <source>A scale that works as a keyboard needs nothing here: put the cursor into the weight field and press its key. If it types more than the weight, say below how its lines look. For a scale on a serial port choose the port, and its speed as its handbook says.</source>
         <translation>Una báscula que funciona como teclado no necesita nada aquí: ponga el cursor en el campo del peso y oprima su tecla. Si escribe más que el peso, diga abajo cómo son sus líneas. Para una báscula en un puerto serie elija el puerto, y su velocidad como dice su manual.</translation>
     </message>
@@ -14314,7 +14310,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Enter each wei&amp;ght at once, without the Enter key</source>
-        <translation>A&amp;notar cada peso al instante, sin la tecla Enter</translation>
+        <translation>&amp;Anotar cada peso al instante, sin la tecla Enter</translation>
+    </message>
+    <message>
+        <source>&amp;Use no scale</source>
+        <translation>&amp;Sin báscula</translation>
     </message>
     <message>
         <source>Po&amp;rt</source>
