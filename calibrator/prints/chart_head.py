@@ -30,7 +30,8 @@ def draw_head(sheet: Sheet, facts: WallChart, said: Words) -> None:
 
 
 def _title(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
-    told = f"{said.joined(words.WALL_CHART, ' / ')} · {said.joined(lambda t: name_told(facts.plan_name, t), ' / ')}"
+    name = name_told(facts.plan_name, said.tongues[0])  # there is no room for it twice
+    told = f"{said.joined(words.WALL_CHART, ' / ')} · {name}"
     title = fit_line(told, box.width_mm * 0.66, 6.4, 4.6, Weight.BOLD)
     sheet.text(title.text, box.x_mm, box.y_mm + 5.4, title.size_mm, Weight.BOLD)
     farm = fit_line(plain(facts.farm_name), box.width_mm * 0.32, 4.6, 3.4, Weight.SEMIBOLD)

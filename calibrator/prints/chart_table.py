@@ -21,7 +21,8 @@ from calibrator.prints.sheet import Sheet
 _FIRST, _SECOND = 5.2, 4.2
 _LEGENDS = (4.4, 3.7)  # in one language as large as the small words of the rows, in two as leaves the rows their room
 _LEAST = 2.4
-_EACH = 7.0  # what each calf of a group drinks
+_EACH, _LEAST_EACH = 7.0, 2.9  # what each calf of a group drinks; in two languages it is long
+_LEAST_NAME, _NAME_SHARE, _GROUP_GAP = 3.4, 0.4, 4.0  # a long name takes that share of the line, or its least
 _COUNTED_BORDER = 1.3
 _NAME_GAP = 1.5  # from the scoop's name to the picture that it goes before
 _INDENTS = {Column.WATER: 4.0, Column.TEMPERATURE: 3.4}  # room for the picture before the words
@@ -164,12 +165,16 @@ def draw_bands(
 def _group(sheet: Sheet, facts: WallChart, said: Words, number: int, box: Box) -> None:
     group = facts.groups[number]
     size = (box.height_mm - group_mm(said, 0.0)) / 1.5
-    drinks = said.joined(lambda t: fed_told(group, facts, t), " / ")
-    each = fit_line(drinks, 0.6 * box.width_mm, min(size, _EACH), 3.4, Weight.BOLD)
-    sheet.text(each.text, box.right_mm, box.y_mm + 1.04 * size, each.size_mm, Weight.BOLD, Anchor.END)
-    room = box.width_mm - width_mm(each.text, each.size_mm, Weight.BOLD) - 4.0
     named = said.joined(lambda t: name_told(group.name, t), " / ")
-    name = fit_line(named, room, size, 4.0, Weight.BOLD)
+    drinks = said.joined(lambda t: fed_told(group, facts, t), " / ")
+    room = box.width_mm - _GROUP_GAP
+    wanted = max(_NAME_SHARE * room, width_mm(named, _LEAST_NAME, Weight.BOLD))
+    left = room - min(width_mm(named, size, Weight.BOLD), wanted)
+    least = 1.001 * width_mm(drinks, _LEAST_EACH, Weight.BOLD)
+    each = fit_line(drinks, max(left, least), min(size, _EACH), _LEAST_EACH, Weight.BOLD)
+    sheet.text(each.text, box.right_mm, box.y_mm + 1.04 * size, each.size_mm, Weight.BOLD, Anchor.END)
+    room -= width_mm(each.text, each.size_mm, Weight.BOLD)
+    name = fit_line(named, room, size, _LEAST_NAME, Weight.BOLD)
     sheet.text(name.text, box.x_mm, box.y_mm + 1.04 * size, name.size_mm, Weight.BOLD)
     told = [group_told(group, facts, t, fed=False) for t in said.tongues]
     fitted = fit_block(told, box.width_mm, group_mm(said, 0.0) + 0.4, 4.2, 2.6, Weight.SEMIBOLD, 1.16)

@@ -34,10 +34,11 @@ from calibrator.prints.chart_columns import LEAST_TYPE_MM, row_shapes
 from calibrator.prints.chart_facts import ScoopPart, WallChart
 from calibrator.prints.chart_layout import Band, split, styles
 from calibrator.prints.chart_scoopfuls import TIGHT_SUBS_MM, Style, words_below
-from calibrator.prints.chart_words import count_text, row_cells
+from calibrator.prints.chart_words import count_text, fed_told, row_cells
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import cut_end, cut_start, fit_block, plain, wrap
 from calibrator.prints.fonts import CAP_HEIGHT, width_mm
+from calibrator.prints.given_names import name_told
 from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse, label_lines
 from calibrator.prints.label_info import lay_info
 from calibrator.prints.labels import scoop_labels
@@ -893,6 +894,18 @@ def test_a_lot_sheet_measures_the_scoop_in_the_farm_s_units_first() -> None:
     metric = told(lot_sheet(replace(record(), units=UnitSystem.METRIC)))
     assert " in high" not in metric
     assert "24.5 mm (15/16 in)" in metric
+
+
+@pytest.mark.parametrize("name", ["Group 1", "Pens", "Northwest hutches, third row by the lane"])
+@pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
+def test_what_a_calf_of_a_group_drinks_is_told_whole(name: str, languages: tuple[str, ...]) -> None:
+    one = chart(range(3, 6), plan_name="All calves", languages=languages)
+    (group,) = one.groups
+    shown = told(wall_chart(replace(one, groups=(replace(group, name=name), replace(group, name="Older")))))
+    said = Words.of(languages)
+    assert said.joined(lambda t: fed_told(group, one, t), " / ") in shown
+    assert said.joined(lambda t: name_told(name, t), " / ") in shown
+    assert "…" not in shown
 
 
 def test_a_group_that_goes_on_over_the_page_is_named_there_again() -> None:
