@@ -151,7 +151,7 @@ class OccasionForm(QWidget):
             return
         said = day_text(chosen.weighed_on)
         text = self.tr("Lot {lot} was weighed in only on {day}. Was the mix of this day really made from it?")
-        short = self.tr("Weighed in only on {day}.").format(day=said)
+        short = self.tr("Weighed in {day}.").format(day=said)
         self.day.say(text.format(lot=chosen.lot.lot_number, day=said), care=True, short=short)
 
     def _name(self, one: Offered) -> str:
