@@ -55,7 +55,7 @@ class SetupPage(Page):
             Scoop: self.tr("Sc&oops"),
             Scale: self.tr("S&cales"),
             Vessel: self.tr("&Vessels"),
-            Instrument: self.tr("I&nstruments"),
+            Instrument: self.tr("Instru&ments"),
         }
         # A tab is filled when it is first opened, so that the page is up at once.
         self._things: dict[type[Any], Later[ThingsTab[Any]]] = {
