@@ -6285,8 +6285,8 @@ entre {low} y {high}
         <translation>El lote {lot} se pesó apenas el {day}. ¿De veras se hizo con él la mezcla de este día?</translation>
     </message>
     <message>
-        <source>Weighed in only on {day}.</source>
-        <translation>Se pesó apenas el {day}.</translation>
+        <source>Weighed in {day}.</source>
+        <translation>Pesado el {day}.</translation>
     </message>
 </context>
 <context>
@@ -9699,8 +9699,8 @@ entre {low} y {high}
         <translation>&amp;Recipientes</translation>
     </message>
     <message>
-        <source>I&amp;nstruments</source>
-        <translation>I&amp;nstrumentos</translation>
+        <source>Instru&amp;ments</source>
+        <translation>Instru&amp;mentos</translation>
     </message>
     <message>
         <source>Scale with a ca&amp;ble</source>
