@@ -222,9 +222,8 @@ class BagPanel(QWidget):
             self.bags.set_text("")
             self.feedings.set_text("")
             self.occasion.clear()
-            self.since.set_day(None)  # the next count begins where this one ended
+            self._shown_lot = ""  # the next count begins where this one ended
             self._other_lot()
-            self._fill_in()
             self._kept = count
             self.work_out()
             self.desk.say(self.tr("The count of bags is kept."))
