@@ -41,7 +41,7 @@ def report(densities: Sequence[float] = STEADY, **how: object) -> SeasonReport:
     facts = SeasonReport(
         farm_name="Windy Hollow", season=season(lots, by_weigh_in(sums)),
         spread=season_spread(lots, sums, 0.02, 1.0), checks=MixChecks(20, 3, 2, 3, 0.012), tolerance_share=0.02,
-        carried=tuple(Carried(f"26-{n:04d}", f"26-{n - 1:04d}", 284.0, 280.0, 288.0, 0.002, 0.125, -1.5)
+        carried=tuple(Carried(f"26-{n:04d}", f"26-{n - 1:04d}", 284.0, 280.0, 288.0, 0.002, 0.125, 1.5)
                       for n in range(1, len(lots))),
         printed_on=date(2026, 3, 2),
     )  # fmt: skip
