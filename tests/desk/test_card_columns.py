@@ -41,7 +41,7 @@ def sized(page: SetupPage, width: int, height: int) -> None:
 @pytest.mark.parametrize("size", [(1024, 700, 1), (1280, 800, 2), (1920, 1080, 2)])
 def test_a_wide_window_has_two_columns(page: SetupPage, tab: str, size: tuple[int, int, int]) -> None:
     where: QWidget = getattr(page, tab)
-    page.tabs.setCurrentIndex({"farm": 0, "wire": 4, "records": 5}[tab])
+    page.tabs.setCurrentIndex({"farm": 0, "wire": 5, "records": 6}[tab])
     sized(page, 1920, 1080)
     width, height, columns = size
     sized(page, width, height)
