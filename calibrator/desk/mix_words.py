@@ -422,9 +422,12 @@ def pails_words(verdict: Pails) -> str:
     }[verdict]
 
 
-def slip_words(cause: Cause) -> str:
+def slip_words(cause: Cause, system: UnitSystem) -> str:
     """A slip with what the solids would be: the person looks, the program only reckons."""
-    what = _scoopfuls(cause) if cause.count > 1 else _slip(cause.slip)
+    if cause.slip is Slip.OTHER_WATER:
+        what = _other_water(cause, system)
+    else:
+        what = _scoopfuls(cause) if cause.count > 1 else _slip(cause.slip)
     if cause.rare:
         what = translate("MixWords", "{what}, more than people usually lose count of").format(what=what)
     return translate("MixWords", "{what}: that would give {solids}").format(
@@ -445,6 +448,15 @@ def _scoopfuls(cause: Cause) -> str:
     if cause.slip is Slip.SCOOP_LESS:
         return translate("MixWords", "{count} scoopfuls too few").format(count=cause.count)
     return translate("MixWords", "{count} scoopfuls too many").format(count=cause.count)
+
+
+def _other_water(cause: Cause, system: UnitSystem) -> str:
+    words = (
+        translate("MixWords", "{volume} of water too much, as the volume in the vessel tells")
+        if cause.water_ml > 0
+        else translate("MixWords", "{volume} of water too little, as the volume in the vessel tells")
+    )
+    return words.format(volume=volume(abs(cause.water_ml), system))
 
 
 def _slip(slip: Slip) -> str:

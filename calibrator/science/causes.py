@@ -32,6 +32,7 @@ class Slip(StrEnum):
     SCOOP_MORE = "scoop_more"
     VOLUME_AS_WATER = "volume_as_water"  # the finished volume was drawn as water
     WATER_AS_VOLUME = "water_as_volume"  # filled up to the volume that was meant as water
+    OTHER_WATER = "other_water"  # so much more or less water as the finished volume tells
     CALF_LESS = "calf_less"  # powder for one calf fewer than the water
     CALF_MORE = "calf_more"
     RIM_NOT_LINE = "rim_not_line"  # struck level at the rim in place of the line
@@ -70,7 +71,8 @@ class Planned:
 @dataclass(frozen=True)
 class Cause:
     """A slip, the solids it would give, how many standard deviations that is off the reading, how it fits. `count`
-    is how many scoopfuls too few or too many; `rare` tells that people seldom lose count of so many."""
+    is how many scoopfuls too few or too many; `rare` tells that people seldom lose count of so many. `water_ml` is how
+    much water was too much, of `OTHER_WATER` alone; below zero, too little."""
 
     slip: Slip
     solids_share: float
@@ -78,6 +80,7 @@ class Cause:
     fits: Fits
     count: int = 1
     rare: bool = False
+    water_ml: float = 0.0
 
 
 def _share(value: float, what: str) -> float:
@@ -116,9 +119,8 @@ def mixes_after(plan: Planned, count: int = 1) -> dict[Slip, Mix]:
         for slip, mass in _powder_after(plan, count).items()
     }
     found[Slip.VOLUME_AS_WATER] = mix_of(planned.volume_ml, plan.powder_g, plan.powder, plan.water_c)
-    less_ml = plan.water_ml - plan.powder_g * plan.powder.specific_volume_ml_per_g
-    if less_ml > 0:
-        found[Slip.WATER_AS_VOLUME] = mix_of(less_ml, plan.powder_g, plan.powder, plan.water_c)
+    if less := _water_to(plan, plan.water_ml):
+        found[Slip.WATER_AS_VOLUME] = less
     return found
 
 
@@ -128,7 +130,8 @@ def likeliest(solids: Solids, plan: Planned, volume: tuple[float, float] | None 
     A slip is off by |reading − its solids| ÷ √(u² + u²), of the reading and of the powder's own spread; below
     1 it fits well, below 2 it is possible. Where the finished volume was read (mL, with its standard uncertainty), a
     slip that would give another volume is off by that, if it is more: wrong powder leaves the volume nearly as it is,
-    wrong water does not. A volume that no slip would give is another batch's or misread, and rules out nothing.
+    wrong water does not. A volume that no slip would give is told by as much more or less water, if the reading bears
+    that out; else it is another batch's or misread, and rules out nothing.
     Scoopfuls are told in the number that explains the reading, which is what a correction adds too. Several come after
     what is simpler and fits as well, for some number of them fits nearly any reading; more than people lose count of
     are possible at the most, more than half of them nothing. Only reckoning: looking at the scoop and the chart
@@ -146,11 +149,13 @@ def likeliest(solids: Solids, plan: Planned, volume: tuple[float, float] | None 
         if slip in several:
             mixes[slip], counts[slip] = several[slip], count
     reached = volume is not None and any(_volume_off(mix, volume) < POSSIBLE_Z for mix in mixes.values())
+    if volume is not None and not reached:
+        other = _water_to(plan, volume[0])
+        reached = other is not None and _off(solids.share, u, other, volume) < POSSIBLE_Z
+        if other is not None and reached:
+            mixes[Slip.OTHER_WATER], counts[Slip.OTHER_WATER] = other, 1
     told_by = volume if reached else None
-    found = [
-        _cause(slip, mix.solids_share, _off(solids.share, u, mix, told_by), counts[slip], plan)
-        for slip, mix in mixes.items()
-    ]
+    found = [_cause(slip, mix, _off(solids.share, u, mix, told_by), counts[slip], plan) for slip, mix in mixes.items()]
     order = list(Slip)
     return tuple(
         sorted(
@@ -171,6 +176,14 @@ def _missing_scoopfuls(plan: Planned, share: float) -> int:
     return round((plan.powder_g + plan.count_error_g - explained_g) / plan.scoopful_g)
 
 
+def _water_to(plan: Planned, volume_ml: float) -> Mix | None:
+    """The planned powder with the water that makes this finished volume; None where the powder alone is as much."""
+    water_ml = volume_ml - plan.powder_g * plan.powder.specific_volume_ml_per_g
+    if water_ml <= _LEAST_WATER_SHARE * volume_ml:
+        return None
+    return mix_of(water_ml, plan.powder_g, plan.powder, plan.water_c)
+
+
 def _most_miscounted(plan: Planned) -> int:
     return min(MOST_MISCOUNTED, max(1, plan.scoopfuls // 4))
 
@@ -189,14 +202,15 @@ def _half_steps(off_sd: float) -> int:
     return math.floor(2 * off_sd)
 
 
-def _cause(slip: Slip, share: float, off: float, count: int, plan: Planned) -> Cause:
+def _cause(slip: Slip, mix: Mix, off: float, count: int, plan: Planned) -> Cause:
     fits = Fits.WELL if off < WELL_Z else Fits.POSSIBLE if off < POSSIBLE_Z else Fits.NO
     rare = count > _most_miscounted(plan)
     if rare and fits is Fits.WELL:
         fits = Fits.POSSIBLE
     if rare and count > MOST_MISSED_SHARE * plan.scoopfuls:
         fits = Fits.NO
-    return Cause(slip, share, off, fits, count, rare)
+    water_ml = mix.water_ml - plan.water_ml if slip is Slip.OTHER_WATER else 0.0
+    return Cause(slip, mix.solids_share, off, fits, count, rare, water_ml)
 
 
 def told(causes: Sequence[Cause], most: int = 3) -> tuple[Cause, ...]:

@@ -36,7 +36,7 @@ def reading(share: float, u: float = 0.0008) -> Solids:
     return Solids(share, u, math.inf, SolidsFrom.OWN_LINE, 3, u, u, 0.01)
 
 
-@pytest.mark.parametrize("slip", list(Slip))
+@pytest.mark.parametrize("slip", list(solids_after(PLAN)))
 def test_a_slip_made_on_purpose_fits_well(slip: Slip) -> None:
     causes = likeliest(reading(solids_after(PLAN)[slip]), PLAN)
     best = next(c for c in causes if c.slip is slip)
@@ -141,6 +141,24 @@ def test_a_volume_as_planned_rules_out_wrong_water_and_one_that_is_not_rules_out
     assert {c.slip for c in told(likeliest(thin, plan, more), 9)} == {Slip.VOLUME_AS_WATER}
     with pytest.raises(CannotCompute, match="finished volume"):
         likeliest(thin, plan, (0.0, 1.0))
+
+
+def test_water_that_only_the_volume_tells_is_named_where_the_reading_bears_it_out() -> None:
+    """Seven liters too much of water: no usual slip gives such a volume, and the solids are what they would be."""
+    much = mixing.mix_of(27_000.0, 2950.0, POWDER, 43.0)
+    volume = (much.volume_ml, 0.01 * much.volume_ml)
+    (cause,) = told(likeliest(reading(much.solids_share), PLAN, volume), 9)
+    assert (cause.slip, cause.fits) == (Slip.OTHER_WATER, Fits.WELL)
+    assert cause.water_ml == pytest.approx(7000.0)
+    less = mixing.mix_of(16_000.0, 2950.0, POWDER, 43.0)
+    (cause,) = told(likeliest(reading(less.solids_share), PLAN, (less.volume_ml, 0.01 * less.volume_ml)), 9)
+    assert (cause.slip, cause.water_ml) == (Slip.OTHER_WATER, pytest.approx(-4000.0))
+    # The solids of so much water contradict this reading: the volume was misread, and rules out nothing.
+    right = [c.slip for c in told(likeliest(reading(solids_after(PLAN)[Slip.OLD_LINE]), PLAN, volume), 9)]
+    assert Slip.OTHER_WATER not in right
+    assert right[0] is Slip.OLD_LINE
+    assert Slip.OTHER_WATER not in {c.slip for c in likeliest(reading(much.solids_share), PLAN)}
+    assert Slip.OTHER_WATER not in {c.slip for c in likeliest(reading(0.13), PLAN, (1000.0, 10.0))}
 
 
 LONG = replace(PLAN, scoopful_g=92.1875, scoopfuls=32, old_line_share=None, rim_share=None, calves=1)

@@ -150,7 +150,7 @@ class VerdictPanel(QWidget):
         self._show_cautions(found, off_words(found, system))
         self._show_correction(found, batch, system)
         self.show_kept("", "")
-        self._show_causes(found)
+        self._show_causes(found, system)
         self.pails.setText(words.pails_words(found.pails.verdict) if found.pails else "")
         show_if(self.pails_card, found.pails is not None)
         troubles = [*found.troubles, *([batch.trouble] if batch.trouble else [])]
@@ -283,9 +283,11 @@ class VerdictPanel(QWidget):
             lines.insert(0, words.when_words(found))
         self.correction.setText("\n".join(lines))
 
-    def _show_causes(self, found: MixFindings) -> None:
+    def _show_causes(self, found: MixFindings, system: UnitSystem) -> None:
         told = self.tr("{what} ({fits}).")
-        lines = [told.format(what=words.slip_words(one), fits=words.fits_words(one.fits)) for one in found.causes]
+        lines = [
+            told.format(what=words.slip_words(one, system), fits=words.fits_words(one.fits)) for one in found.causes
+        ]
         if len(lines) > 1:
             lines = [f"{n}. {line}" for n, line in enumerate(lines, start=1)]
         outside = found.judged is not None and found.judged.verdict.outside

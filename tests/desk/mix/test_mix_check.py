@@ -309,7 +309,14 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     ],
 )
 def test_a_count_that_people_seldom_miss_by_says_so(slip: Slip, rare: bool, words: str) -> None:
-    assert slip_words(Cause(slip, 0.094, 0.1, Fits.POSSIBLE, 10, rare)).startswith(words)
+    assert slip_words(Cause(slip, 0.094, 0.1, Fits.POSSIBLE, 10, rare), UnitSystem.METRIC).startswith(words)
+
+
+def test_water_poured_in_excess_is_told_in_the_farms_units() -> None:
+    cause = Cause(Slip.OTHER_WATER, 0.099, 0.1, Fits.WELL, water_ml=7000.0)
+    assert slip_words(cause, UnitSystem.METRIC).startswith("7.0 L of water too much, as the volume")
+    less = Cause(Slip.OTHER_WATER, 0.15, 0.1, Fits.WELL, water_ml=-7570.8)
+    assert slip_words(less, UnitSystem.FARM).startswith("2 gal of water too little, as the volume")
 
 
 def test_drops_tell_their_mean_where_there_is_room_for_no_more(qtbot: QtBot) -> None:
