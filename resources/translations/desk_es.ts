@@ -6027,6 +6027,14 @@ entre {low} y {high}
         <translation>{count} medidas de más</translation>
     </message>
     <message>
+        <source>{volume} of water too much, as the volume in the vessel tells</source>
+        <translation>{volume} de agua de más, según el volumen en el recipiente</translation>
+    </message>
+    <message>
+        <source>{volume} of water too little, as the volume in the vessel tells</source>
+        <translation>{volume} de agua de menos, según el volumen en el recipiente</translation>
+    </message>
+    <message>
         <source>Mixed as on the chart, the reading is off by chance</source>
         <translation>Se mezcló como dice la tabla y la lectura se aparta por casualidad</translation>
     </message>
