@@ -56,6 +56,7 @@ class Notice(QFrame):
         super().__init__(parent)
         self.setObjectName("notice")
         self._said = _Said()
+        self._over_page = False
         self._before: _Said | None = None  # what a lasting word has pushed aside
         self._words = label("")
         self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
@@ -125,9 +126,10 @@ class Notice(QFrame):
         return False
 
     def leave_page(self) -> None:
-        """Another page is shown: the ways to a file belong to the one that saved it. A way on or back stays, and so
-        does what was said as the page turned."""
-        if self._said.file is not None and self._said.way is None:
+        """Another page is shown: the ways to a file belong to the one that saved it, and a way that lies over the page
+        to what was done there. A way on or back in the gap stays, and so does what was said as the page turned."""
+        of_file = self._said.file is not None and self._said.way is None
+        if of_file or (self._said.way is not None and self._over_page):
             self.hide()
 
     def dismiss(self) -> bool:
@@ -144,7 +146,8 @@ class Notice(QFrame):
         self._put_ways(beside=False)
         high = self._high(gap.width())
         place = _at_foot(gap, gap.width(), high)
-        if high > gap.height() or place.intersects(focus):
+        self._over_page = high > gap.height() or place.intersects(focus)
+        if self._over_page:
             self._put_ways(beside=True)
             places = self._places(page)
             place = min(places, key=lambda each: (each.intersects(focus), sum(map(each.intersects, taken))))

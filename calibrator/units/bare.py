@@ -13,6 +13,7 @@ from calibrator.values import dataclass
 
 _THOUSAND = 1000.0
 _MAYBE_THOUSANDS = re.compile(r"[-+]?[0-9]+[.,][0-9]{3}")
+_PIECE = re.compile(r"[-+]?[0-9]+\s+[0-9]+/[0-9]+(?!\S)|\S+")  # 38 1/2 is one number
 _SCALE_WORDS = re.compile(r"(?<=[0-9])\s*(?:°\s*)?(?:brix|bx|sg|°)(?![a-z])\.?", re.IGNORECASE)
 
 
@@ -42,7 +43,7 @@ def read_bare(text: str, bare: Bare, *, decimal_comma: bool = False) -> tuple[fl
     plain = _SCALE_WORDS.sub(" ", plain_text(text, speech))
     if not decimal_comma:
         plain = re.sub(r",(?=\s)", " ", plain)
-    pieces = plain.replace(";", " ").split()
+    pieces = _PIECE.findall(plain.replace(";", " "))
     if not pieces:
         raise speech.problem("no_number")
     if len(pieces) > bare.most:

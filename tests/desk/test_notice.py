@@ -160,6 +160,15 @@ def test_a_way_back_stays_on_other_pages(window: Window, desk: Desk) -> None:
     assert window._notice.way.isVisible()
 
 
+def test_a_way_that_lies_over_a_page_goes_with_it(window: Window, desk: Desk) -> None:
+    """It covered the buttons at the foot of the next one for twenty seconds."""
+    window.resize(1024, 700)
+    desk.say_with_way("The plan is kept. " + LONG, "Print the label", lambda: None)
+    assert window._notice.isVisible()
+    window.show_page("lots")
+    assert not window._notice.isVisible()
+
+
 def test_it_is_closed_by_its_button_and_by_escape(qtbot: QtBot, window: Window, desk: Desk, tmp_path: Path) -> None:
     for way in (window._notice.close_button.click, lambda: qtbot.keyClick(window, Qt.Key.Key_Escape)):
         desk.say_saved("Saved as Wall chart.pdf.", tmp_path / "Wall chart.pdf")

@@ -125,3 +125,14 @@ def test_a_lost_decimal_sign_is_asked_about(text: str, bare: Bare, meant: str) -
     with pytest.raises(NotUnderstood) as refused:
         read_bare(text, bare)
     assert f"Was {meant} meant?" in str(refused.value)
+
+
+def test_a_whole_number_and_a_fraction_behind_it_are_one() -> None:
+    """38 1/2 bags; as two readings, 11 and one half of a degree Brix would have come of it."""
+    assert read_bare("38 1/2", Bare("12", 0, 500)) == (38.5,)
+    assert read_bare("3 7/8 ", Bare("12", 0, 500)) == (3.875,)
+    drops = Bare("11.5 11.7 11.5", 0, 30, most=9)
+    assert read_bare("11 1/2 11.4", drops) == (11.5, 11.4)
+    assert read_bare("11.4; 11 1/2; 1/2", drops) == (11.4, 11.5, 0.5)
+    with pytest.raises(NotUnderstood):
+        read_bare("38 12", Bare("12", 0, 500))

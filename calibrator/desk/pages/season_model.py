@@ -124,7 +124,7 @@ class SeasonModel(HeadedModel):
             "interval": self.tr("95 % within, g/mL") if self._metric else self.tr("95 % within, oz/qt"),
             "change": self.tr("Change"),
             "feeding": self.tr("Filled as before"),
-            "solids": self.tr("Its solids"),
+            "solids": self.tr("Solids then"),
             "money": self.tr("Money a day"),
             "weighed": self.tr("Weighed"),
             "note": self.tr("Note"),
