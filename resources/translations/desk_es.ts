@@ -837,7 +837,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>What stays is fed again under Lots: Back into use.</source>
-        <translation>Lo que quede se puede volver a usar desde Lotes, con «De nuevo en uso».</translation>
+        <translation>Lo que quede se puede volver a usar desde Lotes, con “De nuevo en uso”.</translation>
     </message>
     <message>
         <source>Change over, none is left</source>
@@ -9459,8 +9459,8 @@ entre {low} y {high}
         <translation>Con la línea anterior</translation>
     </message>
     <message>
-        <source>Its solids</source>
-        <translation>Sus sólidos</translation>
+        <source>Solids then</source>
+        <translation>Sólidos con ella</translation>
     </message>
     <message>
         <source>Money a day</source>
