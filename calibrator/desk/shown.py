@@ -44,6 +44,14 @@ def percent(value: float) -> str:
     return units.show_percent(value, decimal_comma=decimal_comma())
 
 
+def percents_beside(values: Sequence[float]) -> tuple[str, ...]:
+    """Percentages side by side: to one digit more where two that differ would else read alike, and it tells them."""
+    told, finer = (
+        tuple(units.show_percent(value, digits, decimal_comma=decimal_comma()) for value in values) for digits in (1, 2)
+    )
+    return finer if len(set(finer)) > len(set(told)) else told
+
+
 def signed_share(share: float, digits: int = 1) -> str:
     """A share with its sign, as percent: "+2.4 %"; see `units.with_sign`."""
     return units.with_sign(units.show_percent(100 * abs(share), digits, decimal_comma=decimal_comma()), share)

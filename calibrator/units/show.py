@@ -77,9 +77,10 @@ def show_mass_between(
 ) -> tuple[str, str, str]:
     """A mean with the ends of its interval, all to one place of the mean's unit: "331 g", "326 g", "336 g".
 
-    To 0.1 oz, 1 g or 10 g as in `show_mass`, and to a digit more only where half the interval is less than that, or
-    where an end would else seem to lie on a `limits_g` that it keeps within or goes beyond (JCGM 100:2008, 7.2.6: no
-    more digits than the uncertainty bears). Beside pounds never finer than 0.1 oz.
+    To 0.1 oz, 1 g or 10 g as in `show_mass`, and to a digit more only where half the interval is less than that
+    (JCGM 100:2008, 7.2.6: no more digits than the uncertainty bears), or to as many more as it takes, 0.01 oz, 0.1 g
+    or 0.001 kg at the finest, where one of the three would else seem to lie on a `limits_g` that it keeps within or
+    goes beyond, or on its other side. Beside pounds never finer than 0.1 oz.
     """
     told = mean_g, low_g, high_g
     if not all(tellable(mass) for mass in told):
@@ -89,15 +90,14 @@ def show_mass_between(
     unit = "oz" if style == "lb_oz" else style
     step = _mass_step(abs(mean_g), style)
     amounts = [from_base(Fraction(mass), unit) for mass in told]
-    hidden = any(
-        (round_to(end, step) < limit) != (end < limit) or (round_to(end, step) > limit) != (end > limit)
-        for limit in (from_base(Fraction(mass), unit) for mass in limits_g)
-        for end in amounts[1:]
-    )
     if style == "lb_oz":
         mean, low, high = (show_mass(mass, system, style=style, decimal_comma=decimal_comma) for mass in told)
         return mean, low, high
-    if hidden or amounts[2] - amounts[1] < 2 * step:
+    if amounts[2] - amounts[1] < 2 * step:
+        step /= 10
+    limits = [from_base(Fraction(mass), unit) for mass in limits_g]
+    finest = max(scale_step(from_base(exact_step(HUNDREDTH_OZ_G), unit)), Fraction(1, 1000))  # as limits are told
+    while step > finest and any(_hidden(amount, limit, step) for amount in amounts for limit in limits):
         step /= 10
     mean, low, high = (with_comma(f"{on_step(amount, step)} {unit}", decimal_comma) for amount in amounts)
     return mean, low, high
@@ -394,6 +394,12 @@ def show_both(value: float, kind: Kind, system: UnitSystem, *, decimal_comma: bo
 def other_system(system: UnitSystem) -> UnitSystem:
     """Metric for farm units, farm units for metric."""
     return UnitSystem.FARM if system is UnitSystem.METRIC else UnitSystem.METRIC
+
+
+def _hidden(amount: Fraction, limit: Fraction, step: Fraction) -> bool:
+    """Whether rounding hides on which side of a limit an amount lies."""
+    told = round_to(amount, step)
+    return (told < limit) != (amount < limit) or (told > limit) != (amount > limit)
 
 
 def _mass_style(mass_g: float, system: UnitSystem) -> str:

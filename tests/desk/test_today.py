@@ -355,6 +355,8 @@ def test_no_mark_is_said_to_hold_beside_bags_that_say_otherwise(page: TodayPage,
         ),
         (False, "9.45 oz", "This bag: 9.45 oz, 5.5 % less than 10.0 oz.", "bad"),  # as it was typed
         (False, "9.9 oz", "This bag: 9.9 oz, 1.0 % less than 10.0 oz. That is within the tolerance", "good"),
+        # 2 % of 283.5 g are 5.67 g: 5.75 g are 2.03 %, and as 2.0 % would read as what is allowed.
+        (False, "289.25 g", "2.03 % more than 10.0 oz. The tolerance is 2.00 %.", "bad"),
         # Level: the line makes 283.5 g of the lot's 340 g, so 357 g make 297.7 g, worked by hand.
         (True, "357 g", "This bag: 10.5 oz, 5.0 % more than 10.0 oz.", "bad"),
     ],

@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.weigh_in import line_words, words
+from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.words import early_words, mark_hands
@@ -90,6 +91,21 @@ def test_why_a_line_inside_the_tolerance_is_moved_is_said(guide: Guide) -> None:
     assert abs(check.mean_g - 283.5) < check.tolerance_g
     told = line_words.check_reason(check, guide, UnitSystem.METRIC)
     assert "inside it, but each feeding of the lot would stay 1.9 % too much; with the new line" in told
+
+
+def test_a_feeding_never_reads_as_on_the_other_side_of_the_tolerance(guide: Guide, qtbot: QtBot) -> None:
+    """283.5 g ± 2 % begins at 277.8 g: 277.6 g is beneath it, and as 278 g would seem to be within."""
+    guide.set(drawn_line_mm=16.0, drawn_line_typed="16 mm")
+    for bag in (1, 2):
+        for mass_g in (274.6, 280.6):
+            guide.add_fill(FillWay.TO_MARK, bag, mass_g, f"{mass_g} g")
+    panel = ToMarkPanel(lambda: None)
+    qtbot.addWidget(panel)
+    panel.show_findings(guide, UnitSystem.METRIC)
+    assert panel._figure.text() == "277.6 g"
+    check = guide.findings.check
+    assert check is not None
+    assert "A feeding weighs 277.6 g, between" in line_words.tolerance_words(check, guide, UnitSystem.METRIC)
 
 
 def test_full_scoops_are_told_in_the_picture(guide: Guide, step: StepMark) -> None:

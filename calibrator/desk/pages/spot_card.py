@@ -24,7 +24,7 @@ from calibrator.desk.needs import THIN, bags_off
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_lines import ScoopState, lines_to_come, other_lines_mm, scoop_state
-from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.speech import day_text
 from calibrator.desk.spots import (
     SpotFacts,
     SpotFindings,
@@ -52,9 +52,9 @@ from calibrator.desk.words import (
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, UnitSystem, new_id
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mark import OldLineVerdict
+from calibrator.science.mark import OldLineVerdict, tolerance_band
 from calibrator.science.plausible import Doubt
-from calibrator.units import Kind, show_mass, show_percent
+from calibrator.units import Kind
 
 LONGEST_INITIALS = 12
 NOT_FED_YET = (LotState.DELIVERED, LotState.UNDER_WAY, LotState.WAITING)
@@ -338,8 +338,8 @@ class SpotCard(QFrame):
         self.bag.setVisible(found is not None and mark is not None and farm is not None)
         if found is None or mark is None or farm is None:
             return
-        comma, bag = decimal_comma(), found.bag
-        off = show_percent(100 * abs(bag.share), decimal_comma=comma)
+        bag = found.bag
+        off, tolerance = shown.percents_beside((100 * abs(bag.share), 100 * farm.tolerance_share))
         if bag.share < 0:
             text = self.tr("This bag: {mass}, {off} less than {target}.")
             several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} less than {target}.")
@@ -351,7 +351,6 @@ class SpotCard(QFrame):
         if self._newest is not None and isclose(bag.feeding_g, self._newest.mass_g):
             mass = self._as_typed(self._newest)  # the share beside it is of what was typed, to its last digit
         facts = text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target)
-        tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
         if bag.within:
             within = self.tr("That is within the tolerance of {tolerance}.").format(tolerance=tolerance)
             told = [*self._if_misread(found), facts, within, *self._if_one_bag(found)]
@@ -421,16 +420,18 @@ class SpotCard(QFrame):
         mark, farm = self._mark(), self.desk.farm
         if mark is None or farm is None:
             return ""
-        comma = decimal_comma()
         density = shown.density(found.density.density_g_per_ml, self.desk.system, found.density.expanded)
-        tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
+        limits_g = tolerance_band(mark.target_mass_g, farm.tolerance_share)
+        mass, low, high = shown.mass_between(
+            found.delivers_g, found.low_g, found.high_g, self.desk.system, limits_g=limits_g
+        )
         lines = [
             self.tr("A feeding weighs {mass}, between {low} and {high} (95 %); wanted {target} ± {tolerance}.").format(
-                mass=self._mass(found.delivers_g),
-                low=self._mass(found.low_g),
-                high=self._mass(found.high_g),
+                mass=mass,
+                low=low,
+                high=high,
                 target=self._mass(mark.target_mass_g),
-                tolerance=tolerance,
+                tolerance=shown.percent(100 * farm.tolerance_share),
             ),
             self.tr("Bulk density by the level fills: {density}, from {bags}.").format(
                 density=density, bags=counted.bags(found.level.bags)
@@ -502,4 +503,4 @@ class SpotCard(QFrame):
         return as_typed(spot.mass_g, spot.typed, self.desk.system)
 
     def _mass(self, mass_g: float) -> str:
-        return show_mass(mass_g, self.desk.system, decimal_comma=decimal_comma())
+        return shown.mass(mass_g, self.desk.system)
