@@ -207,8 +207,8 @@ class CheckPanel(QWidget):
         readings, aim = self.readings.readings(), self.batch_form.aim()
         at = self.occasion.at() or self.desk.clock()
         unread = self.readings.unread()
-        right = self._right_brix(batch, aim, at)
-        self.readings.show_right(right)
+        right, others = self._right_brix(batch, aim, at), self._right_density(batch, aim, readings, at)
+        self.readings.show_right(right, others)
         told = [] if unread else readings
         self._found = work_out(
             batch, told, aim, self._tools, at, corrected=self._corrected, batch_sure=self._batch_sure
@@ -227,7 +227,7 @@ class CheckPanel(QWidget):
                 unread=unread,
                 stale=stale,
                 right_brix=right if self._told_of(InstrumentKind.REFRACTOMETER, readings) else None,
-                right_density=self._right_density(batch, aim, readings, at),
+                right_density=tuple(each for each in others if self._told_of(each.kind, readings)),
                 kind=self.readings.kind,
                 whose=whose,
                 assumed=form.group_assumed,
@@ -255,15 +255,16 @@ class CheckPanel(QWidget):
     def _right_density(
         self, batch: Batch, aim: Aim | None, readings: list[Reading], at: datetime
     ) -> tuple[RightReading, ...]:
+        """Of hydrometer and jug, where the farm has them."""
         if aim is None or self._tools is None:
             return ()
         ways = (
-            (InstrumentKind.HYDROMETER, right_sg, self.readings.hydrometer_id),
-            (InstrumentKind.JUG, right_in_jug, self.readings.jug_id),
+            (right_sg, self.readings.hydrometer_id),
+            (right_in_jug, self.readings.jug_id),
         )
         found = []
-        for kind, right, tool_id in ways:
-            if self._told_of(kind, readings):
+        for right, tool_id in ways:
+            if tool_id:
                 with suppress(CannotCompute):  # what cannot be in readings, aim or jug is told with the verdict
                     found.append(right(batch, aim, self._tools, readings, tool_id, at))
         return tuple(found)

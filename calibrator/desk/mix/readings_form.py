@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from functools import partial
 from itertools import chain
@@ -10,12 +10,14 @@ from itertools import chain
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import AT_THE_CALF, LEVEL, MIX, MIX_IN_VESSEL, PLAIN_WATER, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import JUG_G, VESSEL_ML
+from calibrator.desk.mix_checks import RightReading
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import ROWS
@@ -30,6 +32,7 @@ DROPS = Bare("11.2 11.4 11.2", -1.0, 32.0, 8)
 SUGAR_SG = Bare("1.045 1.046", 0.998, 1.135, 8)
 FLOAT_SG = Bare("1.032", 0.98, 1.15, 4)
 READ_WITH = (InstrumentKind.REFRACTOMETER, InstrumentKind.HYDROMETER, InstrumentKind.JUG)
+JUG_UNIT = {UnitSystem.FARM: "lb", UnitSystem.METRIC: "g"}  # a bare number means the same beside every example
 COLDEST_C, HOTTEST_C = 0.0, 100.0
 LIKE_CELSIUS = 30.0, 60.0  # what water and mix have in °C; in °F it would be far too cold for either
 
@@ -129,14 +132,19 @@ class ReadingsForm(QWidget):
         """Whether the drops are read on the Brix scale."""
         return ReadingKind(self.scale.currentData()) is ReadingKind.BRIX
 
-    def show_right(self, right_brix: float | None) -> None:
-        """The example is what this mix should show, lest any other be taken for that."""
-        if right_brix is None or not self.in_brix:
-            return
-        one, other = (f"{right_brix + more:.1f}" for more in (0.0, 0.2))
-        drops = replace(DROPS, example=f"{one} {other} {one}")
-        for field in (self.first, self.last):
-            field.set_example(drops)
+    def show_right(self, right_brix: float | None, others: Iterable[RightReading]) -> None:
+        """The examples are what this mix should show, lest any other be taken for that; the usual ones where it is not
+        known."""
+        if self.in_brix:
+            drops = DROPS if right_brix is None else replace(DROPS, example=_drops_about(right_brix))
+            for field in (self.first, self.last):
+                field.set_example(drops)
+        right = {each.kind: each.value for each in others}
+        sg = right.get(InstrumentKind.HYDROMETER)
+        self.floating.set_example(FLOAT_SG if sg is None else replace(FLOAT_SG, example=f"{sg:.3f}"))
+        held_g = right.get(InstrumentKind.JUG)
+        full = {system: shown.mass_in(held_g, unit) for system, unit in JUG_UNIT.items()} if held_g else WATER_IN_JUG
+        self.jug_mass.box.set_examples(full)
 
     def readings(self) -> list[Reading]:
         """All that is typed and understood."""
@@ -259,13 +267,18 @@ class ReadingsForm(QWidget):
             self._rows.addWidget(each)
 
     def _in_order(self) -> list[SideBySide]:
-        """What is read with the instrument at hand first, the rest after what every check has."""
-        rest = [rows for kind, rows in self._read_with.items() if kind is not self.kind]
+        """What is read with the instrument at hand first, the rest after what every check has: last what the farm has
+        no instrument for."""
+        entered = {kind for box, kind in self._boxes().items() if box.count()}
+        kinds = sorted(
+            (kind for kind in self._read_with if kind is not self.kind), key=lambda kind: kind not in entered
+        )
+        rest = [self._read_with[kind] for kind in kinds]
         return [*self._read_with[self.kind], *self._always, *chain.from_iterable(rest)]
 
     def _put_in_order(self) -> None:
         wanted = self._in_order()
-        if self._rows.indexOf(wanted[0]) == 0:
+        if [self._rows.indexOf(each) for each in wanted] == [*range(len(wanted))]:
             return
         for each in wanted:
             self._rows.removeWidget(each)
@@ -292,6 +305,11 @@ class ReadingsForm(QWidget):
     def _show_prism(self) -> None:
         tool = self._tools.find(_id(self.refractometer)) if self._tools else None
         self.prism.setVisible(tool is not None and not tool.compensated)
+
+
+def _drops_about(right_brix: float) -> str:
+    one, other = (f"{right_brix + more:.1f}" for more in (0.0, 0.2))
+    return f"{one} {other} {one}"
 
 
 def _id(box: QComboBox) -> str:

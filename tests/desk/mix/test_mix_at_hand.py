@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 from herd import Herd
@@ -13,7 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
-from calibrator.model import Instrument, InstrumentKind, new_id
+from calibrator.model import Instrument, InstrumentKind, ReadingKind, UnitSystem, new_id
 
 
 @pytest.fixture
@@ -24,8 +25,8 @@ def floating(page: MixCheckPage, herd: Herd, desk: Desk) -> MixCheckPage:
     return page
 
 
-def entered(herd: Herd, kind: InstrumentKind) -> None:
-    herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name=kind, kind=kind, volume_ml=1000.0))
+def entered(herd: Herd, kind: InstrumentKind, volume_ml: float = 1000.0) -> None:
+    herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name=kind, kind=kind, volume_ml=volume_ml))
 
 
 def top(field: QWidget, page: MixCheckPage) -> int:
@@ -99,6 +100,53 @@ def test_what_the_full_jug_should_weigh_is_told_and_is_right(
     assert judged is not None
     assert judged.deviation == pytest.approx(0.0, abs=0.002)
     assert told[0] in panel.verdict.solids.text()
+
+
+@pytest.mark.parametrize("system", UnitSystem)
+def test_the_examples_are_what_the_mix_should_show(
+    qtbot: QtBot, floating: MixCheckPage, herd: Herd, desk: Desk, system: UnitSystem
+) -> None:
+    """Beside "right would be 1.029" no example of another reading, nor of one litre beside a jug of two."""
+    herd.records.keep(replace(herd.farm, units=system))
+    desk.changed.emit()
+    entered(herd, InstrumentKind.JUG, 2000.0)
+    desk.changed.emit()
+    panel = floating.check
+    readings = panel.readings
+    type_in(qtbot, readings.mix.line, "105 F")
+    told = re.search(r"about (1\.\d{3}) on the hydrometer", panel.verdict.solids.text())
+    assert told is not None
+    assert readings.floating.line.placeholderText() == told[1]
+    like = readings.jug_mass.line.placeholderText()
+    number, unit = like.removeprefix("like ").split()
+    assert unit == {UnitSystem.FARM: "lb", UnitSystem.METRIC: "g"}[system]
+    type_in(qtbot, readings.jug_mass.line, number)
+    (jug_g,) = (each.value for each in readings.readings() if each.kind is ReadingKind.JUG_MASS)
+    assert 2000 * float(told[1]) * 0.97 < jug_g < 2000 * float(told[1]) * 1.01  # SG beside water at 20 °C
+    type_in(qtbot, panel.batch_form.target.line, "2")
+    panel.batch_form.target.line.clear()
+    panel.work_out()
+    assert readings.jug_mass.line.placeholderText() != like  # nothing is known to be right: the usual one
+
+
+def test_the_fields_of_an_instrument_that_nobody_has_come_last(
+    qtbot: QtBot, floating: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    entered(herd, InstrumentKind.JUG)
+    desk.changed.emit()
+    QApplication.processEvents()
+    readings = floating.check.readings
+    order = (readings.floating, readings.mix, readings.jug_mass, readings.first)
+    heights = [top(field, floating) for field in order]
+    assert heights == sorted(heights)
+    readings.volume.line.setFocus()
+    qtbot.keyClick(readings.volume.line, Qt.Key.Key_Tab)
+    assert readings.jug_mass.isAncestorOf(QApplication.focusWidget())
+    refractometer(herd)
+    desk.changed.emit()
+    QApplication.processEvents()
+    heights = [top(field, floating) for field in (readings.first, readings.mix, readings.floating, readings.jug_mass)]
+    assert heights == sorted(heights)
 
 
 def test_a_jug_of_unknown_volume_is_told_no_weight(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
