@@ -7190,7 +7190,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Hydrometer floating in the mix, SG</source>
-        <translation>Densímetro flotando en la mezcla, SG</translation>
+        <translation>Densímetro en la mezcla, densidad relativa</translation>
     </message>
     <message>
         <source>Mix in the jug, without the jug</source>
