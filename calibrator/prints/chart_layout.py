@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
-from functools import cache
+from functools import cache, partial
 from itertools import pairwise
 
 from calibrator.prints.chart_columns import (
@@ -22,7 +22,7 @@ from calibrator.values import dataclass
 
 FLAG_MM = 7.0
 TODAY_TYPE_MM = 12.0
-_GUTTER, _GUTTER_OF_TODAY = 4.5, 3.5
+_GUTTER, _LEAST_GUTTER = 4.5, 3.5
 _WIDEST_GUTTER = 16.0
 TYPE_STEP_MM = 0.5
 _MOST_AIR = 3.0
@@ -44,6 +44,18 @@ class Band:
     row: RowCells | None = None
     shape: RowShape | None = None
     group: int = 0
+
+
+@dataclass(frozen=True)
+class Tight:
+    """What the rows' small words, their pictures and the gaps between their columns come down to."""
+
+    small_mm: float
+    once: bool = False
+    gutter_mm: float = _LEAST_GUTTER
+
+
+_ROOMY = Tight(LEAST_SUB_MM, gutter_mm=_GUTTER)
 
 
 @dataclass(frozen=True)
@@ -117,18 +129,18 @@ def measure(groups: Sequence[Sequence[RowCells]], least: Mapping[Column, float])
 
 
 def place_columns(
-    chosen: Sequence[Column], widths: Mapping[Column, float], room_mm: float
+    chosen: Sequence[Column], widths: Mapping[Column, float], room_mm: float, gutter_mm: float = _GUTTER
 ) -> dict[Column, tuple[float, float]] | None:
     """Left edge and width of every column, or None where those that are chosen do not fit the room."""
-    placed = _placed(chosen, widths, room_mm)
+    placed = _placed(chosen, widths, room_mm, gutter_mm)
     if placed is None or Column.TEMPERATURE in chosen:
         return placed
     powder = chosen.index(Column.POWDER)
-    return _placed([*chosen[:powder], Column.TEMPERATURE, *chosen[powder:]], widths, room_mm) or placed
+    return _placed([*chosen[:powder], Column.TEMPERATURE, *chosen[powder:]], widths, room_mm, gutter_mm) or placed
 
 
 def _placed(
-    chosen: Sequence[Column], widths: Mapping[Column, float], room_mm: float, least_gutter: float = _GUTTER
+    chosen: Sequence[Column], widths: Mapping[Column, float], room_mm: float, least_gutter: float
 ) -> dict[Column, tuple[float, float]] | None:
     gutters = len(chosen) + 1
     spare = room_mm - sum(widths[column] for column in chosen) - gutters * least_gutter
@@ -192,7 +204,7 @@ def _pages_from(
             yield at + 1, alone + (its == 1 < counts[band.group]), used
 
 
-def styles(rows: Sequence[RowCells], small_mm: float = LEAST_SUB_MM) -> Iterator[tuple[Style, ...]]:
+def styles(rows: Sequence[RowCells], tight: Tight = _ROOMY) -> Iterator[tuple[Style, ...]]:
     """Series of styles, each from the largest type down. Rows say how a scoop is filled, and which, where the pictures
     do not tell it: several scoops, or several lines of one."""
     parts = {
@@ -204,7 +216,8 @@ def styles(rows: Sequence[RowCells], small_mm: float = LEAST_SUB_MM) -> Iterator
     ways = [(True, True)] * extra + [(True, False)] + [(False, False)] * (not alike)
     for stacked in (False, True) if stackable else (False,):
         for told, more in ways:
-            yield tuple(Style(size, stacked, told, more, small_mm=small_mm) for size in type_sizes(_FLOOR))
+            made = partial(Style, stacked=stacked, told=told, extra=more, small_mm=tight.small_mm, once=tight.once)
+            yield tuple(made(size) for size in type_sizes(_FLOOR))
 
 
 def layouts(
@@ -212,23 +225,33 @@ def layouts(
     headings: Sequence[float],
     rooms: Mapping[bool, tuple[float, float]],
     measured: Measured,
-    small_mm: float = LEAST_SUB_MM,
+    tight: Tight = _ROOMY,
 ) -> Iterator[Layout]:
     """Every layout worth comparing; `rooms` tells width and height of the table, upright and landscape."""
     rows = [cells for group in groups for cells in group]
     chosen = columns_of(rows)
     for landscape, (width, height) in rooms.items():
-        for series in styles(rows, small_mm):
+        for series in styles(rows, tight):
             found = False
             for style in series:
                 if found and style.size_mm < LEAST_TYPE_MM:
                     break
                 widths, shapes = measured(style)
-                columns = place_columns(chosen, widths, width - FLAG_MM)
+                columns = place_columns(chosen, widths, width - FLAG_MM, tight.gutter_mm)
                 if columns is None or not _holds(height, made := bands(groups, headings, shapes)):
                     continue
                 found = True
                 yield Layout(landscape, style, columns, split(made, height))
+
+
+def _tighter(groups: Sequence[Sequence[RowCells]]) -> Iterator[Tight]:
+    """What a chart of several pages gives up for fewer, the least loss first: further pictures of the same scoop, then
+    larger small words."""
+    several = any(part.pictures > 1 for rows in groups for cells in rows for part in cells.parts)
+    if several:
+        yield Tight(LEAST_SUB_MM, once=True)
+    for small_mm in TIGHT_SUBS_MM:
+        yield Tight(small_mm, once=several)
 
 
 def _holds(room_mm: float, made: Sequence[Band]) -> bool:
@@ -248,10 +271,10 @@ def best_layout(
     if best is None:
         return None
     legible = best.style.size_mm >= LEAST_TYPE_MM
-    for small_mm in TIGHT_SUBS_MM if legible else ():
+    for tight in _tighter(groups) if legible else ():
         if len(best.pages) == 2 or 1 < len(groups) < len(best.pages):  # three of one group never go into one
-            tight = min(layouts(groups, headings, rooms, measured, small_mm), key=lambda layout: layout.rank)
-            best = tight if tight.sheets < best.sheets else best
+            found = min(layouts(groups, headings, rooms, measured, tight), key=lambda layout: layout.rank)
+            best = found if found.sheets < best.sheets else best
     room = rooms[best.landscape]
     return _aired(_with_today_large(best, groups, headings, room, measured), room[1])
 
@@ -271,7 +294,7 @@ def _with_today_large(
         style = replace(layout.style, today_mm=size)
         # One wide row may come nearer to its neighbours than all of them.
         widths, shapes = measured(style)
-        columns = _placed([*layout.columns], widths, room[0] - FLAG_MM, _GUTTER_OF_TODAY)
+        columns = _placed([*layout.columns], widths, room[0] - FLAG_MM, _LEAST_GUTTER)
         made = bands(groups, headings, shapes)
         if columns is None or not _holds(room[1], made):
             continue

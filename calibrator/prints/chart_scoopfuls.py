@@ -31,7 +31,7 @@ than they are. Common practice, no source."""
 class Style:
     """Ways to lay out a row: the type size; the scoopfuls below each other or in one line; the words for
     them in every row or once in the heading; what each batch makes, or not; the type of the day's own row, where that
-    is larger."""
+    is larger; the picture once however few the scoopfuls, where that saves a page."""
 
     size_mm: float
     stacked: bool = False
@@ -39,10 +39,15 @@ class Style:
     extra: bool = True
     today_mm: float = 0.0
     small_mm: float = LEAST_SUB_MM  # the small words are no smaller; less where that saves a page or a group's tearing
+    once: bool = False
 
     def of(self, cells: RowCells) -> Style:
         """That of one row."""
         return replace(self, size_mm=max(self.size_mm, self.today_mm)) if cells.today else self
+
+    def pictures(self, part: PartCell) -> int:
+        """How often a part's scoop is drawn: few scoopfuls are, each."""
+        return min(1, part.pictures) if self.once else part.pictures
 
     @property
     def sub_mm(self) -> float:
@@ -67,7 +72,7 @@ def scoopfuls_width(rows: Sequence[RowCells], style: Style) -> float:
 
 def _width(part: PartCell, style: Style) -> float:
     count = width_mm(part.count, style.size_mm, Weight.BOLD, True)
-    pictures = part.pictures * _PICTURE * _PICTURE_WIDE * style.size_mm
+    pictures = style.pictures(part) * _PICTURE * _PICTURE_WIDE * style.size_mm
     told = max((width_mm(line, style.sub_mm, _weight(part)) for line in words_below(part, style)), default=0.0)
     return max(count + 0.2 * style.size_mm + pictures, min(_widest(style), told))
 
@@ -139,7 +144,7 @@ def _draw_part(
     middle, high = top_mm + 0.5 * size, _PICTURE * size
     sheet.text(part.count, x_mm, centre_baseline(middle, size), size, weight, figures=True)
     x = x_mm + width_mm(part.count, size, weight, True) + 0.2 * size
-    for _ in range(part.pictures):
+    for _ in range(style.pictures(part)):
         sheet.put(*scoop(Box(x, middle - high / 2, high * _PICTURE_WIDE * 0.94, high), part.way, part.filled))
         x += high * _PICTURE_WIDE
     top = top_mm + SUB_TOP * size

@@ -947,3 +947,19 @@ def test_the_day_on_the_flag_is_as_large_as_other_small_words_or_left_out(
     assert all(item.size_mm >= 2.4 for item in flag)
     if rows == 3:
         assert flag
+
+
+def test_few_scoopfuls_are_drawn_once_where_each_of_them_would_cost_pages() -> None:
+    """Two groups with two ways of filling took four sheets on their side for their pictures; they are two, upright."""
+    facts = two_groups(9, ("es",))
+    level, line = (ScoopPart(scoop_name="Red scoop", way=way, count=3) for way in (FillWay.LEVEL, FillWay.TO_MARK))
+    parts = (level, replace(line, count=2)), (replace(line, count=12),), (level, replace(line, count=1)), (level,)
+    groups = tuple(
+        replace(group, rows=tuple(
+            replace(row, scoopfuls=parts[n % len(parts)], batches=2, many=False) for n, row in enumerate(group.rows)
+        ))
+        for group in facts.groups
+    )  # fmt: skip
+    pages = wall_chart(replace(facts, groups=groups)).pages
+    assert len(pages) == 2
+    assert all(page.height_mm > page.width_mm for page in pages)
