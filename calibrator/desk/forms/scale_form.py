@@ -33,7 +33,7 @@ class ScaleForm(Form[Scale]):
         super().__init__(desk)
         self._suggested_name = suggested_name
         self.name = TextField(self.tr("Name of the scale"))
-        step_note = self.tr("The smallest change on its display.")
+        step_note = self.tr("The smallest change on its display, in the unit you will read.")
         self.step = Amount(
             desk,
             self.tr("Step of the display"),

@@ -48,7 +48,7 @@ from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.desk.widgets.roomy_table import RoomyTable
 from calibrator.desk.widgets.saying import Held
-from calibrator.model import BagCount, Farm, MixCheck
+from calibrator.model import BagCount, Farm, MixCheck, Plan
 from calibrator.model.underway import Underway
 from calibrator.records import RecordsUnreachable
 from calibrator.records.table_file import CsvStyle, write_csv
@@ -69,6 +69,7 @@ class HistoryPanel(QWidget):
         self.desk = desk
         self._kept: list[Kept] = []
         self._counted: list[Counted] = []
+        self._plans: list[Plan] = []
         self._put_right: dict[str, str] = {}  # by check, as far as looked at
         self._plot: CheckPlot | None = None
         self.finding, self.meaning = label("", "heading"), label("", "quiet")
@@ -87,6 +88,7 @@ class HistoryPanel(QWidget):
     def show_farm(self, farm: Farm) -> None:
         """Read anew."""
         self._kept, self._counted = kept_checks(self.desk.records, farm), kept_counts(self.desk.records, farm)
+        self._plans = list(self.desk.records.every(Plan, farm.id))
         self._put_right.clear()
         every: list[Kept | Counted] = [*self._kept, *self._counted]
         every.sort(key=_time)
@@ -138,7 +140,7 @@ class HistoryPanel(QWidget):
         for part in (self._choices, self._figures):
             part.setVisible(bool(self._kept or self._counted))
         self._tell(shown)
-        rows = [(one.at.timestamp(), check_row(one)) for one in shown]
+        rows = [(one.at.timestamp(), check_row(one, self._plans)) for one in shown]
         rows += [(one.at.timestamp(), count_row(one, system)) for one in counts]
         self.model.show_rows([row_ for _, row_ in sorted(rows, key=_moment, reverse=True)])
         self.table.fit_columns()

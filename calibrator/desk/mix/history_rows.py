@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, datetime
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk.batch_names import batch_checked
 from calibrator.desk.counted import counted
 from calibrator.desk.mix.history_model import HistoryRow
 from calibrator.desk.mix_history import Counted, Kept
 from calibrator.desk.mix_words import kept_words, mass, number, percent, powder_verdict_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.trust_words import moment
-from calibrator.model import UnitSystem
+from calibrator.model import MixCheck, Plan, UnitSystem
 from calibrator.science.check_season import Mean, off_share
 from calibrator.units import with_sign
 
@@ -24,16 +26,24 @@ translate = QCoreApplication.translate
 _DAY_S = 86_400.0
 
 
-def check_row(one: Kept) -> HistoryRow:
+def batch_words(check: MixCheck, plans: Sequence[Plan]) -> str:
+    """Whose batch was checked, for how many calves: that it was of all groups only where the plan has several."""
+    group = check.group_name
+    if not group and (found := batch_checked(check, plans)) and found[1] is None and len(found[0].groups) > 1:
+        group = translate("History", "all together")
+    if not group:
+        return counted.calves(check.calves) if check.calves else "–"
+    return f"{group} {check.calves or ''}".strip()
+
+
+def check_row(one: Kept, plans: Sequence[Plan]) -> HistoryRow:
     """A check in the table."""
     check = one.check
-    group = check.group_name or (translate("History", "all together") if check.plan_id else "")
-    batch = f"{group} {check.calves or ''}".strip()
     return HistoryRow(
         check_id=check.id,
         day=moment(check.at),
         lot=one.lot.lot_number,
-        batch=batch or "–",
+        batch=batch_words(check, plans),
         feeder=check.feeder or "–",
         solids="–" if check.solids_share is None else percent(check.solids_share),
         wanted=percent(check.target_share),
@@ -59,7 +69,7 @@ def count_row(one: Counted, system: UnitSystem) -> HistoryRow:
 
 def check_words(one: Kept) -> str:
     """A check in a sentence."""
-    told = check_row(one)
+    told = check_row(one, ())  # whose batch it was stands in the table alone
     text = translate("History", "{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.")
     return text.format(
         day=told.day, lot=told.lot, feeder=told.feeder, solids=told.solids, wanted=told.wanted, verdict=told.verdict

@@ -9,7 +9,7 @@ from unittest.mock import patch
 
 import pytest
 from answers import Answers
-from herd import OZ_G, Herd
+from herd import OZ_G, Herd, group
 from mix_hands import bag_count_of, kept_check
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
@@ -241,10 +241,13 @@ def test_a_lot_off_at_first_and_right_since_is_not_called_off(page: MixCheckPage
 
 
 def test_a_check_of_all_groups_says_so(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
-    plan = herd.plan("Milk")
-    kept_check(herd, 0, 0.13, plan_id=plan.id, calves=40)
-    kept_check(herd, 1, 0.13)
+    one = herd.plan("Milk")
+    two = herd.plan("Calf barn", group(30, "hutches"), group(10, "barn"))
+    kept_check(herd, 0, 0.13, plan_id=two.id, calves=40)
+    kept_check(herd, 1, 0.13, plan_id=two.id, calves=30, group_name="hutches")
+    kept_check(herd, 2, 0.13, plan_id=one.id, calves=109)  # one group without a name: there is nothing together
+    kept_check(herd, 3, 0.13)
     desk.changed.emit()
     page.bring_up("history")
-    batches = [page.history.model.index(row, 2).data() for row in (0, 1)]
-    assert batches == ["–", "all together 40"]
+    batches = [page.history.model.index(row, 2).data() for row in range(4)]
+    assert batches == ["–", "109 calves", "hutches 30", "all together 40"]
