@@ -2574,7 +2574,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>what to know it by</source>
-        <translation>en qué se reconoce</translation>
+        <translation>cómo se reconoce</translation>
     </message>
     <message>
         <source>which scoop it replaces</source>
@@ -2730,7 +2730,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>all together</source>
-        <translation>todos los grupos juntos</translation>
+        <translation>todos juntos</translation>
     </message>
     <message>
         <source>{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.</source>
@@ -7798,8 +7798,8 @@ entre {low} y {high}
         <translation>Nombre de la báscula</translation>
     </message>
     <message>
-        <source>The smallest change on its display.</source>
-        <translation>El menor cambio que muestra.</translation>
+        <source>The smallest change on its display, in the unit you will read.</source>
+        <translation>El menor cambio que muestra, en la unidad que usted va a leer.</translation>
     </message>
     <message>
         <source>Step of the display</source>
@@ -9006,7 +9006,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>What to know it by</source>
-        <translation>En qué se reconoce</translation>
+        <translation>Cómo se reconoce</translation>
     </message>
     <message>
         <source>Yes, that is right</source>
@@ -10586,7 +10586,7 @@ Last kept: {mass}</source>
     <name>StepLot</name>
     <message>
         <source>Read the lot number off the bag in front of you. Open four bags if you can, for bags differ as well as scoopfuls; stir up powder that has caked or settled.</source>
-        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede, porque cada costal puede pesar distinto por medida; revuelva el polvo apelmazado o asentado.</translation>
+        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede, porque el polvo de cada costal puede pesar distinto en la misma medida; revuelva el polvo apelmazado o asentado.</translation>
     </message>
     <message>
         <source>This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves.</source>
@@ -13631,19 +13631,19 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Early: two fills to this line are wanted. You can go on all the same.</source>
-        <translation>Es pronto: faltan dos llenadas hasta esta línea. Aun así puede oprimir Siguiente.</translation>
+        <translation>Todavía es pronto: faltan dos llenadas hasta esta línea. Aun así puede oprimir Siguiente.</translation>
     </message>
     <message>
         <source>Early: more fills are advised. You can go on all the same.</source>
-        <translation>Es pronto: se recomiendan más llenadas. Aun así puede oprimir Siguiente.</translation>
+        <translation>Todavía es pronto: se recomiendan más llenadas. Aun así puede oprimir Siguiente.</translation>
     </message>
     <message>
         <source>Early: {more} are still planned. You can go on all the same.</source>
-        <translation>Es pronto: el plan pide todavía {more}. Aun así puede oprimir Siguiente.</translation>
+        <translation>Todavía es pronto: el plan pide {more}. Aun así puede oprimir Siguiente.</translation>
     </message>
     <message>
         <source>Within ± {mass} already; the plan still asks for {more}.</source>
-        <translation>Ya está dentro de ± {mass}; el plan pide todavía {more}.</translation>
+        <translation>Ya está dentro de ± {mass}; el plan todavía pide {more}.</translation>
     </message>
     <message>
         <source>Enough: a level scoopful is known within ± {mass}.</source>
@@ -13947,7 +13947,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The plan still asks for {more}, to see how bags and fills of this lot differ.</source>
-        <translation>El plan pide todavía {more}, para ver cuánto varían los costales y las llenadas de este lote.</translation>
+        <translation>El plan todavía pide {more}, para ver cuánto varían los costales y las llenadas de este lote.</translation>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
