@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
+from statistics import median
 
 from calibrator import units
 from calibrator.desk.lessons import Experience
@@ -133,6 +134,17 @@ def with_a_first_fill(known: Known, findings: Findings, way: FillWay) -> Known:
         id="", weigh_in_id=w.id, way=way, bag=1, mass_g=mass_g, typed="", by="", at=w.started_at, line_mm=drawn_mm
     )
     return replace(known, fills=(*known.fills, fill))
+
+
+def awaited_g(known: Known, findings: Findings, way: FillWay) -> float | None:
+    """What one more scoopful will show on the display, about: the middle one of those weighed, which a slip among them
+    does not move; before them what the line was drawn for. None before anything is known."""
+    weighed = [fill.mass_g / fill.scoopfuls for fill in fills_of(known, way) if fill.counts]
+    if weighed:
+        return median(weighed)
+    if (result := findings.result_of(way)) is not None:
+        return result.mean_g  # by what was filled to an earlier line
+    return findings.line.mass_g if way is FillWay.TO_MARK and findings.line else None
 
 
 def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:

@@ -243,6 +243,10 @@ class Guide:
         """How many bags the plan goes round: four, or as many as the lot has."""
         return min(BAGS_PROPOSED, self.lot.package_count or BAGS_PROPOSED)
 
+    def awaited_g(self, way: FillWay) -> float | None:
+        """What one more scoopful will weigh about; None before anything is known."""
+        return finding.awaited_g(self.known, self.findings, way)
+
     def odd_fills(self, way: FillWay) -> frozenset[str]:
         """The fills that lie oddly far from the others."""
         return finding.odd_fills(self.known, self.findings, way)

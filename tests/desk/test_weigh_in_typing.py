@@ -507,6 +507,11 @@ def test_the_example_in_the_field_is_what_was_weighed(window: Window) -> None:
     assert view._weight.line.placeholderText() == usual.replace(usual.split()[1], "14.4")
     view._stack.undo()
     assert view._weight.line.placeholderText() == usual
+    for text in ("12.4", "12.6", "17.9"):  # an odd one among them does not move it
+        enter(text)
+    assert view._weight.line.placeholderText() == usual.replace(usual.split()[1], "12.6")
+    view._together.setValue(2)
+    assert view._weight.line.placeholderText() == usual.replace(usual.split()[1], "25.2")
 
 
 def test_enter_stays_in_a_field_whose_text_cannot_be_taken(window: Window) -> None:

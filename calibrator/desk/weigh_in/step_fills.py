@@ -74,6 +74,7 @@ class StepFills(StepView):
         strays.came.connect(self._take_stray)
         self._bag = _spin(self.tr("Bag"), MOST_BAGS)
         self._together = _spin(self.tr("Scoopfuls together"), MOST_TOGETHER)
+        self._together.valueChanged.connect(self._show_awaited)
         self._table, self._view = self._make_table()
         self._plot = FillPlot()
         self._strike = button(self.tr("Str&ike out …"), self._strike_or_restore)
@@ -341,19 +342,19 @@ class StepFills(StepView):
         """A bare number is what the scale's display shows, so it is read in the display's unit."""
         unit = unit_of(guide.scale, self.desk.system)
         self._weight.set_default_unit(unit)
-        awaited_g = self._awaited_g(guide)
-        step_g = guide.scale.resolution_g if guide.scale else None
-        awaited = {one: shown.mass(awaited_g, one, resolution_g=step_g) for one in UnitSystem} if awaited_g else None
-        self._weight.set_examples(awaited)
+        self._show_awaited()
         remark = self.tr("A number alone is in {unit}.").format(unit=unit) if unit else ""
         self._weight.set_remark(remark)
 
-    def _awaited_g(self, guide: Guide) -> float | None:
-        """What the next fill will weigh about: the mean of those weighed, before them what the line was drawn for."""
-        result, line = guide.findings.result_of(self._way), guide.findings.line
-        if result is not None:
-            return result.mean_g
-        return line.mass_g if self._way is FillWay.TO_MARK and line else None
+    def _show_awaited(self) -> None:
+        """The example is what the next weighing will show about, of so many scoopfuls as go into it."""
+        guide = self.guide
+        each_g = guide.awaited_g(self._way) if guide else None
+        if guide is None or each_g is None:
+            self._weight.set_examples(None)
+            return
+        awaited_g, step_g = each_g * self._together.value(), guide.scale.resolution_g if guide.scale else None
+        self._weight.set_examples({one: shown.mass(awaited_g, one, resolution_g=step_g) for one in UnitSystem})
 
     def _show_across(self, on: bool) -> None:
         """Only what a person at the bags needs to see, large enough to be read from there."""
