@@ -24,6 +24,7 @@ from calibrator.science.scoops import (
     trim_water,
     trimmed_manner,
     usual,
+    usual_table,
 )
 from calibrator.science.vessels import Fit, fit, level_mm, usable_ml
 from calibrator.values import dataclass
@@ -197,9 +198,14 @@ class GroupSheet:
 
     @cached_property
     def parts(self) -> tuple[float, ...]:
-        """The parts of a scoopful that a count may end in; () where all are whole."""
-        parts = self._fractions(self.ways) if self._feeding_g > 0 else ()
-        return tuple(part for part in parts if part < 1)
+        """The parts of a scoopful that counts may end in: those of the plan and of its feeding, and a half where a row
+        of the table has one. No row is worked out for it."""
+        powder_g = self.table.powder_g / self.table.batches * self.shares[0]
+        if self.rule.rule is not ScoopRule.FEWEST or not self.ways or self._feeding_g <= 0 or not len(powder_g):
+            return ()
+        tolerance, parts = self.farm.tolerance_share, self.fractions
+        found = usual_table(powder_g, self.ways, tolerance, fractions=parts, manner=self.manner).parts
+        return tuple(dict.fromkeys(part for part in (*parts, *found) if part < 1))
 
     def _make(self, number: int) -> SheetLine:
         row = self.table[number]

@@ -19,8 +19,9 @@ level scoops and one to the line, it is that, once for each calf: what the label
 powder counted. So many are better weighed, and are told as a count to the line beside that.
 
 A table keeps one manner (`manner_of`): "15 to the line" above "15 level" is misread. It is what gives most of the
-counts of calves a natural count, whatever single rows would rather have; only rows that it does not fit take another.
-That a change of manner is misread is a guess.
+counts of calves a natural count, whatever single rows would rather have. A row that no whole count of it fits ends in
+half a scoopful (25 calves in two batches: 12 1/2 to the line), though no part fills are asked for; only rows that this
+does not fit either take another manner. That a change of manner is misread is common practice, no source.
 """
 
 from __future__ import annotations
@@ -101,6 +102,12 @@ class ScoopTable(Rows["ScoopCount | None"]):
         """Fills of each count; 0 where there is none."""
         return self.first_n + self.second_n
 
+    @property
+    def parts(self) -> tuple[float, ...]:
+        """The parts of a scoopful that its counts end in."""
+        told = {*self.first[self.first_n > 0].tolist(), *self.second[self.second_n > 0].tolist()}
+        return tuple(sorted({self.kinds[kind].fraction for kind in told} - {1.0}))
+
     def __len__(self) -> int:
         return len(self.targets_g)
 
@@ -163,9 +170,9 @@ def usual_table(
     fractions: Sequence[float] = (1,),
     manner: Sequence[ScoopWay] = (),
 ) -> ScoopTable:
-    """The count that people are told for each target: in the `manner` where that is natural, else to the line of one
-    scoop where that is, else the fewest. Of each the nearest whole count is looked at, then the nearest with one part
-    fill. Otherwise as `fewest_table`.
+    """The count that people are told for each target: in the `manner` where that is natural, with half a scoopful of it
+    at the end if need be, else to the line of one scoop where that is, else the fewest. Of each the nearest whole count
+    is looked at, then the nearest with one part fill. Otherwise as `fewest_table`.
     """
     table = fewest_table(targets_g, ways, tolerance_share, fractions=fractions)
     meant = _as_meant(table.ways)
@@ -173,7 +180,35 @@ def usual_table(
     if meant:
         table = _in_wholes(_with_part(table, natural, meant), meant, natural)
     chosen = [one for one in _manners(table.ways) if one.ways(table.ways) == tuple(manner)]
-    return _in_wholes(_with_part(table, natural, chosen), chosen, natural) if chosen else table
+    if not chosen:
+        return table
+    kept = _in_manner(table, natural, chosen)
+    halves = _with_part(_uncounted(table, kinds_of(table.ways, [HALF])), natural, chosen)
+    return _instead(_instead(table, halves), kept)
+
+
+def _uncounted(table: ScoopTable, more: Sequence[Kind] = ()) -> ScoopTable:
+    """The same targets without a count, for ever so many kinds more."""
+    none, nought = np.full(len(table), -1), np.zeros(len(table), dtype=np.int64)
+    kinds = (*table.kinds, *(kind for kind in more if kind not in table.kinds))
+    return replace(table, kinds=kinds, first=none, first_n=nought, second=none, second_n=nought)
+
+
+def _in_manner(table: ScoopTable, natural: _Natural, meant: list[_Meant]) -> ScoopTable:
+    """The counts that are natural in these manners, and no others."""
+    return _in_wholes(_with_part(_uncounted(table), natural, meant), meant, natural)
+
+
+def _instead(table: ScoopTable, better: ScoopTable) -> ScoopTable:
+    """The table with the counts of the other wherever that has one; kinds stand in the same order in both, and one of
+    them may have more."""
+    told = better.first >= 0
+    first, first_n, second, second_n = (
+        np.where(told, getattr(better, name), getattr(table, name))
+        for name in ("first", "first_n", "second", "second_n")
+    )
+    kinds = max(table.kinds, better.kinds, key=len)
+    return replace(table, kinds=kinds, first=first, first_n=first_n, second=second, second_n=second_n)
 
 
 @lru_cache(maxsize=64)  # every row of a table asks, and each number that is typed makes the table anew
@@ -198,8 +233,7 @@ def manner_of(
     targets = [feeding_g * n for n in range(1, most + 1)]
     table = fewest_table(targets, ways, tolerance_share, fractions=fractions)
     natural = _Natural(table.targets_g, MOST_TIMES_FEWEST * table.scoopfuls, tolerance_share)
-    bare = replace(table, first=np.full(most, -1), second=np.full(most, -1))
-    fitting = [int((_in_wholes(_with_part(bare, natural, [one]), [one], natural).first >= 0).sum()) for one in manners]
+    fitting = [int((_in_manner(table, natural, [one]).first >= 0).sum()) for one in manners]
     best = max(range(len(manners)), key=fitting.__getitem__)
     return manners[best].ways(ways) if fitting[best] else ()
 

@@ -20,7 +20,7 @@ from calibrator.desk.sheets import (
     water_step_ml,
 )
 from calibrator.desk.standing import standing
-from calibrator.desk.table_words import scoops_text, telling
+from calibrator.desk.table_words import parts_words, scoops_text, telling
 from calibrator.model import (
     Box,
     FillWay,
@@ -260,15 +260,15 @@ def test_where_water_is_told_a_chart_says_how_much_mix_each_calf_is_to_drink(her
 
 
 def test_a_row_filled_otherwise_than_the_chart_says_so_in_capitals(herd: Herd) -> None:
-    """13.2 oz a calf, 10 oz to the line and 11 level: ten calves go to the line, eleven only level."""
+    """13.2 oz a calf, 10 oz to the line and 11 level: three calves go to the line, five only level."""
     signed = herd.sign("25-1103C", 1.1 * TEN_OZ_LEVEL)
     here = powder_in_use(herd.records, standing(herd.records, herd.farm))
-    thirteen = replace(group(10), rate=replace(group(10).rate, powder_mass_g=13.2 * OZ_G))
-    plan = herd.plan("Milk", thirteen, count_from=10, count_to=11)
-    sheet = plan_sheet(herd.farm, plan, None, here)
+    thirteen = replace(group(3), rate=replace(group(3).rate, powder_mass_g=13.2 * OZ_G))
+    plan = herd.plan("Milk", thirteen, count_from=3, count_to=5, count_step=2)
+    sheet = plan_sheet(replace(herd.farm, tolerance_share=0.012), plan, None, here)
     kept, odd = (sheet.groups[0].line(number) for number in (0, 1))
     to = telling(sheet.groups[0])
-    assert (scoops_text(kept, to), scoops_text(odd, to)) == ("13 to the line", "13 LEVEL")
+    assert (scoops_text(kept, to), scoops_text(odd, to)) == ("4 to the line", "6 LEVEL")
     printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
     facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en", "es")))
     rows = [
@@ -278,6 +278,21 @@ def test_a_row_filled_otherwise_than_the_chart_says_so_in_capitals(herd: Herd) -
     assert [row.parts[0].ways for row in rows] == [("to the line", "hasta la línea"), ("LEVEL", "AL RAS")]
     bare = Style(9.0, told=False)
     assert [words_below(row.parts[0], bare) for row in rows] == [[], ["LEVEL / AL", "RAS"]]
+
+
+def test_a_row_that_no_whole_count_fits_ends_in_half_a_scoopful_and_keeps_the_charts_way(herd: Herd) -> None:
+    """Eleven such calves are 14 1/2 to the line: "13 LEVEL" between them was read as to the line, 10 % too little."""
+    herd.sign("25-1103C", 1.1 * TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    thirteen = replace(group(10), rate=replace(group(10).rate, powder_mass_g=13.2 * OZ_G))
+    plan = herd.plan("Milk", thirteen, count_from=10, count_to=11)
+    made = plan_sheet(herd.farm, plan, None, here).groups[0]
+    told = [scoops_text(made.line(number), telling(made)) for number in (0, 1)]
+    assert told == ["13 to the line", "14 1/2 to the line"]
+    assert made.parts == (0.5,)
+    assert "1/2 to the line" in parts_words(made)
+    whole = plan_sheet(herd.farm, replace(plan, count_to=10, groups=(thirteen,)), None, here).groups[0]
+    assert (whole.parts, parts_words(whole)) == ((), "")
 
 
 def test_half_a_scoopful_of_each_calf_is_counted_though_the_plan_allows_no_part_fills(herd: Herd) -> None:

@@ -390,3 +390,21 @@ def test_halves_are_counted_unasked_only_where_a_feeding_ends_in_one() -> None:
     assert parts_of(375.0, (level, replace(line, full_scoops=1)), 0.02) == (1.0,)
     assert parts_of(390.0, (level, line), 0.02) == (1.0,)
     assert parts_of(375.0, (level, line), 0.02, (0.5, 0.25)) == (1.0, 0.5, 0.25)
+
+
+def test_a_row_between_two_whole_counts_ends_in_half_a_scoopful_of_the_tables_way() -> None:
+    """25 calves in two batches: 12 1/2 to the line; ten level come as near, and are read as to the line."""
+    ways = level, line = replace(LEVEL, mass_g=390.0), replace(LINE, mass_g=312.5)
+    targets = [312.5 * calves / 2 for calves in range(20, 31)]
+    kept = list(usual_table(targets, ways, 0.02, manner=(line,)))
+    assert [count.parts if count else () for count in kept] == [((line, calves / 2),) for calves in range(20, 31)]
+    assert usual_table(targets, ways, 0.02, manner=(line,)).parts == (0.5,)
+    assert usual_table(targets[::2], ways, 0.02, manner=(line,)).parts == ()
+    # Where a half does not come near either, another way does: 3.2 to the line are no 3 and no 3 1/2.
+    other = usual(1000.0, ways, 0.02, manner=(line,))
+    assert other is not None
+    assert other.parts == ((level, 1.0), (line, 2.0))
+    # Part fills that a person allows go before: a quarter that is nearer is taken as it was.
+    quarter = usual(3.25 * 312.5, ways, 0.02, fractions=(1, 0.25), manner=(line,))
+    assert quarter is not None
+    assert quarter.parts == ((line, 3.25),)
