@@ -20,12 +20,13 @@ from calibrator.science.mark import (
     OldLine,
     OldLineVerdict,
     check_line,
+    feeding_to_line,
     fraction_at,
     level_instead,
     manner_before,
     old_line,
+    on_ruler,
     proposed_line,
-    reach_95,
     reach_untried_95,
     tolerance_band,
     weighed_to_line,
@@ -68,6 +69,8 @@ class Findings:
     settling: Settling | None = None
     line: Line | None = None
     line_reach: tuple[float, float] = (0.0, 0.0)  # half-widths at 95 %, g and mm
+    to_ruled: tuple[float, float] = (0.0, 0.0)  # a feeding to the line as the ruler has it, g, and its half-width
+    line_weighed: bool = False  # whether the line rests on fills to one
     old: OldLine | None = None
     check: LineCheck | None = None
     scale: ScaleCheck | None = None
@@ -216,7 +219,8 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
     if learned is not None:
         settling = Settling(learned.settling_factor, learned.settling_u, 0)
         line = _or_level(known, learned.next_line, known.scoop, level)
-        reach = reach_95(line, level.degrees_of_freedom)
+        as_level = line.struck_level  # then it rests on the level fills, as one to which nothing was filled
+        reach = reach_untried_95(line, level.mean_g, level.parts, (1.0, 0.0)) if as_level else learned.next_reach
     old = _old(known, level, settling, line)
     to_old = _line_check(known, level, known.weigh_in.old_line_mm, manner, scale)
     if old is not None and to_old is not None:
@@ -227,6 +231,8 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
         settling=settling,
         line=line,
         line_reach=reach,
+        to_ruled=_to_ruled(known, level, settling, line, reach[0], learned),
+        line_weighed=learned is not None and line is not None and not line.struck_level,
         old=old,
         check=check,
         scale=scale,
@@ -333,6 +339,23 @@ def _line(known: Known, scoop: Scoop, level: LevelResult, settling: Settling) ->
         return None
     tolerance = known.farm.tolerance_share
     return proposed_line(scoop.shape, level.mean_g, level.u_g, target, tolerance, settling.factor, settling.u)
+
+
+def _to_ruled(
+    known: Known, level: LevelResult, settling: Settling, line: Line | None, reach_g: float, learned: LineCheck | None
+) -> tuple[float, float]:
+    """What a feeding to the proposed line weighs where the ruler has it, g, with half its 95 % interval."""
+    if line is None or known.scoop is None:
+        return 0.0, 0.0
+    if line.struck_level:
+        return line.feeding_g, reach_g
+    if learned is not None:
+        return learned.moved_g, learned.moved_half_g
+    shape = known.scoop.shape
+    there_mm = on_ruler(shape, line.down_wall_mm, units.line_step_mm(known.farm.units))
+    packs, manner = (settling.factor, settling.u), {"full_scoops": line.full_scoops, "to_line": line.to_line}
+    fed = feeding_to_line(shape, level.mean_g, level.parts, packs, there_mm, **manner)
+    return fed.mean_g, fed.half_width_g(0.95)
 
 
 def _or_level(known: Known, line: Line, scoop: Scoop, level: LevelResult) -> Line:

@@ -26,7 +26,7 @@ from calibrator.science.line import (
     tolerance_band,
     weighed_to_line,
 )
-from calibrator.science.verify import LineCheck, LineVerdict, check_line
+from calibrator.science.verify import LineCheck, LineVerdict, check_line, on_ruler
 
 __all__ = [
     "FOR_OLD_LINE",
@@ -47,6 +47,7 @@ __all__ = [
     "manner_before",
     "off_in_row",
     "old_line",
+    "on_ruler",
     "one_bag",
     "proposed_line",
     "reach_95",

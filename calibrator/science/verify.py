@@ -41,7 +41,7 @@ class LineCheck:
     the target, and the ruler's division nearest to `next_line` brings a feeding nearer. Outside the tolerance without
     such a division: as near as ruled. Else weigh more: the interval reaches over a limit of the tolerance.
     `next_line` is the line that these fills call for, `moved_g` what a feeding to the ruler's division nearest to it
-    would weigh; `within_reach` is False where more fills can hardly tell.
+    would weigh, `moved_half_g` half its 95 % interval; `within_reach` is False where more fills can hardly tell.
     """
 
     mean_g: float
@@ -55,6 +55,7 @@ class LineCheck:
     from_other_bags: bool
     next_line: Line
     moved_g: float
+    moved_half_g: float
     result: LevelResult
     tolerance_g: float
     within_reach: bool = True
@@ -63,6 +64,15 @@ class LineCheck:
     def is_inside(self) -> bool:
         """Does the mean lie within the tolerance, sure or not?"""
         return abs(self.mean_g - self.next_line.target_g) <= self.tolerance_g
+
+    @property
+    def next_reach(self) -> tuple[float, float]:
+        """Half-width of the 95 % interval of `next_line`, in g of the feeding and in mm down the wall.
+
+        It rests on the fills to the line and is no narrower than theirs: as large a share of the feeding.
+        """
+        half_g = (self.high_g - self.low_g) / 2 * self.next_line.target_g / self.mean_g
+        return half_g, half_g / self.next_line.grams_per_mm
 
     @property
     def share(self) -> float:
@@ -118,13 +128,19 @@ class Feeding:
     def u_g(self) -> float:
         return math.hypot(*(u for u, _ in self.parts))
 
+    def half_width_g(self, level: float) -> float:
+        return expanded(self.parts, level)
+
     def interval(self, level: float) -> tuple[float, float]:
-        half = expanded(self.parts, level)
+        half = self.half_width_g(level)
         return self.mean_g - half, self.mean_g + half
 
 
-def _feeding(level: LevelResult, to_mark: LevelResult, full_scoops: int, to_line: int) -> Feeding:
-    """Full scoops plus those to the line. Both come from the lot's bags, so like parts are added outright."""
+def _feeding(level: LevelResult, to_mark: LevelResult, full_scoops: int, to_line: float) -> Feeding:
+    """Full scoops plus those to the line. Both come from the lot's bags, so like parts are added outright.
+
+    `to_line` is no whole number for a line elsewhere: so many times as much as to the line that was filled to.
+    """
     parts = tuple(
         (full_scoops * of_level + to_line * of_mark, df)
         for (of_level, _), (of_mark, df) in zip(level.parts, to_mark.parts, strict=True)
@@ -179,9 +195,9 @@ def check_line(
     settling = result.mean_g / (level.mean_g * fraction)
     next_line = _next_line(shape, level, feeding, settling, target_g, to_line)
     ratio = fraction_at(shape, on_ruler(shape, next_line.down_wall_mm, ruler_step_mm)) / fraction
-    moved_g = feeding.mean_g + (ratio - 1) * to_line * result.mean_g
+    moved = _feeding(level, result, full_scoops, ratio * to_line)
     planned = result.outlook.may_stop(result.bags, result.fills)
-    verdict = _verdict(feeding, moved_g, planned, target_g, tolerance_g)
+    verdict = _verdict(feeding, moved.mean_g, planned, target_g, tolerance_g)
     low, high = feeding.interval(JUDGED_LEVEL)
     more, other, reach = 0, False, True
     if verdict == LineVerdict.WEIGH_MORE:
@@ -198,7 +214,8 @@ def check_line(
         more_fills=more,
         from_other_bags=other,
         next_line=next_line,
-        moved_g=moved_g,
+        moved_g=moved.mean_g,
+        moved_half_g=moved.half_width_g(JUDGED_LEVEL),
         result=result,
         tolerance_g=tolerance_g,
         within_reach=reach,

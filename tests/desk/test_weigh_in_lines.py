@@ -10,16 +10,19 @@ from herd import printed
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from calibrator import units
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide, Missing
+from calibrator.desk.shown import fine_mass
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.words import early_words, mark_hands
+from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.model import Cylinder, FillWay, Lot, PrintKind, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
-from calibrator.science.mark import LineVerdict, OldLine, OldLineVerdict, fill_line
+from calibrator.science.mark import LineVerdict, OldLine, OldLineVerdict, fill_line, fraction_at
 from calibrator.science.plausible import Doubt
 
 LEVEL_G = (331.0, 333.0, 330.0, 332.0, 334.0, 331.0, 332.0, 333.0)
@@ -160,8 +163,42 @@ def test_before_fills_to_the_line_it_is_said_that_they_make_it_surer(guide: Guid
     assert "surer" not in step._why.text()
 
 
+def test_a_moved_line_is_no_surer_than_the_fills_it_rests_on(guide: Guide, step: StepMark) -> None:
+    """What a feeding to it weighs is told of the line as the ruler has it, as sure as the fills to the line are."""
+    guide.set(drawn_line_mm=22.0, drawn_line_typed="22 mm")
+    for bag, mass_g in ((1, 261.0), (1, 265.0), (2, 260.5), (2, 263.5)):
+        guide.add_fill(FillWay.TO_MARK, bag, mass_g, f"{mass_g} g")
+    check, line = guide.findings.check, guide.findings.line
+    assert check is not None
+    assert line is not None
+    share = (check.high_g - check.low_g) / 2 / check.mean_g
+    mass_g, half_g = guide.findings.to_ruled
+    assert half_g == pytest.approx(share * mass_g)
+    assert guide.findings.line_reach[0] == pytest.approx(share * 283.5)
+    ruled_mm = units.on_line_step(line.down_wall_mm, UnitSystem.FARM)
+    shape = guide.scoop.shape if guide.scoop else Cylinder(1.0, 1.0)
+    assert mass_g == pytest.approx(check.mean_g * fraction_at(shape, ruled_mm) / fraction_at(shape, 22.0))
+    assert abs(mass_g - 283.5) > 0.5  # the ruler has no division at the line itself
+    step.show_guide(guide)
+    told = step._why.text().replace("\N{NO-BREAK SPACE}", " ")
+    weighs, half = (fine_mass(g, UnitSystem.FARM) for g in (mass_g, half_g))
+    assert f"10.0 oz a feeding is wanted. With the line there one weighs {weighs}, give or take {half} at 95 %." in told
+    working = line_workings(guide)[0]
+    assert any("as the fills to the line have it" in part.working for part in working.parts)
+
+
+def test_a_first_line_is_told_as_the_ruler_has_it(guide: Guide) -> None:
+    line = guide.findings.line
+    assert line is not None
+    mass_g, half_g = guide.findings.to_ruled
+    ruled = guide.delivers(units.on_line_step(line.down_wall_mm, UnitSystem.FARM))
+    assert ruled is not None
+    assert (mass_g, 2 * half_g) == (pytest.approx(ruled.delivers_g), pytest.approx(ruled.high_g - ruled.low_g))
+    assert half_g == pytest.approx(guide.findings.line_reach[0], rel=0.01)
+
+
 def test_a_line_is_never_off_by_nothing(guide: Guide, step: StepMark, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(guide, "findings", replace(guide.findings, line_reach=(1.0, 0.2)))
+    monkeypatch.setattr(guide, "findings", replace(guide.findings, to_ruled=(283.0, 1.0)))
     step.show_guide(guide)
     assert "give or take 0.04 oz at 95 %" in step._why.text().replace("\N{NO-BREAK SPACE}", " ")
 

@@ -442,6 +442,9 @@ def test_equal_scoopfuls_are_judged_as_the_feeding_that_they_are() -> None:
     assert double.more_fills == single.more_fills
     assert double.next_line.down_wall_mm == pytest.approx(single.next_line.down_wall_mm)
     assert double.moved_g == pytest.approx(2 * single.moved_g)
+    assert double.moved_half_g == pytest.approx(2 * single.moved_half_g)
+    assert single.moved_half_g / single.moved_g == pytest.approx((single.high_g - single.low_g) / 2 / single.mean_g)
+    assert single.next_reach[0] / 170.0 == pytest.approx((single.high_g - single.low_g) / 2 / single.mean_g)
     assert (double.before_g, double.of_fill_g(340.0)) == (pytest.approx(0.0), 170.0)
     old = old_line(CYLINDER, level(), 1.02, 0.01, 40.0, 340.0, 0.02, to_line=2)
     assert old.delivers_g == pytest.approx(2 * old_line(CYLINDER, level(), 1.02, 0.01, 40.0, 170.0, 0.02).delivers_g)

@@ -24,9 +24,17 @@ TWO_ONE_SIDED = "Schuirmann 1987, J. Pharmacokinet. Biopharm. 15:657"
 
 
 def of_line(
-    line: Line, level_g: float, settling: Settling, reach: tuple[float, float], rim_ml: float, system: UnitSystem
+    line: Line,
+    level_g: float,
+    settling: Settling,
+    reach: tuple[float, float],
+    rim_ml: float,
+    system: UnitSystem,
+    *,
+    weighed: bool = False,
 ) -> Working:
-    """Where the line goes, and how sure that is; `level_g` is a level scoopful."""
+    """Where the line goes, and how sure that is; `level_g` is a level scoopful. `weighed` where fills to a line tell,
+    whose own mean and interval it rests on then."""
     step_mm = units.line_step_mm(system)
     parts = (
         *_full_scoops(line, level_g, system),
@@ -58,16 +66,25 @@ def of_line(
         ),
         Part(
             translate("How", "95 % interval"),
-            translate("How", "from the doubts in the level scoopful and in the settling: {mass} of a feeding").format(
-                mass=f"± {amounts.mass(reach[0], system)}"
-            ),
+            _rests_on(weighed).format(mass=f"± {amounts.mass(reach[0], system)}"),
             f"± {amounts.length(reach[1], system)}",
         ),
     )
-    note = translate("How", "The scoop's volume cancels: a scoop measured 3 % wrong gets the same line.")
+    note = translate(
+        "How",
+        "The scoop's volume cancels, so here it is that of its inner measures, as is the height: a scoop measured 3 % "
+        "wrong gets the same line.",
+    )
     words = translate("How", "The scoop is filled as high as the wanted weight needs room, at this lot's density.")
     title = translate("How", "Where the line for {target} goes").format(target=shown.mass(line.target_g, system))
     return Working(title, parts, (f"{GUM}, 5.1.2, 5.2",), f"{words} {note}")
+
+
+def _rests_on(weighed: bool) -> str:
+    """Where the doubt of a line comes from."""
+    if weighed:
+        return translate("How", "as the fills to the line have it, whose mean it rests on: {mass} of a feeding")
+    return translate("How", "from the doubts in the level scoopful and in the settling: {mass} of a feeding")
 
 
 def _full_scoops(line: Line, level_g: float, system: UnitSystem) -> tuple[Part, ...]:

@@ -358,25 +358,29 @@ def _hands(guide: Guide) -> str:
 
 
 def _why(guide: Guide, line: Line, system: UnitSystem) -> str:
-    """What the proposal is for and how far it may be off: in weight alone, for as a length it would be rounded up to a
-    division, and the two would not agree."""
+    """What a feeding to the line weighs where the ruler has it, and how far that may be off: in weight alone, for as a
+    length it would be rounded up to a division, and the two would not agree."""
     target = words.unbroken(shown.mass(line.target_g, system))
-    mass = words.unbroken(shown.fine_mass(guide.findings.line_reach[0], system))
+    mass, half = (words.unbroken(shown.fine_mass(g, system)) for g in guide.findings.to_ruled)
     if line.struck_level:
         level = translate(
-            "StepMark", "For {target} a feeding; give or take {mass} at 95 %. A line could not be read there."
+            "StepMark",
+            "{target} a feeding is wanted. Level it weighs {mass}, give or take {half} at 95 %. A line could not be "
+            "read there.",
         )
-        return level.format(target=target, mass=mass)
-    step_mm = units.line_step_mm(system)
+        return level.format(target=target, mass=mass, half=half)
     told = translate(
         "StepMark",
-        "For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or less.",
-    ).format(
-        target=target,
-        mass=mass,
+        "{target} a feeding is wanted. With the line there one weighs {mass}, give or take {half} at 95 %.",
+    )
+    if _keeps_old(guide):  # what a feeding to that one weighs is told with it
+        told = translate("StepMark", "{target} a feeding is wanted.")
+    step_mm = units.line_step_mm(system)
+    slope = translate("StepMark", "A line {step} higher or lower is {slope} more or less.").format(
         step=words.unbroken(shown.length(step_mm, system)),
         slope=words.unbroken(shown.fine_mass(line.grams_per_mm * step_mm, system)),
     )
+    told = f"{told.format(target=target, mass=mass, half=half)} {slope}"
     narrower = translate("StepMark", "Fills to the line, the next step, make it surer.")
     return f"{told} {narrower}" if guide.line_untried else told
 

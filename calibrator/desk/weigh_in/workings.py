@@ -25,7 +25,8 @@ def line_workings(guide: Guide) -> tuple[Working, ...]:
     if found.line is None or found.level is None or found.settling is None or scoop is None or target is None:
         return ()
     system = guide.farm.units
-    line = of_line(found.line, found.level.mean_g, found.settling, found.line_reach, rim_volume_ml(scoop.shape), system)
+    rim_ml, weighed = rim_volume_ml(scoop.shape), found.line_weighed
+    line = of_line(found.line, found.level.mean_g, found.settling, found.line_reach, rim_ml, system, weighed=weighed)
     if found.old is None:
         return (line,)
     return line, of_old_line(found.old, target, guide.farm.tolerance_share, system)
