@@ -130,11 +130,11 @@ def made_of_words(mark: Mark) -> str:
         return translate("Words", "{count} level").format(count=mark.level_scoopfuls)
     if not mark.full_scoops:
         return ""
-    return translate("Words", "{count} level + 1 to the line").format(count=mark.full_scoops)
+    return translate("Words", "{count} struck at the rim + 1 to the line").format(count=mark.full_scoops)
 
 
 def target_words(mark: Mark, system: UnitSystem) -> str:
-    """The weight that a line is for, and what it is made of: "15 oz = 1 level + 1 to the line"."""
+    """The weight that a line is for, and what it is made of: "15 oz = 1 struck at the rim + 1 to the line"."""
     target = show_mass(mark.target_mass_g, system, decimal_comma=decimal_comma())
     return " = ".join(part for part in (target, made_of_words(mark)) if part)
 

@@ -44,9 +44,11 @@ class Beside:
         return self.line.use is LineUse.MAIN
 
     @property
-    def made_of(self) -> str:
-        """What the weight is made of, in one line."""
-        return " ".join(self.more)
+    def rows(self) -> tuple[str, ...]:
+        """What the weight is made of, beside it: a row a language, with the feeding's weight behind the last."""
+        if self.line.struck_level:
+            return (" ".join(self.more),)
+        return (*self.more[:-2], " ".join(self.more[-2:])) if self.more else ()
 
     @property
     def share(self) -> float:

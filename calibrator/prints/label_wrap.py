@@ -30,6 +30,7 @@ _CLEAR = 0.8
 _NO_DASH = 1.2  # nearer to the words a line would be read as a dash before them
 _LEAST_MORE = 0.6  # size of what a weight is made of, share of the usual
 _HALF_HEIGHT = 0.62  # of a weight, share of its size, with what bends away below it
+_LEADING = 1.15
 
 
 def wraps(label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, float]) -> list[Piece]:
@@ -64,7 +65,7 @@ def _piece(
     taken = (_START - _NO_DASH, _START + 2 * half, top - sag - _CLEAR, top + info.height_mm + sag + _CLEAR)
     room, alone = inner - 2.0 - taken[1] - 4.0, level_alone(notes)
     notes = [_as_fits(note, room, depth - edge, alone) for note in notes]
-    middles = [(edge + depth) / 2 if alone else _middle(note, edge) for note in notes]
+    middles = [(edge + depth) / 2 if alone else _middle(note, edge, depth) for note in notes]
     items += _lines(flat, list(zip(notes, middles, strict=True)), taken, inner)
     x, y, right, bottom = flat.bounds(depth)
     outline = _outline(flat, depth, inner, edge)
@@ -117,9 +118,16 @@ def _edge_words(flat: Unrolled, said: Words, edge: float, inner: float) -> Itera
             yield from _flat((arrow(0.0, 0.16 * edge, 0.66 * edge, -90, WHITE),), flat, beside_s, 0.0, 0.0)
 
 
-def _middle(note: Beside, edge_mm: float) -> float:
-    """How far down the middle of a weight stands: in its line, lower only where that is too near the black edge."""
-    return max(note.line.down_wall_mm, edge_mm + _CLEAR + _HALF_HEIGHT * note.size)
+def _middle(note: Beside, edge_mm: float, depth_mm: float) -> float:
+    """How far down the middle of a weight stands: in its line, elsewhere only where that is too near the black edge or
+    the lower one."""
+    lowest = depth_mm - 0.55 * _tall(note)
+    return max(min(note.line.down_wall_mm, lowest), edge_mm + _CLEAR + _HALF_HEIGHT * _tall(note))
+
+
+def _tall(note: Beside) -> float:
+    """Size of a weight with the rows beside it."""
+    return max(note.size, _LEADING * note.size * note.share * len(note.rows))
 
 
 def _as_fits(note: Beside, room: float, height: float, alone: bool) -> Beside:
@@ -139,7 +147,7 @@ def _lines(
     spots = _spots(flat, notes, taken[1] + 4.0, inner - 2.0)
     for note in (each for each, _ in notes if not each.line.struck_level):
         d = note.line.down_wall_mm
-        gaps = [(a, b) for a, b, of, middle in spots if abs(middle - d) < 0.45 * of.size + 0.6 or of is note]
+        gaps = [(a, b) for a, b, of, middle in spots if abs(middle - d) < 0.45 * _tall(of) + 0.6 or of is note]
         if taken[2] < d < taken[3]:
             gaps.append((taken[0], taken[1]))
         width = MAIN_WIDTH_MM if note.main else THIN_WIDTH_MM
@@ -177,7 +185,7 @@ def _column(waiting: Sequence[tuple[Beside, float]]) -> list[tuple[Beside, float
     column: list[tuple[Beside, float]] = []
     for note, middle in waiting:
         apart = (abs(middle - there) for _, there in column)
-        clear = (0.6 * (note.size + one.size) + _CLEAR for one, _ in column)
+        clear = (0.6 * (_tall(note) + _tall(one)) + _CLEAR for one, _ in column)
         if all(gap > least for gap, least in zip(apart, clear, strict=True)):
             column.append((note, middle))
     return column
@@ -194,17 +202,18 @@ def _spot_width(note: Beside) -> float:
 
 
 def _more_width(note: Beside) -> float:
-    return width_mm(note.made_of, note.size * note.share, Weight.SEMIBOLD)
+    return max((width_mm(text, note.size * note.share, Weight.SEMIBOLD) for text in note.rows), default=0.0)
 
 
 def _spot(flat: Unrolled, note: Beside, s_mm: float, d_mm: float) -> Iterator[Item]:
     width, size = _spot_width(note), note.size
     baseline = centre_baseline(0.0, size)
     items: list[Item] = [Text(_spot_text(note), 1.2, baseline, size, note.weight, figures=True)]
-    if note.more:
-        x = 2.4 + width_mm(_spot_text(note), size, note.weight, True)
-        beside_it = size * note.share
-        items.append(Text(note.made_of, x, centre_baseline(0.0, beside_it), beside_it, Weight.SEMIBOLD))
+    x = 2.4 + width_mm(_spot_text(note), size, note.weight, True)
+    beside_it = size * note.share
+    for row, text in enumerate(note.rows):
+        y = _LEADING * beside_it * (row - (len(note.rows) - 1) / 2)
+        items.append(Text(text, x, centre_baseline(y, beside_it), beside_it, Weight.SEMIBOLD))
     yield from _flat(items, flat, s_mm, d_mm, width)
 
 

@@ -21,9 +21,9 @@ RIM_EDGE = QT_TRANSLATE_NOOP("Prints", "RIM EDGE")
 LINE_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Line {length} below the rim")
 LINES_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Lines below the rim")
 SCOOP_NAME = QT_TRANSLATE_NOOP("Prints", "Scoop: {name}")
-ONE_SHAKE = QT_TRANSLATE_NOOP("Prints", "Level to the line with one shake")
+ONE_SHAKE = QT_TRANSLATE_NOOP("Prints", "Even it at the line with one shake")
 LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Print no. {number} · replaces no. {old}")
-FULL_SCOOPS_MORE = QT_TRANSLATE_NOOP("Prints", "{count} level + 1 to here")
+FULL_SCOOPS_MORE = QT_TRANSLATE_NOOP("Prints", "{count} struck at the rim + 1 to here")
 COUNT_TO_LINE = QT_TRANSLATE_NOOP("Prints", "{mass} = {count} to the line")
 COUNT_TO_LINE_AND_HALF = QT_TRANSLATE_NOOP("Prints", "{mass} = {count} to the line + 1 to ½")
 MEDICATED_POWDER = QT_TRANSLATE_NOOP("Prints", "MEDICATED powder: see the bag's label")
@@ -192,7 +192,7 @@ TOLERANCE = QT_TRANSLATE_NOOP("Prints", "Tolerance")
 METHOD = QT_TRANSLATE_NOOP(
     "Prints",
     "Powder stirred up, scoop dipped and heaped, struck off with a straight edge without tapping; the scale "
-    "zeroed before each weighing. Fills to the line were leveled by a shake and read at eye level. Weights "
+    "zeroed before each weighing. Fills to the line were evened by a shake and read at eye level. Weights "
     "are as the scale showed them, in air.",
 )
 FILLS = QT_TRANSLATE_NOOP("Prints", "Fills, all of them")

@@ -1663,10 +1663,6 @@ entre {low} y {high}
         <translation>Asentamiento</translation>
     </message>
     <message>
-        <source>How much denser or looser powder lies, shaken level at the line, than struck at the rim.</source>
-        <translation>Cuánto más apretado o más suelto queda el polvo sacudido hasta la línea que rasado al borde.</translation>
-    </message>
-    <message>
         <source>Scoop</source>
         <translation>Medida</translation>
     </message>
@@ -1703,7 +1699,11 @@ entre {low} y {high}
         <translation>Llenada hasta la línea</translation>
     </message>
     <message>
-        <source>Dipped a little over the line, then one shake from side to side, so that the powder lies level there.</source>
+        <source>How much denser or looser powder lies, shaken even at the line, than struck at the rim.</source>
+        <translation>Cuánto más apretado o más suelto queda el polvo sacudido hasta la línea que rasado al borde.</translation>
+    </message>
+    <message>
+        <source>Dipped a little over the line, then one shake from side to side, so that the powder lies even there.</source>
         <translation>Se llena un poco por encima de la línea y se da una sacudida de lado a lado, para que el polvo quede parejo en ella.</translation>
     </message>
     <message>
@@ -2132,7 +2132,7 @@ entre {low} y {high}
         <translation>Hunda hasta un poco más arriba de la línea.</translation>
     </message>
     <message>
-        <source>One shake from side to side, always the same, so that the powder lies level.</source>
+        <source>One shake from side to side, always the same, so that the powder lies even.</source>
         <translation>Una sacudida de lado a lado, siempre igual, para que el polvo quede parejo.</translation>
     </message>
     <message>
@@ -3228,12 +3228,12 @@ entre {low} y {high}
         <translation>área del polvo en ese punto × su densidad</translation>
     </message>
     <message>
-        <source>from the doubts in the level scoopful and in the settling: {mass} of a feeding</source>
-        <translation>de las incertidumbres en la medida al ras y en el asentamiento: {mass} de una toma</translation>
+        <source>The scoop&apos;s volume cancels, so here it is that of its inner measures, as is the height: a scoop measured 3 % wrong gets the same line.</source>
+        <translation>El volumen de la medida no influye; por eso aquí es el de sus dimensiones interiores, como la altura: aunque se anoten con un error de 3 %, la línea sale igual.</translation>
     </message>
     <message>
-        <source>The scoop&apos;s volume cancels: a scoop measured 3 % wrong gets the same line.</source>
-        <translation>El volumen de la medida no influye: aunque sus dimensiones se anoten con un error de 3 %, la línea sale igual.</translation>
+        <source>from the doubts in the level scoopful and in the settling: {mass} of a feeding</source>
+        <translation>de las incertidumbres en la medida al ras y en el asentamiento: {mass} de una toma</translation>
     </message>
     <message>
         <source>The scoop is filled as high as the wanted weight needs room, at this lot&apos;s density.</source>
@@ -3242,6 +3242,10 @@ entre {low} y {high}
     <message>
         <source>Where the line for {target} goes</source>
         <translation>Dónde va la línea para {target}</translation>
+    </message>
+    <message>
+        <source>as the fills to the line have it, whose mean it rests on: {mass} of a feeding</source>
+        <translation>como en las llenadas hasta la línea, en cuya media se apoya: {mass} de una toma</translation>
     </message>
     <message>
         <source>target in {count} equal scoopfuls: {working}</source>
@@ -10668,14 +10672,6 @@ Last kept: {mass}</source>
         <translation>A&amp;notar</translation>
     </message>
     <message>
-        <source>For {target} a feeding; give or take {mass} at 95 %. A line could not be read there.</source>
-        <translation>Para {target} por toma; casi siempre a menos de {mass} de ese peso. Tan cerca del borde no se puede leer una línea.</translation>
-    </message>
-    <message>
-        <source>For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or less.</source>
-        <translation>Para {target} por toma; casi siempre a menos de {mass} de ese peso. Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
-    </message>
-    <message>
         <source>Fills to the line, the next step, make it surer.</source>
         <translation>Con las llenadas hasta la línea, el paso siguiente, se sabe mejor.</translation>
     </message>
@@ -10742,6 +10738,22 @@ Last kept: {mass}</source>
     <message>
         <source>More level fills are advised first; a line drawn now is preliminary.</source>
         <translation>Conviene pesar antes más llenadas al ras; la línea que se trace ahora es provisional.</translation>
+    </message>
+    <message>
+        <source>{target} a feeding is wanted. Level it weighs {mass}, give or take {half} at 95 %. A line could not be read there.</source>
+        <translation>Se desean {target} por toma. Al ras pesa {mass}, más o menos {half} al 95 %. Tan cerca del borde no se puede leer una línea.</translation>
+    </message>
+    <message>
+        <source>{target} a feeding is wanted. With the line there one weighs {mass}, give or take {half} at 95 %.</source>
+        <translation>Se desean {target} por toma. Con la línea ahí pesa {mass}, más o menos {half} al 95 %.</translation>
+    </message>
+    <message>
+        <source>{target} a feeding is wanted.</source>
+        <translation>Se desean {target} por toma.</translation>
+    </message>
+    <message>
+        <source>A line {step} higher or lower is {slope} more or less.</source>
+        <translation>Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
     </message>
     <message>
         <source>Fill the scoop and strike it level with a straight edge; it needs no line.</source>
@@ -12100,7 +12112,7 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>ToMarkPanel</name>
     <message>
-        <source>Fill to the line, level it with one shake, weigh. {fills}.</source>
+        <source>Fill to the line, even it with one shake, weigh. {fills}.</source>
         <translation>Llene hasta la línea, empareje con una sacudida y pese. {fills}.</translation>
     </message>
     <message>
@@ -13670,10 +13682,6 @@ Sign off all the same? The record will say so.</source>
         <translation>{fills} de {count} de los costales ya abiertos</translation>
     </message>
     <message>
-        <source>Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.</source>
-        <translation>Llene como en cada toma: hasta la línea, pareja con una sacudida, a la altura de los ojos. Escriba el peso y Enter.</translation>
-    </message>
-    <message>
         <source>Weigh one scoopful to the line at a time, about {mass}; {count} are a feeding.</source>
         <translation>Pese una sola medida hasta la línea cada vez, unos {mass}; {count} son una toma.</translation>
     </message>
@@ -13802,6 +13810,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Meta la medida en el polvo, llénela con copete y rase con una regla. Sin golpear, sin apretar. {fills}: escriba el peso y oprima Enter.</translation>
     </message>
     <message>
+        <source>Fill as at every feeding: to the line, evened with one shake, read at eye level. Type the weight, press Enter.</source>
+        <translation>Llene como en cada toma: hasta la línea, emparejada con una sacudida y leída a la altura de los ojos. Escriba el peso y Enter.</translation>
+    </message>
+    <message>
         <source>Two fills from each of four bags</source>
         <translation>Dos llenadas de cada uno de cuatro costales</translation>
     </message>
@@ -13874,10 +13886,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Son {count} hasta la línea anterior.</translation>
     </message>
     <message>
-        <source>That is {count} level + 1 to the old line.</source>
-        <translation>Son {count} al ras + 1 hasta la línea anterior.</translation>
-    </message>
-    <message>
         <source>Replaced, though it could have stayed: a feeding to it would weigh {mass} ({share}).</source>
         <translation>Se cambió, aunque podía quedarse: una toma hasta ella pesaría {mass} ({share}).</translation>
     </message>
@@ -13888,6 +13896,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>That takes in how it settled in the fills to the line.</source>
         <translation>Ya toma en cuenta cómo se asentó el polvo en las llenadas hasta la línea.</translation>
+    </message>
+    <message>
+        <source>That is {count} struck at the rim + 1 to the old line.</source>
+        <translation>Son {count} al ras del borde + 1 hasta la línea anterior.</translation>
     </message>
     <message>
         <source>By the level fills it does not do for this lot: draw the new line.</source>
@@ -13970,7 +13982,7 @@ Sign off all the same? The record will say so.</source>
         <translation>Llenado hasta la línea, el polvo queda tan denso como al ras.</translation>
     </message>
     <message>
-        <source>Leveled by a shake, the powder packs {percent} denser than struck level.</source>
+        <source>Evened by a shake, the powder packs {percent} denser than struck level.</source>
         <translation>Con la sacudida el polvo queda {percent} más denso que al ras.</translation>
     </message>
     <message>
@@ -14468,6 +14480,10 @@ Sign off all the same? The record will say so.</source>
         <translation>hasta la línea</translation>
     </message>
     <message>
+        <source>{count} struck at the rim + 1 to the line</source>
+        <translation>{count} al ras del borde + 1 hasta la línea</translation>
+    </message>
+    <message>
         <source>was of another lot</source>
         <translation>era de otro lote</translation>
     </message>
@@ -14522,10 +14538,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{count} level</source>
         <translation>{count} al ras</translation>
-    </message>
-    <message>
-        <source>{count} level + 1 to the line</source>
-        <translation>{count} al ras + 1 hasta la línea</translation>
     </message>
     <message>
         <source>typed wrong</source>

@@ -67,10 +67,6 @@
             <translation>Al ras: sin línea</translation>
         </message>
         <message>
-            <source>{count} level + 1 to here</source>
-            <translation>{count} al ras + 1 hasta aquí</translation>
-        </message>
-        <message>
             <source>{mass} = {count} to the line</source>
             <translation>{mass} = {count} hasta la línea</translation>
         </message>
@@ -125,10 +121,6 @@
         <message>
             <source>better weigh {times}</source>
             <translation>mejor pese {times}</translation>
-        </message>
-        <message>
-            <source>Level to the line with one shake</source>
-            <translation>Empareje hasta la línea con una sacudida</translation>
         </message>
         <message>
             <source>a feeding</source>
@@ -415,7 +407,7 @@
             <translation>Tolerancia</translation>
         </message>
         <message>
-            <source>Powder stirred up, scoop dipped and heaped, struck off with a straight edge without tapping; the scale zeroed before each weighing. Fills to the line were leveled by a shake and read at eye level. Weights are as the scale showed them, in air.</source>
+            <source>Powder stirred up, scoop dipped and heaped, struck off with a straight edge without tapping; the scale zeroed before each weighing. Fills to the line were evened by a shake and read at eye level. Weights are as the scale showed them, in air.</source>
             <translation>Polvo revuelto, medida llena con copete y rasada con una regla, sin golpear; báscula en cero antes de cada pesada. Las llenadas hasta la línea se emparejaron con una sacudida y se leyeron a la altura de los ojos. Los pesos son como los mostró la báscula, en aire.</translation>
         </message>
         <message>
@@ -1177,6 +1169,14 @@
         <message>
             <source>Group {number}</source>
             <translation>Grupo {number}</translation>
+        </message>
+        <message>
+            <source>Even it at the line with one shake</source>
+            <translation>Emparéjela en la línea con una sacudida</translation>
+        </message>
+        <message>
+            <source>{count} struck at the rim + 1 to here</source>
+            <translation>{count} al ras del borde + 1 hasta aquí</translation>
         </message>
     </context>
 </TS>

@@ -262,7 +262,7 @@ def test_a_mark_weighs_the_scoopful_to_its_line_without_the_full_ones(herd: Herd
     chosen = Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: (main,)}, {})
     label = paper.job(chosen, at_noon(), "AB")
     assert label is not None
-    assert {"4.4 oz", "1 level + 1 to here", "= 15.0 oz"} <= texts(label.document(label.sheets))
+    assert {"4.4 oz", "1 struck at the rim + 1 to here", "= 15.0 oz"} <= texts(label.document(label.sheets))
     sheet = paper.job(replace(chosen, want=Want.LOT_SHEET), at_noon(), "AB")
     assert sheet is not None
     found = guide.findings

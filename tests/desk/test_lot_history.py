@@ -84,7 +84,7 @@ def test_each_entry_says_what_was_kept_and_what_it_replaces(dialog: LotHistoryDi
         "step the lot → the mark; target weight – → “10 oz”",
         f"red, struck level: {level}",
         "red: line for 10.0 oz at 3/16 in",
-        "red: line for 20.0 oz = 1 level + 1 to the line at 3/16 in",
+        "red: line for 20.0 oz = 1 struck at the rim + 1 to the line at 3/16 in",
         "weigh-in begun",
         "295.0 g, struck level, bag 1",
         f"red, struck level: {level}; replaces the sign-off of {signed} by AB",

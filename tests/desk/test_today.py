@@ -410,7 +410,7 @@ def test_a_wild_spot_fill_within_the_tolerance_is_doubted_first_and_not_green(pa
     card.to_mark.setChecked(True)
     take_spot(card, "272 g")
     assert card.bag.text().startswith("Was 9.6 oz (272 g) read and typed rightly?")
-    assert "A feeding from this bag (1 level + 1 to the line): 21.6 oz, 1.8 % less" in card.bag.text()
+    assert "A feeding from this bag (1 struck at the rim + 1 to the line): 21.6 oz, 1.8 % less" in card.bag.text()
     assert card.bag.property("tone") == "warn"
     assert card.verdict.property("tone") != "good"
     assert "differs much" not in card.numbers.text()

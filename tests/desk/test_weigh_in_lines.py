@@ -442,7 +442,7 @@ def test_how_a_feeding_with_the_old_line_is_filled_is_said_where_it_takes_severa
     guide.set(target_mass_g=664.0, target_typed="664 g")
     step.show_guide(guide)
     assert step._old.text().startswith("It is not needed: use the scoop level.")
-    assert step._old.text().endswith("That is 1 level + 1 to the old line.")
+    assert step._old.text().endswith("That is 1 struck at the rim + 1 to the old line.")
 
 
 @pytest.mark.parametrize(

@@ -629,9 +629,9 @@ def test_main_and_half_lines_are_told_from_others() -> None:
 
 def test_scoopfuls_before_the_line_stand_on_the_label() -> None:
     shown = told(scoop_labels(sheet(several()))).replace("\N{NO-BREAK SPACE}", " ")
-    assert "1 level + 1 to here = 15.0 oz" in shown  # what the feeding is made of: the line alone is less
+    assert "1 struck at the rim + 1 to here = 15.0 oz" in shown  # what the feeding is made of: the line alone is less
     assert "5.0 oz: 1 5/8 in (41 mm), 2.6 oz: 3 in (76 mm)" in shown
-    assert "1 level + 1 to here = 12.6 oz" in told(scoop_labels(sheet(several(), form=LabelForm.WRAP)))
+    assert "1 struck at the rim + 1 to here = 12.6 oz" in told(scoop_labels(sheet(several(), form=LabelForm.WRAP)))
 
 
 @pytest.mark.parametrize("form", list(LabelForm))
@@ -644,7 +644,7 @@ def test_no_weight_stands_large_at_a_line_that_does_not_hold_it(
     assert troubles(document) == []
     weights = {item.text: item.size_mm for item in texts(document) if item.figures}
     assert {text.removesuffix(" ·") for text in weights} == {"5.0 oz", "2.6 oz"}
-    made_of = [item for item in texts(document) if item.text.startswith(("1 level", "1 al ras", "= 1"))]
+    made_of = [item for item in texts(document) if item.text.startswith(("1 struck", "1 al ras", "= 1"))]
     assert made_of
     assert all(1.8 <= item.size_mm < min(weights.values()) for item in made_of)
     assert len(languages) > 1 or all(item.size_mm >= 2.6 for item in made_of)
@@ -963,3 +963,12 @@ def test_few_scoopfuls_are_drawn_once_where_each_of_them_would_cost_pages() -> N
     pages = wall_chart(replace(facts, groups=groups)).pages
     assert len(pages) == 2
     assert all(page.height_mm > page.width_mm for page in pages)
+
+
+def test_evening_at_the_line_is_not_told_as_striking_at_the_rim() -> None:
+    """“1 level” beside “level to the line” reads as level to the line: such a feeding is several percent short."""
+    for languages in (("en",), ("es",)):
+        shown = told(scoop_labels(replace(sheet(several()), languages=languages)))
+        assert ("struck at the rim" in shown) or ("al ras del borde" in shown)
+        assert "level" not in shown.lower()
+        assert ("Even it at the line" in shown) or ("Emparéjela en la línea" in shown)

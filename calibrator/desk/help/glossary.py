@@ -35,7 +35,7 @@ def _powder() -> tuple[tuple[str, str], ...]:
         (
             translate("Glossary", "Settling"),
             translate(
-                "Glossary", "How much denser or looser powder lies, shaken level at the line, than struck at the rim."
+                "Glossary", "How much denser or looser powder lies, shaken even at the line, than struck at the rim."
             ),
         ),
     )
@@ -65,7 +65,7 @@ def _weighing() -> tuple[tuple[str, str], ...]:
             translate("Glossary", "Fill to the line"),
             translate(
                 "Glossary",
-                "Dipped a little over the line, then one shake from side to side, so that the powder lies level there.",
+                "Dipped a little over the line, then one shake from side to side, so that the powder lies even there.",
             ),
         ),
         (

@@ -99,7 +99,7 @@ def fills_to_mark() -> Handiwork:
             Move("dip", translate("Hands", "Dip a little over the line.")),
             Move(
                 "shake",
-                translate("Hands", "One shake from side to side, always the same, so that the powder lies level."),
+                translate("Hands", "One shake from side to side, always the same, so that the powder lies even."),
             ),
             Move(
                 "eye_level",

@@ -249,7 +249,7 @@ class ToMarkPanel(FindingsPanel):
         return guide.findings.check is not None and guide.weigh_in.target_mass_g is not None
 
     def plan(self, guide: Guide) -> str:
-        words_for = self.tr("Fill to the line, level it with one shake, weigh. {fills}.")
+        words_for = self.tr("Fill to the line, even it with one shake, weigh. {fills}.")
         few = self.tr("Two fills tell it, for those to the earlier line count")
         return words_for.format(fills=few if guide.line_tried else words.fills_planned(guide))
 

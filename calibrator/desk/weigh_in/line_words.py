@@ -111,7 +111,9 @@ def _with_manner(told: str, old: OldLine) -> str:
         return f"{told} {manner}"
     if not old.full_scoops:
         return told
-    manner = translate("WeighInWords", "That is {count} level + 1 to the old line.").format(count=old.full_scoops)
+    manner = translate("WeighInWords", "That is {count} struck at the rim + 1 to the old line.").format(
+        count=old.full_scoops
+    )
     return f"{told} {manner}"
 
 
@@ -336,7 +338,7 @@ def settling_words(check: LineCheck) -> str:
     if percent == shown.percent(0):
         return translate("WeighInWords", "Filled to the line, the powder lies as dense as struck level.")
     if check.settling_factor >= 1:
-        words = translate("WeighInWords", "Leveled by a shake, the powder packs {percent} denser than struck level.")
+        words = translate("WeighInWords", "Evened by a shake, the powder packs {percent} denser than struck level.")
     else:
         words = translate("WeighInWords", "Filled to the line, the powder lies {percent} looser than struck level.")
     return words.format(percent=percent)

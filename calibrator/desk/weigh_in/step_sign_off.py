@@ -173,12 +173,12 @@ class StepSignOff(StepView):
         return self.tr("All of it is done.")
 
     def _plan_first(self, guide: Guide) -> str:
-        """A label printed before the plan knows nothing of its feedings and is printed twice."""
+        """A label printed before the plan knows nothing of the groups' feedings."""
         if not _plan_comes_first(guide):
             return ""
         text = self.tr(
-            "Make the plan first, under “{button}”: then its feedings can be ticked for the label, which is printed "
-            "only once."
+            "Best make the plan first, under “{button}”: then the label can bear a line for each group's feeding at "
+            "once. If you print it before, nothing is lost: it can be printed anew."
         )
         return text.format(button=without_letter(self._tables_button.text()))
 

@@ -164,7 +164,8 @@ def mark_hands(guide: Guide) -> str:
     """How fills to the line are taken; where a feeding takes more than one, that one to the line is weighed alone."""
     told = translate(
         "WeighInWords",
-        "Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.",
+        "Fill as at every feeding: to the line, evened with one shake, read at eye level. Type the weight, "
+        "press Enter.",
     )
     line = guide.findings.line
     if line is None or not line.several:
