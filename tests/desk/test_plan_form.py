@@ -581,6 +581,22 @@ def test_another_group_begins_with_the_same_mix_and_keeps_its_strength(form: Pla
     assert rates[1].powder_mass_g / rates[1].volume_ml == pytest.approx(rates[0].powder_mass_g / rates[0].volume_ml)
 
 
+def test_powder_typed_for_another_group_is_for_one_of_its_calves(form: PlanForm, qtbot: QtBot) -> None:
+    """The recipe's volume was the first group's: 16 oz for calves that get 3 qt were 24 oz, for it stayed at 2 qt."""
+    form.groups[0].water.click()
+    form.add.click()
+    second = form.groups[1]
+    put(qtbot, second.volume.line, "3 qt")
+    assert second.rate.volume.text() == "3 qt"
+    put(qtbot, second.rate.mass.line, "16 oz")
+    assert second.rate.outcome.text().startswith("= 16.0 oz of powder per calf and feeding, ")
+    put(qtbot, form.groups[0].rate.volume.line, "1 qt")  # typed by itself: a recipe for no feeding's volume
+    form.add.click()
+    third = form.groups[2]
+    put(qtbot, third.volume.line, "3 qt")
+    assert third.rate.volume.value() == pytest.approx(QT_ML)
+
+
 def test_the_name_says_that_it_is_for_all_groups(form: PlanForm) -> None:
     assert "all calves fed at one time" in form.name.message
 

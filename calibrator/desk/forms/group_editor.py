@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 from functools import partial
+from math import isclose
 from operator import attrgetter
 
 from PySide6.QtCore import Signal
@@ -118,9 +119,14 @@ class GroupEditor(QFrame):
         self._tell_means()
 
     def begin_like(self, other: PlanGroup) -> None:
-        """Show the mix of another group, whose strength stays whatever volume these are given; how many is asked."""
+        """Show the mix of another group, whose strength stays whatever volume these are given; how many is asked.
+
+        A recipe told for the feeding's own volume follows that: a powder typed beside it is for one calf.
+        """
         self.load(replace(other, name="", calves=0, additives=(), feedings=(), steps=(), day_one=None))
         self.calves.clear()
+        if other.rate.basis is _BASES[other.volume_means] and isclose(other.rate.volume_ml, other.volume_ml):
+            self.rate.begin(other.rate, "", powder_stays=False)
 
     def _show(self, shown: PlanGroup, group: PlanGroup | None) -> None:
         self.name.set_text(shown.name)
