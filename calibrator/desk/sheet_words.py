@@ -85,15 +85,13 @@ def _added_words(offer: LineOffer, system: UnitSystem) -> str:
     """What a new label has for a feeding, as it stands on it: a line of its own, which may hold only what level
     scoopfuls leave of the feeding, or how it is counted by the lines that are there."""
     text, count = translate("SheetWords", "a line for {mass}"), 0
-    if offer.line.several:
-        text, count = (
-            translate("SheetWords", "“{held}: {count} struck at the rim + 1 to here = {mass}”"),
-            offer.line.full_scoops,
-        )
-    elif offer.counted is not None:
+    if offer.counted is not None:
         text, count = translate("SheetWords", "“{mass} = {count} to the line”"), offer.counted.to_main
         if offer.counted.to_half:
             text = translate("SheetWords", "“{mass} = {count} to the line + 1 to ½”")
+    elif offer.line.several:
+        text = translate("SheetWords", "“{held}: {count} struck at the rim + 1 to here = {mass}”")
+        count = offer.line.full_scoops
     held = shown.mass(offer.line.held_g, system)
     return text.format(mass=shown.mass(offer.target_g, system), held=held, count=count)
 

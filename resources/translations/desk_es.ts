@@ -4811,7 +4811,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{scoop}, line down the wall</source>
-        <translation>{scoop}, línea bajo el borde</translation>
+        <translation>{scoop}, línea desde el borde</translation>
     </message>
     <message>
         <source>{scoop}, without a line</source>
@@ -9897,7 +9897,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>line down the wall: {marks}</source>
-        <translation>línea bajo el borde: {marks}</translation>
+        <translation>línea desde el borde: {marks}</translation>
     </message>
     <message>
         <source>without a line: {marks}</source>
@@ -10023,6 +10023,10 @@ entre {low} y {high}
         <translation>“{mass} = {count} hasta la línea + 1 hasta ½”</translation>
     </message>
     <message>
+        <source>“{held}: {count} struck at the rim + 1 to here = {mass}”</source>
+        <translation>“{held}: {count} al ras del borde + 1 hasta aquí = {mass}”</translation>
+    </message>
+    <message>
         <source>{name} (wall chart, print no. {number})</source>
         <translation>{name} (tabla de pared, impreso n.º {number})</translation>
     </message>
@@ -10126,7 +10130,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Line down the wall</source>
-        <translation>Línea bajo el borde</translation>
+        <translation>Línea desde el borde</translation>
     </message>
     <message>
         <source>Filled as for the lot before</source>
@@ -10846,10 +10850,6 @@ Last kept: {mass}</source>
         <translation>Ta&amp;blas de mezcla y de pared</translation>
     </message>
     <message>
-        <source>Make the plan first, under “{button}”: then its feedings can be ticked for the label, which is printed only once.</source>
-        <translation>Haga primero el plan, en “{button}”: así sus tomas se pueden marcar para la etiqueta, que se imprime una sola vez.</translation>
-    </message>
-    <message>
         <source>No fills to the line yet: the line rests on the level fills alone.</source>
         <translation>Todavía no hay llenadas hasta la línea: la línea se basa solo en las llenadas al ras.</translation>
     </message>
@@ -10904,6 +10904,10 @@ Last kept: {mass}</source>
     <message>
         <source>All of it is done.</source>
         <translation>Está todo hecho.</translation>
+    </message>
+    <message>
+        <source>Make the plan first, under “{button}”: then the label can bear a line for each group at once. Nothing is lost otherwise: a label can be printed anew.</source>
+        <translation>Haga primero el plan, en “{button}”: así la etiqueta puede llevar de una vez una línea para cada grupo. Si no, no se pierde nada: una etiqueta se puede volver a imprimir.</translation>
     </message>
     <message>
         <source>Make a plan for the batch tables and the wall chart.</source>

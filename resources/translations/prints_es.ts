@@ -216,7 +216,7 @@
         </message>
         <message>
             <source>mix to {volume}</source>
-            <translation>mezcle a {volume}</translation>
+            <translation>complete a {volume}</translation>
         </message>
         <message>
             <source>{volume} of water per calf</source>

@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 from answers import Answers, at_noon
 from herd import FIRST_DAY, OZ_G, QT_ML, Herd, group
+from PySide6.QtWidgets import QBoxLayout
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.change_over import FedFrom, change_over, keep_lots
@@ -219,6 +220,14 @@ def test_a_scoop_that_is_struck_level_says_so_on_every_sheet(herd: Herd) -> None
     shown = texts(label.document(label.sheets))
     assert {"21.3 oz", "= 2 level"} <= shown
     assert any("Struck level: no line" in text for text in shown)
+
+
+def test_a_line_that_is_drawn_already_is_told_above_the_button_and_not_squeezed_beside_it(herd: Herd) -> None:
+    pick = ScoopPick(Desk(herd.records, Answers(), clock=at_noon), herd.red)
+    for drawn in (True, False):
+        pick.show_state(ScoopState.TO_MARK, wiped=False, drawn=drawn)
+        stands = pick._state_line.direction()
+        assert (stands is QBoxLayout.Direction.TopToBottom) is drawn
 
 
 def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[Guide, SignOff]:

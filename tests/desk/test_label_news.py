@@ -139,6 +139,18 @@ def test_a_feeding_counted_by_the_lines_there_are_is_promised_no_line(
 
 
 @pytest.mark.usefixtures("labelled")
+def test_a_line_for_what_level_scoopfuls_leave_is_told_as_the_label_has_it(herd: Herd, plan: Plan) -> None:
+    """“A line for 18 oz” in a scoop that holds less is not believed."""
+    feed_too(herd, plan, 18)
+    (news,) = label_news(now_on(herd))
+    (offer,) = news.offers
+    told = label_words(news, UnitSystem.FARM).replace("\u00a0", " ")
+    assert offer.line.several
+    assert f"also: “{offer.line.mass_g / OZ_G:.1f} oz: 1 struck at the rim + 1 to here = " in told
+    assert "a line for" not in told
+
+
+@pytest.mark.usefixtures("labelled")
 def test_the_line_asked_for_is_on_the_new_label(herd: Herd, plan: Plan, desk: Desk, qtbot: QtBot) -> None:
     feed_too(herd, plan, 8)
     paper = lot_paper(herd.records, herd.farm, "", TODAY)

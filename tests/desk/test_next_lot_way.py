@@ -415,7 +415,7 @@ def test_the_scoop_is_said_to_be_marked_on_the_page_of_the_sign_off(window: Wind
 
 def test_once_all_is_done_the_sign_off_asks_for_nothing_and_lights_nothing(window: Window, second: Lot) -> None:
     step = sign(window, second, "From")
-    assert "Make the plan first, under “Batch tables and wall chart”: then its feedings can" in step.hands.text()
+    assert "Make the plan first, under “Batch tables and wall chart”: then the label can bear" in step.hands.text()
     assert "Print the label." in step.hands.text()
     assert lit(step) == ["Batch tables and wall chart"]
     print_label(window, second)

@@ -137,9 +137,9 @@ def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
 
     signing = page._views[Step.SIGN_OFF]
     assert signing.hands.text() == (
-        "Signed. Make the plan first, under “Batch tables and wall chart”: then its feedings can be ticked for the "
-        "label, which is printed only once. Go over the line with a pen that lasts. Print the label. Once that is "
-        "done, press “Line and label are on”."
+        "Signed. Make the plan first, under “Batch tables and wall chart”: then the label can bear a line for each "
+        "group at once. Nothing is lost otherwise: a label can be printed anew. Go over the line with a pen that "
+        "lasts. Print the label. Once that is done, press “Line and label are on”."
     )
     press(window, "Print the scoop label")
     assert window.current_page.key == "tables"

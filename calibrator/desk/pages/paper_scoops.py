@@ -107,8 +107,9 @@ class ScoopPick(QWidget):
         set_tone(self.state, scoop_tone(state))
         self._bears_it = state is ScoopState.MARKED
         text = not_on_the_scoop(level=level) if self._bears_it else on_the_scoop(level=level, wiped=wiped)
-        ways = QBoxLayout.Direction  # where it tells of an old line too, it is too long to stand beside
-        self._state_line.setDirection(ways.TopToBottom if wiped and not self._bears_it else ways.LeftToRight)
+        ways = QBoxLayout.Direction  # where either tells of a line too, the button is too long to stand beside
+        long = (wiped or drawn) and not self._bears_it
+        self._state_line.setDirection(ways.TopToBottom if long else ways.LeftToRight)
         self.on_button.setText(without_letter(text))  # several scoops have it on one page
         set_style_property(self.on_button, "kind", "link" if self._bears_it else "")
         self.on_button.setVisible(state in (ScoopState.TO_MARK, ScoopState.MARKED))

@@ -177,8 +177,8 @@ class StepSignOff(StepView):
         if not _plan_comes_first(guide):
             return ""
         text = self.tr(
-            "Best make the plan first, under “{button}”: then the label can bear a line for each group's feeding at "
-            "once. If you print it before, nothing is lost: it can be printed anew."
+            "Make the plan first, under “{button}”: then the label can bear a line for each group at once. Nothing is "
+            "lost otherwise: a label can be printed anew."
         )
         return text.format(button=without_letter(self._tables_button.text()))
 
