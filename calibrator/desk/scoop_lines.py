@@ -14,9 +14,11 @@ from enum import StrEnum
 from calibrator.desk.hung import hanging, never_up
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Lot, Mark, Printed, PrintKind, ScoopMarked
+from calibrator.model import Lot, Mark, Printed, PrintKind, ScoopMarked, Step
 from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
+
+_LINE_MAY_MOVE = (Step.MARK, Step.FILLS_TO_MARK, Step.SIGN_OFF)
 
 
 class ScoopState(StrEnum):
@@ -24,6 +26,7 @@ class ScoopState(StrEnum):
 
     MARKED = "marked"
     TO_MARK = "to_mark"  # it was weighed in with the lot, and the line is not on it yet
+    UNDER_WAY = "under_way"  # it is being weighed in anew: another line may be on it, which nobody signed off yet
     OTHER_LOT = "other_lot"  # it bears the line of another lot, and was not weighed in with this one
     NO_LINE = "no_line"
 
@@ -33,8 +36,28 @@ def scoop_state(now: Standing, known: LotStanding, scoop_id: str) -> ScoopState:
     own, line = line_of(known, scoop_id), line_on(now, scoop_id)
     if own is not None:
         there = line is not None and line.sign_off_id == own.sign_off_id
+        if there and line_under_way(known, scoop_id) is not None:
+            return ScoopState.UNDER_WAY
         return ScoopState.MARKED if there else ScoopState.TO_MARK
     return ScoopState.NO_LINE if line is None else ScoopState.OTHER_LOT
+
+
+@dataclass(frozen=True)
+class LineUnderWay:
+    """A weigh-in anew that has come to its line: where that is drawn, mm from the rim down the wall; None where nobody
+    said yet that it is."""
+
+    drawn_mm: float | None
+
+
+def line_under_way(known: LotStanding, scoop_id: str) -> LineUnderWay | None:
+    """The line of a weigh-in under way that takes the place of a signed-off one; None before it has come to that, and
+    where it keeps the line."""
+    begun, own = known.open_weigh_in, line_of(known, scoop_id)
+    if begun is None or own is None or begun.scoop_id != scoop_id or begun.step not in _LINE_MAY_MOVE:
+        return None
+    drawn_mm = begun.drawn_line_mm
+    return None if drawn_mm is not None and same_line(drawn_mm, own.down_wall_mm) else LineUnderWay(drawn_mm)
 
 
 def line_of(known: LotStanding, scoop_id: str) -> Mark | None:

@@ -49,6 +49,7 @@ def scoop_words(state: ScoopState, *, level: bool = False, drawn: bool = False) 
     return {
         ScoopState.MARKED: translate("Words", "marked"),
         ScoopState.TO_MARK: translate("Words", "not marked yet"),
+        ScoopState.UNDER_WAY: translate("Words", "being weighed in anew"),
         ScoopState.OTHER_LOT: translate("Words", "bears another lot's line now"),
         ScoopState.NO_LINE: translate("Words", "no line"),
     }[state]

@@ -652,3 +652,74 @@ def test_tab_goes_through_the_page_as_it_is_read_however_often_it_is_read_anew(
     assert len(page.rows) == 5
     assert len(page.rows[-2].buttons) == 2
     assert page.rows[-1].words.startswith("To mix today: no plan yet")
+
+
+def test_a_line_that_no_longer_holds_is_not_green_beside_the_task_that_says_so(page: TodayPage, yard: Yard) -> None:
+    weighed_in(yard)
+    page.reload()
+    assert "no longer holds" not in text_of(page)
+    for _ in range(6):
+        take_spot(page.spot_card, "330 g")
+    assert words(page)[0] == "By its spot fills the lot in use is no longer as it was when weighed in."
+    tag = tag_of(page)
+    assert (tag.text(), tag.property("tone")) == ("no longer holds", "bad")
+
+
+def tag_of(page: TodayPage) -> QLabel:
+    """What is told of the first scoop on the card of the lot."""
+    QApplication.processEvents()
+    tags = (found for found in page.lot_card.findChildren(QLabel) if found.property("kind") == "tag")
+    return next(tag for tag in tags if tag.isVisible())
+
+
+def test_a_lot_weighed_in_anew_is_not_told_as_marked_once_its_line_may_have_moved(page: TodayPage, yard: Yard) -> None:
+    signed, _ = weighed_in(yard)
+    page.reload()
+    for _ in range(6):
+        take_spot(page.spot_card, "330 g")
+    begun = yard.start(yard.records.find(Lot, signed.lot_id))
+    begun = yard.records.keep(replace(begun, scoop_id=yard.red.id, step=Step.LEVEL_FILLS))
+    page.reload()
+    assert [each.text().replace("&", "") for row in page.rows for each in row.buttons].count("Go on weighing") == 1
+    assert not any("anew" in each.text() for row in page.rows for each in row.buttons)  # it is begun
+    assert not page.spot_card.weigh_button.isVisible()
+    assert "go on with the weigh-in" in page.spot_card.verdict.text()
+    assert tag_of(page).text() == "no longer holds"  # its line is still the one signed off
+    begun = yard.records.keep(replace(begun, step=Step.MARK))
+    page.reload()
+    assert (tag_of(page).text(), tag_of(page).property("tone")) == ("being weighed in anew", "warn")
+    assert "The weigh-in of Red is under way: a new line may be drawn on it already." in text_of(page)
+    assert not page.spot_card.to_mark.isVisible()  # nobody knows which line it would be filled to
+    begun = yard.records.keep(replace(begun, drawn_line_mm=25.4))
+    page.reload()
+    assert "its new line is drawn, 1 in down the wall" in text_of(page)
+    assert page.lot_card.drawing.words() == (
+        "New line 1 in (25 mm) down the wall. Wipe out 11/16 in (17 mm) down the wall"
+    )
+    yard.records.keep(replace(begun, drawn_line_mm=LINE_MM))
+    page.reload()
+    assert "under way: " not in text_of(page)  # the line stays
+    assert page.spot_card.to_mark.isVisible()
+
+
+def test_what_is_typed_after_a_refused_spot_fill_takes_its_place_and_the_fill_before_is_not_its_answer(
+    qtbot: QtBot, page: TodayPage, yard: Yard
+) -> None:
+    weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    take_spot(card, "283 g")
+    assert card.bag.isVisible()
+    card.weight.line.setFocus()
+    for refused in ("0.345", "12 qt"):
+        qtbot.keyClicks(card.weight.line, refused)
+        qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
+        assert card.weight.message
+        assert card.weight.line.selectedText() == refused
+        assert not card.bag.isVisible()
+        assert not card.verdict.isVisible()
+    page.reload()
+    assert not card.bag.isVisible()
+    qtbot.keyClick(card.weight.line, Qt.Key.Key_Backspace)
+    qtbot.keyClick(card.weight.line, Qt.Key.Key_Tab)
+    assert card.bag.isVisible()

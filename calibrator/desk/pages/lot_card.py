@@ -8,10 +8,12 @@ from calibrator.desk.context import Desk
 from calibrator.desk.parts import clear, column, label, row, set_tone
 from calibrator.desk.scoop_lines import (
     LineToCome,
+    LineUnderWay,
     ScoopState,
     is_drawn,
     line_of,
     line_to_wipe_out,
+    line_under_way,
     lines_to_come,
     scoop_state,
 )
@@ -42,8 +44,9 @@ class LotCard(QFrame):
         layout.setStretch(4, 1)
         self.setLayout(layout)
 
-    def show_standing(self, now: Standing) -> None:
-        """Show the lot in use; says so where none is."""
+    def show_standing(self, now: Standing, no_longer: str = "") -> None:
+        """Show the lot in use; says so where none is. `no_longer` is the scoop whose line holds no longer by spot
+        fills, blank for none."""
         clear(self._lines)
         known = now.in_use
         self.caution.setVisible(bool(known and known.lot.medicated))
@@ -54,20 +57,26 @@ class LotCard(QFrame):
         else:
             self.heading.setText(f"{known.lot.lot_number}  {known.lot.product}".strip())
             for scoop in now.scoops:
-                self._lines.addLayout(self._line(now, known, scoop))
+                self._lines.addLayout(self._line(now, known, scoop, holds=scoop.id != no_longer))
+                if begun := self._begun(now, known, scoop):
+                    self._lines.addWidget(label(self._under_way(scoop, begun), tone="warn"))
                 if old := line_to_wipe_out(now, known, scoop.id):
                     self._lines.addWidget(label(self._to_wipe_out(scoop, old), tone="warn"))
                 for line in lines_to_come(now, scoop.id):
                     self._lines.addWidget(label(self._to_come(now, known, scoop, line), tone="warn"))
         self._draw(now)
 
-    def _line(self, now: Standing, known: LotStanding, scoop: Scoop) -> QHBoxLayout:
+    def _line(self, now: Standing, known: LotStanding, scoop: Scoop, *, holds: bool) -> QHBoxLayout:
         state = scoop_state(now, known, scoop.id)
         mark = line_of(known, scoop.id)
         drawn = is_drawn(now, known, scoop.id)
-        tag = label(scoop_words(state, level=bool(mark and mark.struck_level), drawn=drawn), "tag", wrap=False)
+        level = bool(mark and mark.struck_level)
+        tag = label(scoop_words(state, level=level, drawn=drawn), "tag", wrap=False)
         tag.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
         set_tone(tag, scoop_tone(state))
+        if state is ScoopState.MARKED and not holds:
+            tag.setText(self.tr("level no longer does") if level else self.tr("no longer holds"))
+            set_tone(tag, "bad")
         if mark is not None and mark.struck_level:
             told = self.tr("{scoop}: without a line, {target}").format(
                 scoop=scoop.name, target=target_words(mark, self.desk.system)
@@ -85,6 +94,27 @@ class LotCard(QFrame):
         line = row(label(told), tag)
         line.setStretch(0, 1)
         return line
+
+    def _begun(self, now: Standing, known: LotStanding, scoop: Scoop) -> LineUnderWay | None:
+        under_way = scoop_state(now, known, scoop.id) is ScoopState.UNDER_WAY
+        return line_under_way(known, scoop.id) if under_way else None
+
+    def _under_way(self, scoop: Scoop, begun: LineUnderWay) -> str:
+        """Of a scoop that is being weighed in anew: its line may be gone, and no table counts by the next one yet."""
+        if begun.drawn_mm is None:
+            return self.tr(
+                "The weigh-in of {scoop} is under way: a new line may be drawn on it already. Until it is signed off "
+                "weigh the powder."
+            ).format(scoop=scoop.name)
+        if begun.drawn_mm == 0:
+            return self.tr(
+                "The weigh-in of {scoop} is under way: it is to be struck level. Until it is signed off weigh the "
+                "powder."
+            ).format(scoop=scoop.name)
+        return self.tr(
+            "The weigh-in of {scoop} is under way: its new line is drawn, {line} down the wall. Until it is signed off "
+            "weigh the powder."
+        ).format(scoop=scoop.name, line=line_words(begun.drawn_mm, self.desk.system))
 
     def _to_wipe_out(self, scoop: Scoop, old: Mark) -> str:
         text = self.tr("{scoop} still bears an old line, {line} down the wall: wipe it out, never fill to it.")
@@ -122,7 +152,11 @@ class LotCard(QFrame):
         self.drawing.set_system(self.desk.system)
         self.drawing.set_shape(scoops[mark.scoop_id].shape)
         own_mm = None if mark.struck_level else mark.down_wall_mm
-        if old is not None:
+        begun = self._begun(now, known, scoops[mark.scoop_id])
+        if begun is not None and begun.drawn_mm is not None:
+            self.drawing.set_names(self.tr("New line"), self.tr("Wipe out"))
+            self.drawing.set_lines(begun.drawn_mm or None, own_mm, moves=False, wiped=True)
+        elif old is not None:
             self.drawing.set_names(self.tr("The line"), self.tr("Wipe out"))
             self.drawing.set_lines(own_mm, old.down_wall_mm, moves=False, wiped=True)
         else:

@@ -28,6 +28,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.spots import (
     SpotFacts,
     SpotFindings,
+    SpotNeed,
     filled_to_other,
     meant_g,
     read_spots,
@@ -100,6 +101,7 @@ class SpotCard(QFrame):
         self._lay_out()
         self.weight.entered.connect(self.keep)
         self.weight.edited.connect(self._light)
+        self.weight.finished.connect(self._withdrawn)
         self.by.entered.connect(self.weight.line.setFocus)
         self.scoop.activated.connect(self._offer_ways)
         self.scoop.activated.connect(self._tell)
@@ -133,8 +135,11 @@ class SpotCard(QFrame):
         self.to_mark.setVisible(not without)
 
     def _to_be_marked(self, mark: Mark) -> bool:
+        return self._state(mark) in (ScoopState.TO_MARK, ScoopState.UNDER_WAY)
+
+    def _state(self, mark: Mark) -> ScoopState | None:
         known = self._now.in_use if self._now else None
-        return bool(self._now and known and scoop_state(self._now, known, mark.scoop_id) is ScoopState.TO_MARK)
+        return scoop_state(self._now, known, mark.scoop_id) if self._now and known else None
 
     def go_on(self) -> None:
         """Tell anew while the server is away: of the lot as last read, with what waits."""
@@ -145,7 +150,10 @@ class SpotCard(QFrame):
         """Keep the weight; the field is free for the next one, the answer stands beneath."""
         mark, signed = self._mark(), self._signed()
         found = self.weight.quantity()
-        if not self.weight.understood() or found is None or mark is None or signed is None:
+        if not self.weight.understood():
+            self._refused()
+            return
+        if found is None or mark is None or signed is None:
             return
         if not self.by.text():
             self.by.say(self.tr("Say who weighed."), wrong=True)
@@ -157,6 +165,7 @@ class SpotCard(QFrame):
             meant = meant_words(found, partial(meant_g, self._read(signed), way))
             weight = doubted(found, self.weight.told(), self.desk.system)
             self.weight.say(f"{self._doubt_words(doubt).format(weight=weight)} {meant}".rstrip(), wrong=True)
+            self._refused()
             return
         spot = SpotFill(
             id=new_id(),
@@ -175,6 +184,22 @@ class SpotCard(QFrame):
             self.weight.set_value(None)
             self._light()
             self.weight.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _refused(self) -> None:
+        """What is typed next takes the place of what was refused."""
+        self.weight.line.selectAll()
+        self._tell_refused()
+
+    def _tell_refused(self) -> None:
+        """What the fill before came to is no answer to a weight that is refused."""
+        if self.weight.text() and self.weight.problem():
+            for told in (self.bag, self.verdict):
+                told.hide()
+
+    def _withdrawn(self) -> None:
+        """Tell again of the fill before, once what was refused is taken out."""
+        if not self.weight.text() and self._found_now is not None and self.bag.isHidden():
+            self._tell()
 
     def _light(self) -> None:
         """What stands out on the page is what waits to be done, and a typed weight that waits to be kept."""
@@ -241,7 +266,8 @@ class SpotCard(QFrame):
                 found = self._found(signed, mark)
             except CannotCompute as error:
                 trouble = in_words(error)
-        self.weigh_button.setVisible(found is not None and found.to_weigh_anew)
+        self._found_now = found
+        self.weigh_button.setVisible(self.to_weigh_anew)
         words, tone = self._verdict(found, mark) if found and mark else (trouble, "bad")
         self.verdict.setText(words)
         self.verdict.setVisible(bool(words))
@@ -252,11 +278,11 @@ class SpotCard(QFrame):
         if self._before is not None:
             text = self.tr("Strike out {weight}")
             self.strike_before_button.setText(text.format(weight=self._as_typed(self._before)))
-        self._found_now = found
         for widget in (self.numbers, self.how):
             widget.setVisible(found is not None)
         if found:
             self.numbers.setText(self._numbers(found))
+        self._tell_refused()
         self._tell_what()
 
     def _tell_what(self) -> None:
@@ -271,6 +297,8 @@ class SpotCard(QFrame):
 
     def _what(self, mark: Mark, signed: SignOff) -> list[str]:
         if not mark.struck_level and self._to_be_marked(mark):
+            if self._state(mark) is ScoopState.UNDER_WAY:
+                return [self.tr("Struck level only, until the weigh-in under way is signed off.")]
             return [self.tr("Struck level only, until it is told above that the line of this lot is on.")]
         if not self.to_mark.isChecked():
             return []
@@ -305,6 +333,8 @@ class SpotCard(QFrame):
             holds = self.tr("For the whole lot the mark still holds.")
             does = self.tr("For the whole lot level scoopfuls still do.")
             return does if level else holds, "good" if found.bag.within and not found.odd else ""
+        if found.verdict is OldLineVerdict.MOVE and self.under_way:
+            return self.tr("What was signed off no longer holds: go on with the weigh-in that is under way."), "bad"
         if found.verdict is OldLineVerdict.MOVE:
             moves = self.tr("The mark no longer holds: weigh the lot in anew and move the line.")
             return self.tr("Level scoopfuls no longer do: weigh the lot in anew.") if level else moves, "bad"
@@ -327,6 +357,22 @@ class SpotCard(QFrame):
     def found(self) -> SpotFindings | None:
         """What the spot fills of the lot in use say; None without any."""
         return self._found_now
+
+    @property
+    def under_way(self) -> bool:
+        """Whether the lot in use is being weighed in anew already."""
+        return bool(self._now and self._now.in_use and self._now.in_use.open_weigh_in)
+
+    @property
+    def to_weigh_anew(self) -> bool:
+        """Whether the lot may have to be weighed in anew, and nobody has begun."""
+        return self._found_now is not None and self._found_now.to_weigh_anew and not self.under_way
+
+    @property
+    def no_longer(self) -> str:
+        """The scoop whose line holds no longer by the spot fills; blank for none."""
+        mark, found = self._mark(), self._found_now
+        return mark.scoop_id if mark and found and found.asks is SpotNeed.ANEW else ""
 
     def start(self) -> None:
         """The keys to the weight of a spot fill."""

@@ -70,8 +70,8 @@ class TodayPage(Page):
         except RecordsUnreachable:
             self.spot_card.go_on()  # a bag is opened whether the server is there or not
             raise
-        self.lot_card.show_standing(now)
         self.spot_card.show_standing(now)
+        self.lot_card.show_standing(now, self.spot_card.no_longer)
         self.powder_card.show_standing(now)
         self._beside.setHidden(self.spot_card.isHidden() and self.powder_card.isHidden())  # before a lot is signed off
         self._show_waiting(now)

@@ -64,6 +64,8 @@ class WhatToDo:
         """All that is waiting; the bag in hand comes first, and the next lot has to be seen to before the last bag of
         this one is opened. Last, what more spot fills would tell."""
         asks = spots.found.asks if spots.found else None
+        if asks is SpotNeed.ANEW and spots.under_way:
+            asks = None  # what it asks for is begun, and waits to be gone on with
         if asks not in (None, SpotNeed.MORE):
             yield self._spot(spots)
         low, told = "", None
@@ -103,7 +105,7 @@ class WhatToDo:
         does = {SpotNeed.ANEW: (anew,), SpotNeed.OFF: (spot,)}
         asks = spots.found.asks
         assert asks is not None
-        return Told(words[asks], does.get(asks, (spot, anew) if spots.found.to_weigh_anew else (spot,)))
+        return Told(words[asks], does.get(asks, (spot, anew) if spots.to_weigh_anew else (spot,)))
 
     def leading(self, words: str, text: str, page: str, thing_id: str = "") -> Told:
         """What is done on another page."""
