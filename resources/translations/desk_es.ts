@@ -4633,12 +4633,32 @@ entre {low} y {high}
         <translation>Un lote está en uso cuando su pesada está firmada.</translation>
     </message>
     <message>
+        <source>level no longer does</source>
+        <translation>al ras ya no sirve</translation>
+    </message>
+    <message>
+        <source>no longer holds</source>
+        <translation>ya no sirve</translation>
+    </message>
+    <message>
         <source>{scoop}: without a line, {target}</source>
         <translation>{scoop}: sin línea, {target}</translation>
     </message>
     <message>
         <source>{scoop}: no line yet</source>
         <translation>{scoop}: todavía sin línea</translation>
+    </message>
+    <message>
+        <source>The weigh-in of {scoop} is under way: a new line may be drawn on it already. Until it is signed off weigh the powder.</source>
+        <translation>La pesada de {scoop} está en curso: puede que ya tenga trazada una línea nueva. Hasta que se firme, pese el polvo.</translation>
+    </message>
+    <message>
+        <source>The weigh-in of {scoop} is under way: it is to be struck level. Until it is signed off weigh the powder.</source>
+        <translation>La pesada de {scoop} está en curso: se llenará al ras. Hasta que se firme, pese el polvo.</translation>
+    </message>
+    <message>
+        <source>The weigh-in of {scoop} is under way: its new line is drawn, {line} down the wall. Until it is signed off weigh the powder.</source>
+        <translation>La pesada de {scoop} está en curso: su línea nueva ya está trazada, a {line} del borde. Hasta que se firme, pese el polvo.</translation>
     </message>
     <message>
         <source>{scoop} still bears an old line, {line} down the wall: wipe it out, never fill to it.</source>
@@ -4655,6 +4675,10 @@ entre {low} y {high}
     <message>
         <source>Wipe out</source>
         <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>New line</source>
+        <translation>Línea nueva</translation>
     </message>
     <message>
         <source>Today&apos;s line</source>
@@ -10306,12 +10330,20 @@ entre {low} y {high}
         <translation>Hasta la lí&amp;nea</translation>
     </message>
     <message>
+        <source>Struck level only, until the weigh-in under way is signed off.</source>
+        <translation>Solo al ras, hasta que se firme la pesada en curso.</translation>
+    </message>
+    <message>
         <source>Two lines are on the scoop: fill to the one {line} down the wall.</source>
         <translation>La medida lleva dos líneas: llene hasta la de {line} del borde.</translation>
     </message>
     <message>
         <source>For the whole lot the mark still holds.</source>
         <translation>Para todo el lote la línea todavía sirve.</translation>
+    </message>
+    <message>
+        <source>What was signed off no longer holds: go on with the weigh-in that is under way.</source>
+        <translation>Lo firmado ya no sirve: siga con la pesada en curso.</translation>
     </message>
     <message>
         <source>Level fills leave it open. Fill the next one to the line: that tells sooner.</source>
@@ -14446,6 +14478,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>not marked yet</source>
         <translation>aún sin marcar</translation>
+    </message>
+    <message>
+        <source>being weighed in anew</source>
+        <translation>se está pesando otra vez</translation>
     </message>
     <message>
         <source>no line</source>
