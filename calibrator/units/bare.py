@@ -14,6 +14,7 @@ from calibrator.values import dataclass
 _THOUSAND = 1000.0
 _MAYBE_THOUSANDS = re.compile(r"[-+]?[0-9]+[.,][0-9]{3}")
 _PIECE = re.compile(r"[-+]?[0-9]+\s+[0-9]+/[0-9]+(?!\S)|\S+")  # 38 1/2 is one number
+_COMMA_BETWEEN = re.compile(r"(\.[0-9]+),(?=[0-9]+\.[0-9])")  # 13.4,13.6 are two; 11.2,3 may be anything
 _SCALE_WORDS = re.compile(r"(?<=[0-9])\s*(?:°\s*)?(?:brix|bx|sg|°)(?![a-z])\.?", re.IGNORECASE)
 
 
@@ -33,9 +34,9 @@ class Bare:
 
 def read_bare(text: str, bare: Bare, *, decimal_comma: bool = False) -> tuple[float, ...]:
     """The numbers of a text, parted by spaces or semicolons (a comma too, where it stands before a space and the
-    locale has a decimal point: "12, 13" are two numbers, "12,13" is one). Names of the scale ("11.2 Bx", "1.045 SG")
-    are passed over. Where no thousands go in, a comma and a point are the decimal sign, whatever stands behind them:
-    a specific gravity of "1,024" is 1.024.
+    locale has a decimal point: "12, 13" are two numbers, as are "13.4,13.6"; "12,13" is one). Names of the scale
+    ("11.2 Bx", "1.045 SG") are passed over. Where no thousands go in, a comma and a point are the decimal sign,
+    whatever stands behind them: a specific gravity of "1,024" is 1.024.
 
     Raises NotUnderstood with one sentence that says what to mend, above all for more numbers than asked for.
     """
@@ -43,6 +44,7 @@ def read_bare(text: str, bare: Bare, *, decimal_comma: bool = False) -> tuple[fl
     plain = _SCALE_WORDS.sub(" ", plain_text(text, speech))
     if not decimal_comma:
         plain = re.sub(r",(?=\s)", " ", plain)
+        plain = _COMMA_BETWEEN.sub(r"\1 ", plain) if bare.most > 1 else plain
     pieces = _PIECE.findall(plain.replace(";", " "))
     if not pieces:
         raise speech.problem("no_number")

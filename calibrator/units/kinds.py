@@ -50,7 +50,7 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "no_number": "There is no number in it. Type it like {example}.",
         "unexpected": "“{part}” cannot stand there. Type it like {example}.",
         "exponent": "Write the number out in digits, like {example}.",
-        "separators": "“{part}” has more than one decimal sign. Write one number, like {example}.",
+        "separators": "“{part}” has more than one decimal sign. Write it like {example}.",
         "unfinished": "Digits are missing after “{part}”. Type it like {example}.",
         "comma_thousands": "“{part}” can be {whole} or {point}. Write the one that is meant.",
         "point_thousands": "“{part}” can be {whole} or {comma}. Write the one that is meant.",

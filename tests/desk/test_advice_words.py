@@ -117,7 +117,7 @@ def test_a_line_shown_to_be_right_early_is_told_with_what_the_plan_still_asks(ta
     assert told == "The new line is right: a feeding is within the tolerance."
     assert tone == "good"
     reason = line_words.check_reason(check, taught, UnitSystem.FARM)
-    assert " The plan still asks for 5 fills from 2 of the open bags, to see" in reason
+    assert " The plan still asks for 5 fills from the open bags, 2 of them without any, to see" in reason
     weigh(taught, FillWay.TO_MARK, 283.0, 284.0, 283.5, 283.0, 284.0)
     assert taught.findings.check is not None
     assert "plan" not in line_words.check_reason(taught.findings.check, taught, UnitSystem.FARM)

@@ -136,3 +136,13 @@ def test_a_whole_number_and_a_fraction_behind_it_are_one() -> None:
     assert read_bare("11.4; 11 1/2; 1/2", drops) == (11.4, 11.5, 0.5)
     with pytest.raises(NotUnderstood):
         read_bare("38 12", Bare("12", 0, 500))
+
+
+@pytest.mark.parametrize("text", ["13.4,13.6,13.4", "13.4,13.6, 13.4", "13.4 13.6,13.4"])
+def test_a_comma_behind_a_decimal_point_parts_two_readings(text: str) -> None:
+    drops = Bare("11.5 11.7 11.5", 0, 30, most=9)
+    assert read_bare(text, drops) == (13.4, 13.6, 13.4)
+    with pytest.raises(NotUnderstood):
+        read_bare(text, Bare("1.045", 0, 30))
+    with pytest.raises(NotUnderstood):
+        read_bare("13.4,13.6", drops, decimal_comma=True)

@@ -10,7 +10,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk import shown
 from calibrator.desk.as_typed import as_typed
 from calibrator.desk.counted import counted
-from calibrator.desk.guide import BAGS_PROPOSED, FILLS_PLANNED, Guide, Missing
+from calibrator.desk.guide import BAGS_PROPOSED, FILLS_PER_BAG, FILLS_PLANNED, Guide, Missing
 from calibrator.desk.parts import Tone
 from calibrator.desk.words import only_to_line_words
 from calibrator.model import FillWay, Step, UnitSystem, WeighIn
@@ -147,7 +147,11 @@ def still_planned_words(result: LevelResult | None, guide: Guide) -> str:
         return words.format(fills=more, bags=counted.bags(bags - waiting))
     if bags == opened:
         return counted.from_open_bags(bags).format(fills=more)
-    return translate("WeighInWords", "{fills} from {count} of the open bags").format(fills=more, count=bags)
+    if fills == FILLS_PER_BAG * bags:
+        return translate("WeighInWords", "{fills} from {count} of the open bags").format(fills=more, count=bags)
+    # Some of them come from a bag that has one already, and too few.
+    words = translate("WeighInWords", "{fills} from the open bags, {count} of them without any")
+    return words.format(fills=more, count=bags)
 
 
 def level_hands(guide: Guide) -> str:

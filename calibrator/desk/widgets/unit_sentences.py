@@ -44,7 +44,7 @@ def sentences() -> dict[str, str]:
         "exponent": QCoreApplication.translate("Units", "Write the number out in digits, like {example}."),
         "separators": QCoreApplication.translate(
             "Units",
-            "“{part}” has more than one decimal sign. Write one number, like {example}.",
+            "“{part}” has more than one decimal sign. Write it like {example}.",
         ),
         "unfinished": QCoreApplication.translate(
             "Units",
