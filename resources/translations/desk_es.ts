@@ -13163,8 +13163,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Escriba el número con todas sus cifras, como {example}.</translation>
     </message>
     <message>
-        <source>“{part}” has more than one decimal sign. Write one number, like {example}.</source>
-        <translation>“{part}” tiene más de un signo decimal. Escriba un solo número, como {example}.</translation>
+        <source>“{part}” has more than one decimal sign. Write it like {example}.</source>
+        <translation>“{part}” tiene más de un signo decimal. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>Digits are missing after “{part}”. Type it like {example}.</source>
@@ -13716,6 +13716,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{fills} from {count} of the open bags</source>
         <translation>{fills} de {count} de los costales ya abiertos</translation>
+    </message>
+    <message>
+        <source>{fills} from the open bags, {count} of them without any</source>
+        <translation>{fills} de los costales ya abiertos, {count} de ellos aún sin ninguna</translation>
     </message>
     <message>
         <source>Weigh one scoopful to the line at a time, about {mass}; {count} are a feeding.</source>
