@@ -31,7 +31,15 @@ from calibrator.science.mark import (
     tolerance_band,
     weighed_to_line,
 )
-from calibrator.science.plausible import Doubt, likeliest, over_level, usual_g, weight_doubt, whole_feeding
+from calibrator.science.plausible import (
+    Doubt,
+    digits_swapped,
+    likeliest,
+    over_level,
+    usual_g,
+    weight_doubt,
+    whole_feeding,
+)
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm, same_line
@@ -156,6 +164,17 @@ def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:
     # Those to the line are judged together, whichever line they were filled to.
     counted = [fill for fill in known.fills if fill.way == way and fill.counts]
     return frozenset(counted[place].id for place in result.odd) if result else frozenset()
+
+
+def swapped(known: Known, way: FillWay) -> tuple[Fill, Fill] | None:
+    """The newest fill that was likely typed with two digits the other way round, and as it was meant."""
+    counted = [fill for fill in fills_of(known, way) if fill.counts]
+    for place in reversed(range(len(counted) if len(counted) > 1 else 0)):
+        fill = counted[place]
+        others_g = median(each.mass_g / each.scoopfuls for each in counted if each is not fill) * fill.scoopfuls
+        if meant := digits_swapped(fill.typed, fill.mass_g, others_g):
+            return fill, replace(fill, typed=meant[0], mass_g=meant[1])
+    return None
 
 
 def doubt(known: Known, way: FillWay, mass_g: float, scoopfuls: int, found: Findings | None = None) -> Doubt | None:

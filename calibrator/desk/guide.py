@@ -251,6 +251,10 @@ class Guide:
         """The fills that lie oddly far from the others."""
         return finding.odd_fills(self.known, self.findings, way)
 
+    def swapped(self, way: FillWay) -> tuple[Fill, Fill] | None:
+        """A fill that was likely typed with two digits the other way round, and as it was meant."""
+        return finding.swapped(self.known, way)
+
     def missing(self, step: Step) -> tuple[Missing, ...]:
         """What a step still lacks before the one after it can be opened."""
         w = self.weigh_in

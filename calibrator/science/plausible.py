@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Iterable
 from enum import StrEnum
+from itertools import pairwise
 
 from calibrator.science.guard import positive
 
@@ -87,3 +89,33 @@ def over_level(mass_g: float, scoopfuls: int, level_high_g: float) -> bool:
     """
     each_g = positive(mass_g, "The weight") / positive(scoopfuls, "The count of scoopfuls")
     return each_g > positive(level_high_g, "The weight")
+
+
+SWAPPED_OFF_SHARE = 0.07
+SWAPPED_NEAR_SHARE = 0.02
+"""A weight so far off the others, while with two digits the other way round it would be so near them, was rather typed
+wrong than filled wrong: common practice, no source."""
+_ONE_NUMBER = re.compile(r"\D*(\d+(?:[.,]\d+)?)\D*", re.ASCII)
+
+
+def digits_swapped(typed: str, mass_g: float, others_g: float) -> tuple[str, float] | None:
+    """What was likelier meant by a weight of `mass_g` that was `typed` so, beside `others_g` of as many scoopfuls, g:
+    "363 g" for "336 g", and its mass. None where it is near them, or no two neighbouring digits make it so.
+
+    Raises CannotCompute unless both weights are above zero.
+    """
+    number = _ONE_NUMBER.fullmatch(typed)
+    if number is None or abs(positive(mass_g, "The weight") / positive(others_g, "The weight") - 1) < SWAPPED_OFF_SHARE:
+        return None
+    start, end = number.span(1)
+    for one, other in pairwise(place for place in range(start, end) if typed[place].isdecimal()):
+        turned = typed[:one] + typed[other] + typed[one + 1 : other] + typed[one] + typed[other + 1 :]
+        meant_g = mass_g * _number(turned[start:end]) / _number(number[1])
+        if abs(meant_g / others_g - 1) <= SWAPPED_NEAR_SHARE:
+            return turned, meant_g
+    return None
+
+
+def _number(text: str) -> float:
+    """Of one decimal sign, whichever; only what two such are to each other counts."""
+    return float(text.replace(",", "."))

@@ -25,15 +25,23 @@ class FillTable(HeadedModel):
         self._fills: list[Fill] = []
         self._numbers: list[int | None] = []
         self._odd: frozenset[str] = frozenset()
+        self._again = ""
         self._system = UnitSystem.FARM
         self._resolution_g: float | None = None
 
     def show_fills(
-        self, fills: list[Fill], odd: frozenset[str], system: UnitSystem, resolution_g: float | None
+        self,
+        fills: list[Fill],
+        odd: frozenset[str],
+        system: UnitSystem,
+        resolution_g: float | None,
+        *,
+        again: str = "",
     ) -> None:
+        """Show these; `again` is the one that was likely typed wrong, by its id."""
         self.beginResetModel()
         self._fills, self._numbers = list(fills), standing_numbers(fills)
-        self._odd, self._system, self._resolution_g = odd, system, resolution_g
+        self._odd, self._again, self._system, self._resolution_g = odd, again, system, resolution_g
         self.endResetModel()
 
     def fill_at(self, row: int) -> Fill:
@@ -76,6 +84,8 @@ class FillTable(HeadedModel):
     def _remark(self, fill: Fill) -> str:
         if fill.struck_reason is not None:
             return fill.struck_reason  # the line through its weight tells the rest, and there is no room for it
+        if fill.id == self._again:
+            return self.tr("look again")
         if fill.id in self._odd:
             return self.tr("odd")
         if fill.scoopfuls > 1:
@@ -96,6 +106,6 @@ class FillTable(HeadedModel):
     def _colour(self, fill: Fill, column: int) -> QColor | None:
         if not fill.counts:
             return QColor(tokens().quiet)
-        if column == REMARK and fill.id in self._odd:
+        if column == REMARK and (fill.id == self._again or fill.id in self._odd):
             return QColor(tokens().warn)
         return None

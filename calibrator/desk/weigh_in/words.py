@@ -358,6 +358,15 @@ def odd_words(fills: int) -> str:
     )
 
 
+def swapped_words(weight: str, meant: str) -> str:
+    """That two digits of a weight were likely typed the other way round."""
+    words = translate(
+        "WeighInWords",
+        "Look again at {weight}: was {meant} meant? If so, strike it out and type it anew; if not, let it stand.",
+    )
+    return words.format(weight=unbroken(weight), meant=unbroken(meant))
+
+
 def unbroken(length: str) -> str:
     """A length that keeps to one line: 1 11/16 in, broken after the 1, would be read as 11/16 in."""
     return length.replace(" ", "\u00a0")
