@@ -1562,6 +1562,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Nota</translation>
     </message>
     <message>
+        <source>look again</source>
+        <translation>revisar</translation>
+    </message>
+    <message>
         <source>struck out: {reason}</source>
         <translation>tachada: {reason}</translation>
     </message>
@@ -7827,7 +7831,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The smallest change on its display, in the unit you will read.</source>
-        <translation>El menor cambio que muestra, en la unidad que usted va a leer.</translation>
+        <translation>El menor cambio, en la unidad que va a leer.</translation>
     </message>
     <message>
         <source>Step of the display</source>
@@ -14048,6 +14052,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>A fill lies far from the others. If something went wrong with it, select it and strike it out; if not, let it stand.</source>
         <translation>Una llenada queda lejos de las demás. Si algo salió mal con ella, selecciónela y táchela; si no, déjela.</translation>
+    </message>
+    <message>
+        <source>Look again at {weight}: was {meant} meant? If so, strike it out and type it anew; if not, let it stand.</source>
+        <translation>Revise {weight}: ¿no será {meant}? Si es así, tache esa llenada y anótela otra vez; si no, déjela.</translation>
     </message>
     <message>
         <source>Weigh-in of lot {number}</source>
