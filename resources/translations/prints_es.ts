@@ -216,7 +216,7 @@
         </message>
         <message>
             <source>mix to {volume}</source>
-            <translation>complete a {volume}</translation>
+            <translation>llene a {volume}</translation>
         </message>
         <message>
             <source>{volume} of water per calf</source>

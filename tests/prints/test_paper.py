@@ -178,7 +178,7 @@ SMALL_WORDS = (
     "makes",
     "rinde",
     "mix to",
-    "complete a",
+    "llene a",
     "better weighed",
     "mejor péselo",
     "to the line",
@@ -271,7 +271,7 @@ def test_nine_counts_to_be_filled_up_hang_on_one_page_in_both_languages(batches:
     assert len(document.pages) == 1
     small = [t for t in texts(document) if t.text.startswith(SMALL_WORDS)]
     assert min(t.size_mm for t in small) >= 3.29
-    assert f"mix to / complete a {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
+    assert f"mix to / llene a {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
 
 
 @pytest.mark.parametrize("small_mm", [4.4, *TIGHT_SUBS_MM])
