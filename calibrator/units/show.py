@@ -123,15 +123,15 @@ def show_volume(volume_ml: float, system: UnitSystem, *, step: float | None = No
 def show_typed_volume(volume_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
     """A volume that a person laid down, as of a feeding: never rounded to what water is measured by.
 
-    In quarters of a quart where it is such, "2 1/4 qt", else to the hundredth, "3.17 qt"; "3 L" or "2.15 L".
+    In decimals to the hundredth, "2.25 qt" beside "3.17 qt", "3.0 L" or "2.15 L": fractions are for what is drawn.
     Raises ValueError for one not above zero.
     """
     if not tellable(volume_ml):
         return _NOTHING
-    unit, coarse = ("qt", 0.25) if system is UnitSystem.FARM else ("L", 0.1)
+    unit, steps = ("qt", (1.0, 0.1, 0.01)) if system is UnitSystem.FARM else ("L", (0.1, 0.01))
     amount = from_base(Fraction(volume_ml), unit)
-    even = abs(amount - round_to(amount, plain_step(coarse))) < plain_step(0.005)
-    return show_volume(volume_ml, system, step=coarse if even else 0.01, decimal_comma=decimal_comma)
+    even = (step for step in steps if abs(amount - round_to(amount, plain_step(step))) < plain_step(0.005))
+    return show_volume(volume_ml, system, step=next(even, steps[-1]), decimal_comma=decimal_comma)
 
 
 def show_in_one_unit(volume_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:

@@ -505,13 +505,13 @@ def test_the_difference_between_mix_and_water_is_told_by_the_figures_typed_as_th
     before = editor._means_note.text()
     editor.finished.click()
     told = editor._means_note.text()
-    water = told.removeprefix("Each calf drinks 2 1/2 qt of mix: ").removesuffix(" of water and its powder.")
-    assert f"2 1/2 qt of mix has {water} of water and " in before
+    water = told.removeprefix("Each calf drinks 2.5 qt of mix: ").removesuffix(" of water and its powder.")
+    assert f"2.5 qt of mix has {water} of water and " in before
     editor.water.click()
     told = editor._means_note.text()
-    whole = told.removeprefix("Each calf gets 2 1/2 qt of water; with its powder it drinks ").removesuffix(" of mix.")
+    whole = told.removeprefix("Each calf gets 2.5 qt of water; with its powder it drinks ").removesuffix(" of mix.")
     powder = editor.rate.outcome.text().removeprefix("= ").partition(" of powder")[0]
-    assert before.endswith(f"2 1/2 qt of water becomes {whole} with {powder} of powder.")
+    assert before.endswith(f"2.5 qt of water becomes {whole} with {powder} of powder.")
 
 
 def test_without_a_volume_the_choice_is_asked_for_in_general_words(form: PlanForm, qtbot: QtBot) -> None:
@@ -523,8 +523,8 @@ def test_without_a_volume_the_choice_is_asked_for_in_general_words(form: PlanFor
 def test_each_way_of_telling_a_rate_is_shown_by_its_own_figures(form: PlanForm) -> None:
     for basis, told in (
         (RateBasis.ON_WATER, "10.0 oz of powder on top of 2 qt of water: 2.22 qt of mix."),
-        (RateBasis.MADE_UP, "9.0 oz of powder, filled up with water to 2 qt of mix: 1.80 qt of water."),
-        (RateBasis.PER_FINISHED, "2 qt of mix as the calves drink it: 9.0 oz of powder in it, 1.80 qt of water."),
+        (RateBasis.MADE_UP, "9.0 oz of powder, filled up with water to 2 qt of mix: 1.8 qt of water."),
+        (RateBasis.PER_FINISHED, "2 qt of mix as the calves drink it: 9.0 oz of powder in it, 1.8 qt of water."),
         (RateBasis.SOLIDS, "13.1 oz of powder and 86.9 oz of water make 100 oz of mix."),
         (
             RateBasis.DRY_MATTER,

@@ -14,7 +14,10 @@ QT_ML = 946.352946  # the US liquid quart, by definition
     ("volume_ml", "system", "told"),
     [
         (2 * QT_ML, UnitSystem.FARM, "2 qt"),
-        (2.25 * QT_ML, UnitSystem.FARM, "2 1/4 qt"),
+        (2.25 * QT_ML, UnitSystem.FARM, "2.25 qt"),
+        (2.5 * QT_ML, UnitSystem.FARM, "2.5 qt"),
+        (2.68 * QT_ML, UnitSystem.FARM, "2.68 qt"),
+        (5.25 * QT_ML, UnitSystem.FARM, "1 gal 1.25 qt"),
         (3000.0, UnitSystem.FARM, "3.17 qt"),
         (3000.0, UnitSystem.METRIC, "3.0 L"),
         (2130.0, UnitSystem.METRIC, "2.13 L"),
