@@ -27,13 +27,14 @@ _LARGE_G = 8504.0  # 18 lb 12.0 oz
 
 @dataclass(frozen=True)
 class Telling:
-    """How figures are told: the farm's units and steps, the scale's step, whether scoops need their names, and in which
-    manner the table has them filled."""
+    """How figures are told: the farm's units and steps, the scale's step, whether scoops need their names, in which
+    manner the table has them filled, and how much the scale weighs (0 where none is known)."""
 
     farm: Farm
     resolution_g: float
     several_scoops: bool
     manner: tuple[ScoopWay, ...] = ()
+    capacity_g: float = 0.0
 
     @property
     def system(self) -> UnitSystem:
@@ -42,7 +43,7 @@ class Telling:
 
 def telling(sheet: GroupSheet) -> Telling:
     several = len({way.scoop_id for way in sheet.ways}) > 1
-    return Telling(sheet.farm, sheet.resolution_g, several, sheet.manner)
+    return Telling(sheet.farm, sheet.resolution_g, several, sheet.manner, sheet.capacity_g)
 
 
 def water_text(volume_ml: float, to: Telling) -> str:
@@ -58,26 +59,32 @@ def powder_text(mass_g: float, to: Telling) -> str:
 
 
 def portions_text(line: SheetLine, to: Telling) -> str:
-    """In which portions a batch's powder is weighed; blank where the scale weighs it at once."""
+    """In which portions a batch's powder is weighed, and why; blank where the scale weighs it at once."""
     if line.portions is None:
         return ""
-    words = translate("TableWords", "weigh {count} × {amount} (the scale's limit)")
-    if line.batches > 1:
-        words = translate("TableWords", "weigh each batch as {count} × {amount} (the scale's limit)")
-    return words.format(count=line.portions.count, amount=_held(powder_text(line.portions.each_g, to)))
+    most = show_mass(most_at_once_g(to.capacity_g), to.system, decimal_comma=decimal_comma())
+    return _portioned(line.batches, line.portions.count, powder_text(line.portions.each_g, to), most)
+
+
+def _portioned(batches: int, count: int, amount: str, most: str) -> str:
+    words = translate("TableWords", "weigh {count} × {amount} (scale: at most {most} + pail)")
+    if batches > 1:
+        words = translate("TableWords", "weigh each batch as {count} × {amount} (scale: at most {most} + pail)")
+    return words.format(count=count, amount=_held(amount), most=_held(most))
 
 
 def heavy_text(capacity_g: float, to: Telling) -> str:
     """What powder is too heavy for the scale, and why it is less than the scale weighs."""
     words = translate(
         "TableWords",
-        "Powder heavier than {most}: weigh it in portions. The scale weighs {capacity} at most, its pail included.",
+        "Powder heavier than {most}: weigh it in portions. The scale weighs {capacity}, {pail} of it for the pail.",
     )
-    most, capacity = (
+    most_g = most_at_once_g(capacity_g)
+    most, capacity, pail = (
         show_mass(mass_g, to.system, decimal_comma=decimal_comma())
-        for mass_g in (most_at_once_g(capacity_g), capacity_g)
+        for mass_g in (most_g, capacity_g, capacity_g - most_g)
     )
-    return words.format(most=most, capacity=capacity)
+    return words.format(most=most, capacity=capacity, pail=pail)
 
 
 def additives_text(line: SheetLine, sheet: GroupSheet, to: Telling) -> str:
@@ -258,8 +265,7 @@ def longest_notes(to: Telling) -> tuple[str, str]:
 
 def longest_portions(to: Telling) -> str:
     """As much as is told beneath today's powder of a batch that the scale does not weigh at once."""
-    words = translate("TableWords", "weigh each batch as {count} × {amount} (the scale's limit)")
-    return words.format(count=_MANY, amount=_held(powder_text(_LARGE_G, to)))
+    return _portioned(_MANY, _MANY, powder_text(_LARGE_G, to), powder_text(_LARGE_G, to))
 
 
 def _held(figure: str) -> str:

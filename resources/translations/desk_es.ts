@@ -11921,10 +11921,6 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>TableWords</name>
     <message>
-        <source>Powder heavier than {most}: weigh it in portions. The scale weighs {capacity} at most, its pail included.</source>
-        <translation>Polvo de más de {most}: péselo en porciones. La báscula pesa hasta {capacity}, con todo y cubeta.</translation>
-    </message>
-    <message>
         <source>and {amount} of {name}</source>
         <translation>y {amount} de {name}</translation>
     </message>
@@ -12001,12 +11997,16 @@ Sign off all the same? The record will say so.</source>
         <translation>Redondeo de agua y polvo: fuerza {share}.</translation>
     </message>
     <message>
-        <source>weigh {count} × {amount} (the scale&apos;s limit)</source>
-        <translation>pese {count} × {amount} (límite de la báscula)</translation>
+        <source>weigh {count} × {amount} (scale: at most {most} + pail)</source>
+        <translation>pese {count} × {amount} (báscula: hasta {most} + cubeta)</translation>
     </message>
     <message>
-        <source>weigh each batch as {count} × {amount} (the scale&apos;s limit)</source>
-        <translation>pese cada tanda en {count} × {amount} (límite de la báscula)</translation>
+        <source>weigh each batch as {count} × {amount} (scale: at most {most} + pail)</source>
+        <translation>pese cada tanda en {count} × {amount} (báscula: hasta {most} + cubeta)</translation>
+    </message>
+    <message>
+        <source>Powder heavier than {most}: weigh it in portions. The scale weighs {capacity}, {pail} of it for the pail.</source>
+        <translation>Polvo de más de {most}: péselo en porciones. La báscula pesa {capacity}, de los que {pail} son para la cubeta.</translation>
     </message>
     <message>
         <source>as much powder as by weight (± {spread})</source>

@@ -573,11 +573,13 @@ def test_powder_heavier_than_the_scale_weighs_is_told_in_portions(
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan("Milk", group(24), count_from=10, count_to=30, counts=())
     page = shown()
-    assert page.view.today.rows[0].powder.note.text() == "weigh 2 × 7\u00a0lb\u00a08.0\u00a0oz (the scale's limit)"
-    assert page.view.today.rows[0].powder.note.alignment() & Qt.AlignmentFlag.AlignTop
+    note = page.view.today.rows[0].powder.note
+    told = "weigh 2 × 7\u00a0lb\u00a08.0\u00a0oz (scale: at most 8\u00a0lb\u00a013.1\u00a0oz + pail)"
+    assert note.text() == told
+    assert note.alignment() & Qt.AlignmentFlag.AlignTop
     assert page.view.heavy.isVisibleTo(page)
     assert page.view.heavy.text().startswith("Powder heavier than 8 lb 13.1 oz: weigh it in portions.")
-    assert "11 lb 0.4 oz" in page.view.heavy.text()
+    assert page.view.heavy.text().endswith("The scale weighs 11 lb 0.4 oz, 35.3 oz of it for the pail.")
     model = page.view.table.batches
     tips = [model.data(model.index(row, Column.POWDER), Qt.ItemDataRole.ToolTipRole) for row in range(model.rowCount())]
     assert ["weigh " in tip for tip in tips] == [calves * 10 * OZ_G > 4000 for calves in range(10, 31)]
@@ -605,10 +607,8 @@ def test_a_vessel_that_makes_several_batches_tells_the_portions_of_each(
     """
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan(vessel_id=herd.vessel().id)
-    assert (
-        shown().view.today.rows[0].powder.note.text()
-        == "weigh each batch as 4 × 8\u00a0lb\u00a08.2\u00a0oz (the scale's limit)"
-    )
+    told = shown().view.today.rows[0].powder.note.text().replace("\u00a0", " ")
+    assert told == "weigh each batch as 4 × 8 lb 8.2 oz (scale: at most 8 lb 13.1 oz + pail)"
 
 
 def test_a_table_of_few_scoopfuls_gives_no_reason_to_weigh(shown: Callable[[], TablesPage], herd: Herd) -> None:
