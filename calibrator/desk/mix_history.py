@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
+from dataclasses import replace
+from datetime import datetime, timedelta
 
 from calibrator.desk.bags_told import bag_result
+from calibrator.desk.needs import OFF
 from calibrator.model import BagCount, Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
 from calibrator.science.bag_count import BagResult
@@ -14,14 +16,21 @@ from calibrator.science.scoopfuls import normal_u
 from calibrator.science.solids import SolidsFrom
 from calibrator.values import dataclass
 
+SAME_BATCH = timedelta(hours=2)
+"""A batch that read off and is read again within this was put right, not mixed anew: it is fed by then, and the next
+feeding is farther away. Common practice, no source."""
+
 
 @dataclass(frozen=True)
 class Kept:
-    """A kept check with its lot; `watched` is None where it tells no solids."""
+    """A kept check with its lot; `watched` is None where it tells no solids. `again_of` is the first check of a batch
+    that was put right and read again, blank for a batch's first: how somebody mixes, and what a lot does, only that
+    tells."""
 
     check: MixCheck
     lot: Lot
     watched: Watched | None
+    again_of: str = ""
 
     @property
     def at(self) -> datetime:
@@ -53,9 +62,30 @@ def kept_checks(records: Records, farm: Farm) -> list[Kept]:
     """The checks that count, oldest first, each with the limits that held then."""
     lots = {lot.id: lot for lot in records.every(Lot, farm.id)}
     checks = sorted((c for c in records.every(MixCheck, farm.id) if c.counts and c.lot_id in lots), key=_when)
+    again = read_again(checks)
     told = [c for c in checks if c.solids_share is not None]
-    limits = dict(zip([c.id for c in told], watch([_point(c) for c in told]), strict=True))
-    return [Kept(check, lots[check.lot_id], limits.get(check.id)) for check in checks]
+    first = [c for c in told if c.id not in again]
+    limits = dict(zip([c.id for c in first], watch([_point(c) for c in first]), strict=True))
+    limits |= {c.id: _put_right(c, limits[again[c.id]]) for c in told if c.id in again}
+    return [Kept(check, lots[check.lot_id], limits.get(check.id), again.get(check.id, "")) for check in checks]
+
+
+def read_again(checks: Sequence[MixCheck]) -> dict[str, str]:
+    """Those that read a batch once more after it was found off, with the first check of that batch. Oldest first."""
+    found: dict[str, str] = {}
+    last: dict[tuple[object, ...], MixCheck] = {}
+    for check in checks:
+        batch = (check.lot_id, check.plan_id, check.group_name, check.calves)
+        before = last.get(batch)
+        if before is not None and before.verdict in OFF and check.at - before.at <= SAME_BATCH:
+            found[check.id] = found.get(before.id, before.id)
+        last[batch] = check
+    return found
+
+
+def mixed(kept: Sequence[Kept]) -> list[Kept]:
+    """Each batch once, as it was mixed."""
+    return [one for one in kept if not one.again_of]
 
 
 def kept_counts(records: Records, farm: Farm) -> list[Counted]:
@@ -89,13 +119,18 @@ def chosen_counts(counted: Sequence[Counted], lot_id: str, feeder: str) -> list[
 def feeders_apart(kept: Sequence[Kept]) -> dict[str, Mean]:
     """How far the solids were off target on average, for each feeder who mixed often enough; none where fewer than two
     did."""
-    known = [(k.check.feeder, k.watched.point) for k in kept if k.watched is not None and k.check.feeder]
+    known = [(k.check.feeder, k.watched.point) for k in mixed(kept) if k.watched is not None and k.check.feeder]
     found = means_by([feeder for feeder, _ in known], [point for _, point in known])
     return found if len(found) > 1 else {}
 
 
 def _when(fact: MixCheck | BagCount) -> float:
     return fact.at.timestamp()
+
+
+def _put_right(check: MixCheck, first: Watched) -> Watched:
+    """A dot of its own beside what was known by its batch's first check."""
+    return replace(first, point=_point(check), found=False)
 
 
 def _point(check: MixCheck) -> Point:

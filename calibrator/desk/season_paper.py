@@ -2,40 +2,41 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from itertools import islice
 
-from calibrator.desk.mix_history import kept_checks
+from calibrator.desk.mix_history import Kept, kept_checks, mixed
 from calibrator.desk.needs import OFF, RIGHT, leans
 from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season_points import change_share, last_two
 from calibrator.model import Farm, SeasonLot
 from calibrator.prints.season_facts import (
-    MOST_BAGS_OFF,
     MOST_CARRIED,
-    BagsOff,
+    MOST_COUNTED,
+    BagsCounted,
     Carried,
     LastChange,
     MixChecks,
     SeasonReport,
 )
 from calibrator.records import Records
-from calibrator.science.check_season import off_share
+from calibrator.science.check_season import LEAST_BASELINE, off_share
 from calibrator.science.season_spread import SpreadFindings
 from calibrator.science.stats import mean_of
 
 
 def season_report_facts(records: Records, farm: Farm, on: date, languages: tuple[str, ...]) -> SeasonReport | None:
     """The farm's season; None where nothing is signed off yet."""
-    facts = SeasonFacts(records, farm)
+    facts = SeasonFacts(records, farm, on)
     if not facts.lots:
         return None
     spread = facts.spread
     return SeasonReport(
         farm_name=farm.name, season=facts.season, spread=spread if isinstance(spread, SpreadFindings) else None,
         checks=_checks(records, farm), tolerance_share=farm.tolerance_share, change=_change(facts),
-        carried=_carried(facts), bags_off=_bags_off(facts), currency=farm.currency, printed_on=on, units=farm.units,
-        paper=farm.paper, languages=languages,
+        carried=_carried(facts), counted=_counted(facts), fed=facts.fed, currency=farm.currency, printed_on=on,
+        units=farm.units, paper=farm.paper, languages=languages,
     )  # fmt: skip
 
 
@@ -44,8 +45,11 @@ def _change(facts: SeasonFacts) -> LastChange | None:
     if pair is None:
         return None
     before, last = pair
-    taken_off = (_taken_off_g(facts, lot) for lot in (last, before))
-    return LastChange(last.lot_number, before.lot_number, change_share(before, last), *taken_off)
+    return LastChange(
+        lot_number=last.lot_number, before=before.lot_number, share=change_share(before, last),
+        taken_off_g=_taken_off_g(facts, last), before_taken_off_g=_taken_off_g(facts, before),
+        line_mm=last.down_wall_mm, before_line_mm=before.down_wall_mm,
+    )  # fmt: skip
 
 
 def _taken_off_g(facts: SeasonFacts, lot: SeasonLot) -> float:
@@ -53,9 +57,14 @@ def _taken_off_g(facts: SeasonFacts, lot: SeasonLot) -> float:
     return level.taken_off_g if level is not None else 0.0
 
 
-def _bags_off(facts: SeasonFacts) -> tuple[BagsOff, ...]:
-    newest = sorted(facts.bags_off.values(), key=lambda one: one.at)[-MOST_BAGS_OFF:]
-    return tuple(BagsOff(o.lot.lot_number, o.result.mean_g, o.result.share) for o in newest if o.result is not None)
+def _counted(facts: SeasonFacts) -> tuple[BagsCounted, ...]:
+    newest = sorted(facts.bags_counted.values(), key=lambda one: one.at)
+    told = [
+        BagsCounted(one.lot.lot_number, one.result.mean_g, one.result.share, one.count.feedings)
+        for one in newest
+        if one.result is not None
+    ]
+    return tuple(told[-MOST_COUNTED:])
 
 
 def _carried(facts: SeasonFacts) -> tuple[Carried, ...]:
@@ -71,11 +80,16 @@ def _carried_by(lot: SeasonLot, told: Meaning) -> Carried:
 
 
 def _checks(records: Records, farm: Farm) -> MixChecks:
-    every = [one.check for one in kept_checks(records, farm)]
-    checks = [check for check in every if check.solids_share is not None and check.verdict]
-    if not checks:
-        return MixChecks()
+    kept = [one for one in kept_checks(records, farm) if one.check.solids_share is not None and one.check.verdict]
+    checks = [one.check for one in mixed(kept)]
     inside, outside = (sum(check.verdict in own for check in checks) for own in ((RIGHT,), OFF))
     leaning = sum(bool(leans(check)) for check in checks)
-    off = mean_of([off_share(check.solids_share or 0.0, check.target_share) for check in checks])
-    return MixChecks(inside, len(checks) - inside - leaning - outside, leaning, outside, off)
+    told = [off_share(check.solids_share or 0.0, check.target_share) for check in checks]
+    off = mean_of(told) if len(told) >= LEAST_BASELINE else None  # a handful is not how a season was mixed
+    return MixChecks(inside, len(checks) - inside - leaning - outside, leaning, outside, off, *_put_right(kept))
+
+
+def _put_right(kept: Sequence[Kept]) -> tuple[int, int]:
+    """How many batches were read again once they were put right, and how many of them read right then."""
+    last = {one.again_of: one.check for one in kept if one.again_of}
+    return len(last), sum(check.verdict not in OFF and not leans(check) for check in last.values())

@@ -92,10 +92,6 @@ class Flow:
         """What follows stays on one page as far as so much."""
         self._take(height_mm)
 
-    def next_page(self) -> None:
-        """What follows begins on a new page."""
-        self._new_page()
-
     def signature(self, told: str) -> None:
         """A line to sign on, and what stands below it."""
         self._take(16.0)

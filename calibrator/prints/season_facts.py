@@ -11,19 +11,22 @@ from calibrator.science.season_spread import SpreadFindings
 from calibrator.values import dataclass
 
 MOST_CARRIED = 8  # changes of lot, the newest, that the report has room for
-MOST_BAGS_OFF = 4  # lots, the newest
+MOST_COUNTED = 4  # lots whose bags were counted, the newest
 
 
 @dataclass(frozen=True)
 class MixChecks:
-    """Checks of the mix that count, by verdict as it stood on the page: `likely` look right, `leaning` are probably
-    off, neither surely. `off_share` is how far off target they are on average."""
+    """Batches checked, as they were mixed, by verdict as it stood on the page: `likely` look right, `leaning` are
+    probably off, neither surely. `off_share` is how far off target they were on average, None for too few. Of those
+    off some were put right and `read_again`, and came `right` so."""
 
     inside: int = 0
     likely: int = 0
     leaning: int = 0
     outside: int = 0
-    off_share: float = 0.0
+    off_share: float | None = None
+    read_again: int = 0
+    right: int = 0
 
     @property
     def count(self) -> int:
@@ -49,27 +52,32 @@ class Carried:
 
 @dataclass(frozen=True)
 class LastChange:
-    """The last change of lot with one scoop: how much denser the later lot is, as a share of the one before."""
+    """The last change of lot with one scoop: how much denser the later lot is, as a share of the one before, and the
+    lines of both below the rim (None without one)."""
 
     lot_number: str
     before: str
     share: float
     taken_off_g: float = 0.0  # of a level scoopful for the scale's error, less than 0 where it was added
     before_taken_off_g: float = 0.0
+    line_mm: float | None = None
+    before_line_mm: float | None = None
 
 
 @dataclass(frozen=True)
-class BagsOff:
-    """What a feeding of a lot got by the bags counted, where that is surely off: g, and ÷ target − 1."""
+class BagsCounted:
+    """What a feeding of a lot got by the bags counted, over so many feedings: g, and ÷ target − 1."""
 
     lot_number: str
     mass_g: float
     share: float
+    feedings: int
 
 
 @dataclass(frozen=True, kw_only=True)
 class SeasonReport:
-    """A farm's season. `spread` is None where the fills tell none, `change` where no scoop has two lots."""
+    """A farm's season. `spread` is None where the fills tell none, `change` where no scoop has two lots; `fed` is the
+    number of the lot in use, blank without one."""
 
     farm_name: str
     season: Season
@@ -78,7 +86,8 @@ class SeasonReport:
     tolerance_share: float
     change: LastChange | None = None
     carried: tuple[Carried, ...] = ()
-    bags_off: tuple[BagsOff, ...] = ()
+    counted: tuple[BagsCounted, ...] = ()
+    fed: str = ""
     currency: str = "$"
     printed_on: date
     units: UnitSystem = UnitSystem.FARM

@@ -1,4 +1,5 @@
-"""The season on two pages: densities and what happened; where the spread comes from, what to do, the lots."""
+"""The season on two pages at most: densities and what happened, what was fed; where the spread comes from, what to do,
+the lots."""
 
 from __future__ import annotations
 
@@ -12,7 +13,7 @@ from calibrator.prints.flow import Flow, TableColumn, TableRow
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Document, Weight
 from calibrator.prints.season_chart import ROW_MM, SpreadBar, draw_densities, draw_spreads
-from calibrator.prints.season_facts import MOST_CARRIED, BagsOff, Carried, LastChange, SeasonReport
+from calibrator.prints.season_facts import MOST_CARRIED, BagsCounted, Carried, LastChange, SeasonReport
 from calibrator.prints.season_told import RULES, WANTING, checks_told, finding_told, percent, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, Charted
@@ -22,13 +23,13 @@ from calibrator.units import HUNDREDTH_OZ_G, density_unit, show_density, show_ma
 PAGES = 2
 MOST_FINDINGS = 6
 MOST_ROWS = 40
-_CHART_MM = 88.0
+_CHART_MM, _FEW_MM = 88.0, 46.0  # few lots have no limits and no running mean to be read
 _FOOT_MM = 8.0
 _END = Anchor.END
 
 
 def season_report(facts: SeasonReport) -> Document:
-    """Two pages, in the first of the languages asked for. Lots that find no room in the table are counted below it.
+    """A page, or two, in the first of the languages asked for. Lots without room in the table are counted below it.
 
     Raises ValueError for a season without lots, or a language that is not there.
     """
@@ -41,7 +42,7 @@ def season_report(facts: SeasonReport) -> Document:
 
 
 def _rows_that_fit(facts: SeasonReport, tongue: Tongue) -> int:
-    """The most rows of lots with which it is two pages."""
+    """The most rows of lots with which it is no more than two pages."""
     fits, too_many = 0, min(MOST_ROWS, len(facts.season.lots)) + 1
     while too_many - fits > 1:
         rows = (fits + too_many) // 2
@@ -57,13 +58,11 @@ def _laid(facts: SeasonReport, tongue: Tongue, rows: int) -> Flow:
     _densities(flow, facts, tongue)
     _happened(flow, facts, tongue)
     _carried(flow, facts, tongue)
-    flow.next_page()
+    _fed(flow, facts, tongue)
     _spread(flow, facts, tongue)
     flow.heading(tongue(words.WHAT_TO_DO))
     for told in to_do(facts, tongue):
         flow.paragraph(f"•\u00a0{told}")
-    flow.heading(tongue(words.MIX_CHECKS))
-    flow.paragraph(checks_told(facts.checks, tongue))
     _lots(flow, facts, tongue, rows)
     return flow
 
@@ -77,9 +76,10 @@ def _densities(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     def draw(sheet: Sheet, room: Box) -> None:
         draw_densities(sheet, room, season.lots, season.chart, facts.units, tongue)
 
-    flow.picture(_CHART_MM, draw)
+    enough = len(season.lots) >= FEWEST_FOR_LIMITS
+    flow.picture(_CHART_MM if enough else _FEW_MM, draw)
     drawn = [words.DOTS_READ]
-    if len(season.lots) >= FEWEST_FOR_LIMITS:
+    if enough:
         drawn.append(words.LIMITS_READ)
     if any(one.rules for one in season.chart.lots):
         drawn.append(words.RING_MARKS)
@@ -94,7 +94,7 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         sentence = words.LAST_CHANGE_LESS if change.share < 0 else words.LAST_CHANGE_MORE
         if share == percent(0.0):
             sentence = words.LAST_CHANGE_NONE
-        flow.paragraph(tongue(sentence).format(**told, share=share))
+        flow.paragraph(" ".join((tongue(sentence).format(**told, share=share), *_lines(change, facts.units, tongue))))
         for of in _corrected(change, facts.units, tongue):
             flow.paragraph(of)
     for finding in findings[-MOST_FINDINGS:]:
@@ -104,6 +104,13 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         flow.paragraph(tongue(words.FEW_LOTS if few else words.NOTHING_HAPPENED))
     if len(findings) > MOST_FINDINGS:
         flow.paragraph(tongue(words.OLDER_FINDINGS).format(count=len(findings) - MOST_FINDINGS))
+
+
+def _lines(change: LastChange, units: UnitSystem, tongue: Tongue) -> Iterator[str]:
+    """From which line to which; nothing where a scoop is used level."""
+    if change.line_mm is not None and change.before_line_mm is not None:
+        old, new = (tongue.length(mm, units) for mm in (change.before_line_mm, change.line_mm))
+        yield tongue(words.LINE_SAME if old == new else words.LINE_MOVED).format(old=old, new=new)
 
 
 def _corrected(change: LastChange, units: UnitSystem, tongue: Tongue) -> Iterator[str]:
@@ -119,9 +126,6 @@ def _corrected(change: LastChange, units: UnitSystem, tongue: Tongue) -> Iterato
 
 def _carried(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     flow.heading(tongue(words.WHAT_FEEDING))
-    if facts.bags_off:
-        told = "; ".join(_got(one, facts.units) for one in facts.bags_off)
-        flow.paragraph(tongue(words.BAGS_OFF).format(lots=told))
     if not facts.carried:
         flow.paragraph(tongue(words.NOTHING_CARRIED))
         return
@@ -141,8 +145,22 @@ def _carried(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     flow.paragraph(" ".join(map(tongue, read)))
 
 
-def _got(one: BagsOff, units: UnitSystem) -> str:
-    return f"{plain(one.lot_number)}: {show_mass(one.mass_g, units)} ({signed_percent(one.share)})"
+def _fed(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
+    """Bags counted first: over days they are the surest."""
+    flow.heading(tongue(words.WHAT_WAS_FED))
+    if facts.counted:
+        told = "; ".join(_got(one, facts.units, tongue) for one in facts.counted)
+        flow.paragraph(tongue(words.BAGS_COUNTED).format(lots=told))
+    flow.paragraph(checks_told(facts.checks, tongue))
+
+
+def _got(one: BagsCounted, units: UnitSystem, tongue: Tongue) -> str:
+    return tongue(words.BAGS_OF_LOT).format(
+        lot=plain(one.lot_number),
+        mass=show_mass(one.mass_g, units),
+        share=signed_percent(one.share),
+        count=f"{one.feedings:,}",
+    )
 
 
 def _carried_row(one: Carried, units: UnitSystem, tongue: Tongue) -> TableRow:
@@ -161,7 +179,7 @@ def _carried_row(one: Carried, units: UnitSystem, tongue: Tongue) -> TableRow:
 
 
 def _spread(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
-    flow.heading(tongue(words.WHERE_SPREAD))
+    flow.heading(tongue(words.WHERE_SPREAD), 3 * ROW_MM + 8.0)
     if facts.spread is None:
         flow.paragraph(tongue(words.SPREAD_TOO_FEW))
         return
@@ -185,6 +203,7 @@ def _lots(flow: Flow, facts: SeasonReport, tongue: Tongue, rows: int) -> None:
         TableColumn(density_unit(facts.units)[0], 1.2, _END),
         TableColumn(tongue(words.INTERVAL_95), 2.2, _END),
         TableColumn(tongue(words.COLUMN_OFF), 1.6, _END),
+        TableColumn(tongue(words.COLUMN_LINE_DOWN), 1.6, _END),
     )
     pairs = list(zip(facts.season.lots, facts.season.chart.lots, strict=True))[::-1]
     if marked := any(one.rules for _, one in pairs[:rows]):
@@ -206,6 +225,7 @@ def _row(lot: SeasonLot, one: Charted, units: UnitSystem, tongue: Tongue) -> Tab
         density(lot.density_g_per_ml),
         " – ".join(density(end) for end in (lot.density_low_g_per_ml, lot.density_high_g_per_ml)),
         signed_percent(one.off),
+        "–" if lot.down_wall_mm is None else tongue.length(lot.down_wall_mm, units),
         ", ".join(tongue(RULES[rule]) for rule in one.rules),
     )
     return TableRow(cells, Weight.SEMIBOLD if one.rules else Weight.REGULAR)
@@ -224,7 +244,10 @@ def _frame(sheet: Sheet, number: int, facts: SeasonReport, tongue: Tongue) -> tu
     first, last = (tongue.date(lots[place].at.date()) for place in (0, -1))
     told = tongue(words.LOTS_FROM_TO if first != last else words.LOTS_OF_A_DAY)
     told = told.format(count=len(lots), first=first, last=last)
-    sheet.text(told, body.x_mm, body.y_mm + 12.0, 3.6)
+    if facts.fed:
+        told = f"{told} · {tongue(words.LOT_FED).format(lot=plain(facts.fed))}"
+    line = fit_line(told, body.width_mm, 3.6, 2.6)
+    sheet.text(line.text, body.x_mm, body.y_mm + 12.0, line.size_mm)
     return body.y_mm + 14.0, bottom
 
 

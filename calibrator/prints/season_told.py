@@ -102,7 +102,14 @@ def checks_told(checks: MixChecks, tongue: Tongue) -> str:
     """How the checks of the mix came out."""
     if not checks.count:
         return tongue(words.CHECKS_NONE)
-    return tongue(words.CHECKS_TOLD).format(
-        count=checks.count, inside=checks.inside, likely=checks.likely, leaning=checks.leaning, outside=checks.outside,
-        off=signed_percent(checks.off_share),
-    )  # fmt: skip
+    told = [
+        tongue(words.CHECKS_TOLD).format(
+            count=checks.count, inside=checks.inside, likely=checks.likely, leaning=checks.leaning,
+            outside=checks.outside,
+        )
+    ]  # fmt: skip
+    if checks.read_again:
+        told.append(tongue(words.CHECKS_AGAIN).format(count=checks.read_again, right=checks.right))
+    if checks.off_share is not None:
+        told.append(tongue(words.CHECKS_MEAN).format(off=signed_percent(checks.off_share)))
+    return " ".join([*told, tongue(words.CHECKS_READ)])

@@ -370,11 +370,18 @@ DO_BEST = QT_TRANSLATE_NOOP(
     "Least work for the tolerance of {tolerance}: bags: {bags}, fills from each: {fills}. So far a weigh-in had bags: "
     "{usual_bags}, fills from each: {usual_fills}.",
 )
-MIX_CHECKS = QT_TRANSLATE_NOOP("Prints", "Checks of the mix")
+WHAT_WAS_FED = QT_TRANSLATE_NOOP("Prints", "Bags counted and mixes checked")
 CHECKS_TOLD = QT_TRANSLATE_NOOP(
     "Prints",
-    "Checks: {count}. As it should be: {inside}, looks right: {likely}, probably too thin or too strong: {leaning}, "
-    "too thin or too strong: {outside}. On average {off} off target.",
+    "Batches checked: {count}. As they were mixed: as it should be: {inside}, looks right: {likely}, probably too thin "
+    "or too strong: {leaning}, too thin or too strong: {outside}.",
+)
+CHECKS_AGAIN = QT_TRANSLATE_NOOP(
+    "Prints", "Put right and read again: {count}, of which right or likely right then: {right}."
+)
+CHECKS_MEAN = QT_TRANSLATE_NOOP("Prints", "As mixed, on average {off} off target.")
+CHECKS_READ = QT_TRANSLATE_NOOP(
+    "Prints", "A check tells of its batch; what the calves get over days only bags counted tell."
 )
 CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")
 COLUMN_ARRIVED = QT_TRANSLATE_NOOP("Prints", "Arrived")
@@ -395,7 +402,12 @@ COLUMN_FEEDING = QT_TRANSLATE_NOOP("Prints", "A feeding would be")
 COLUMN_OFF_TARGET = QT_TRANSLATE_NOOP("Prints", "Off target")
 COLUMN_SOLIDS = QT_TRANSLATE_NOOP("Prints", "Solids")
 COLUMN_MONEY = QT_TRANSLATE_NOOP("Prints", "Powder a day, {currency}")
-BAGS_OFF = QT_TRANSLATE_NOOP("Prints", "By the bags counted, a feeding got (from the target): {lots}.")
+BAGS_COUNTED = QT_TRANSLATE_NOOP("Prints", "By the bags counted, a feeding got on average (from the target): {lots}.")
+BAGS_OF_LOT = QT_TRANSLATE_NOOP("Prints", "{lot}: {mass} ({share}, over {count} feedings)")
+LINE_MOVED = QT_TRANSLATE_NOOP("Prints", "The line moved from {old} to {new} below the rim.")
+LINE_SAME = QT_TRANSLATE_NOOP("Prints", "The line stayed at {new} below the rim.")
+LOT_FED = QT_TRANSLATE_NOOP("Prints", "In use: lot {lot}")
+COLUMN_LINE_DOWN = QT_TRANSLATE_NOOP("Prints", "Line below the rim")
 NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "It takes two lots signed off with one scoop.")
 MONEY_READ = QT_TRANSLATE_NOOP(
     "Prints",

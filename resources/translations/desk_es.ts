@@ -2761,6 +2761,10 @@ entre {low} y {high}
         <translation>Quien mezcla demasiado aguado: {who}. Preparen juntos una mezcla.</translation>
     </message>
     <message>
+        <source>Read again after it was put right: {count}. Such a check counts neither in the running mean nor for who mixed.</source>
+        <translation>Medidas otra vez después de corregirlas: {count}. Esas revisiones no cuentan ni en el promedio móvil ni para quien preparó.</translation>
+    </message>
+    <message>
         <source>On average off target: {feeders}.</source>
         <translation>En promedio, fuera de lo deseado: {feeders}.</translation>
     </message>
@@ -2924,6 +2928,10 @@ entre {low} y {high}
     <message>
         <source>Lot {lot}: {leaning} of {all} checks on the strong side, not surely. Not enough to say.</source>
         <translation>Lote {lot}: {leaning} de {all} revisiones quizás fuertes. Todavía no alcanza para decirlo.</translation>
+    </message>
+    <message>
+        <source>Read again after it was put right.</source>
+        <translation>Se midió otra vez después de corregirla.</translation>
     </message>
     <message>
         <source>Save the checks as a table</source>

@@ -505,7 +505,20 @@ def test_a_count_of_bags_that_is_off_is_told_with_the_lots_feeding(shown: Callab
     assert "a feeding of lot 25-1103C got 10.5 oz, +5.3 % from the target" in shown().happened.meaning.text()
     report = season_report_facts(herd.records, herd.farm, date(2026, 3, 2), ("en",))
     assert report is not None
-    assert [(one.lot_number, round(one.share, 3)) for one in report.bags_off] == [("25-1103C", 0.053)]
+    assert [(one.lot_number, round(one.share, 3), one.feedings) for one in report.counted] == [
+        ("25-1103C", 0.053, 1520)
+    ]
+    assert report.fed == "25-1103C"
+
+
+def test_a_count_of_bags_that_came_out_right_is_in_the_report_too(herd: Herd) -> None:
+    herd.sign("25-1103C", 0.5)
+    bag_count_of(herd, 20, 1600)
+    report = season_report_facts(herd.records, herd.farm, date(2026, 3, 2), ("en",))
+    assert report is not None
+    assert [(one.lot_number, one.share, one.feedings) for one in report.counted] == [
+        ("25-1103C", pytest.approx(0), 1600)
+    ]
 
 
 def test_two_lots_are_compared_by_plain_clicks(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:

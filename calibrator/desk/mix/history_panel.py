@@ -13,6 +13,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.mix.history_model import FIELDS, HistoryModel, HistoryRow
 from calibrator.desk.mix.history_rows import (
+    again_words,
     check_point,
     check_row,
     check_words,
@@ -32,6 +33,7 @@ from calibrator.desk.mix_history import (
     feeders_apart,
     kept_checks,
     kept_counts,
+    mixed,
     names,
 )
 from calibrator.desk.mix_put_right import put_right_words
@@ -166,17 +168,18 @@ class HistoryPanel(QWidget):
             )
             self.meaning.setText(told)
             return
-        watched = [k.watched for k in shown if k.watched is not None]
+        batches = [k for k in mixed(shown) if k.watched is not None]
+        watched = [k.watched for k in batches if k.watched is not None]
         newest = watched[-1] if watched else None
         if newest is None:
             self.finding.setText(self.tr("No solids were read in these checks"))
         else:
-            own = [k for k in shown if k.watched is not None and k.lot.id == newest.point.lot_id]
+            own = [k for k in batches if k.lot.id == newest.point.lot_id]
             self.finding.setText(self._of_lot(own, newest, shifted_since(watched, newest.point.lot_id)))
         self._tell_bags(shown)
-        apart = feeders_words(feeders_apart(shown))
-        self.meaning.setText(apart)
-        self.meaning.setVisible(bool(apart))
+        meanings = [feeders_words(feeders_apart(shown)), again_words(shown)]
+        self.meaning.setText(" ".join(filter(None, meanings)))
+        self.meaning.setVisible(any(meanings))
 
     def _tell_bags(self, shown: list[Kept]) -> None:
         """The newest count of bags leads where it is surely off and no check since is sure of anything."""
@@ -247,6 +250,8 @@ class HistoryPanel(QWidget):
             except RecordsUnreachable:
                 return check_words(one)  # told whole once the server is there again
         told = [check_words(one)]
+        if one.again_of:
+            told.append(self.tr("Read again after it was put right."))
         if one.check.note:
             told.append(self.tr("Note: {note}.").format(note=one.check.note))
         if fix := self._put_right.get(key, ""):

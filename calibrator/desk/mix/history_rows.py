@@ -154,6 +154,19 @@ def feeders_words(apart: dict[str, Mean]) -> str:
     return " ".join(told)
 
 
+def again_words(shown: Sequence[Kept]) -> str:
+    """That batches put right and read again are no mixes of their own; blank where none is shown."""
+    again = sum(bool(one.again_of) for one in shown)
+    if not again:
+        return ""
+    text = translate(
+        "History",
+        "Read again after it was put right: {count}. Such a check counts neither in the running mean nor for "
+        "who mixed.",
+    )
+    return text.format(count=again)
+
+
 def signed(share: float) -> str:
     """A share off the target with its sign."""
     return with_sign(percent(abs(share)), share)

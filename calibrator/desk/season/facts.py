@@ -198,7 +198,7 @@ class SeasonFacts:
             self._past = past_lots(self._records, self.farm, part_of(underway, 0.0, 0.5))
             underway = part_of(underway, 0.5, 1.0)
         steps = {
-            Part.HAPPENED: ("lots", "_points", "sums", "season", "to_the_mark", "_states", "bags_off"),
+            Part.HAPPENED: ("lots", "_points", "sums", "season", "to_the_mark", "_states", "bags_counted"),
             Part.LOTS: ("lots", "_states"),
             Part.SPREAD: ("lots", "sums", "spread"),
             Part.WHY: ("lots", "effects"),
@@ -296,10 +296,20 @@ class SeasonFacts:
         return findings.work_out(known).level if known else None
 
     @cached_property
+    def bags_counted(self) -> dict[str, Counted]:
+        """The newest count of bags of each lot, by its id."""
+        return {one.lot.id: one for one in kept_counts(self._records, self.farm)}
+
+    @property
     def bags_off(self) -> dict[str, Counted]:
-        """The newest count of bags of each lot, by its id, where that is surely off."""
-        newest = {one.lot.id: one for one in kept_counts(self._records, self.farm)}
-        return {lot: one for lot, one in newest.items() if one.result is not None and one.result.verdict.outside}
+        """Those that are surely off."""
+        newest = self.bags_counted.items()
+        return {lot: one for lot, one in newest if one.result is not None and one.result.verdict.outside}
+
+    @property
+    def fed(self) -> str:
+        """The number of the lot in use; blank without one."""
+        return next((lot.lot_number for lot in self.lots if self._states.get(lot.lot_id) is LotState.IN_USE), "")
 
     @cached_property
     def _lessons(self) -> Lessons:

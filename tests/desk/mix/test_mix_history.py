@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 import csv
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 from unittest.mock import patch
 
 import pytest
 from answers import Answers
 from herd import OZ_G, Herd, group
-from mix_hands import bag_count_of, kept_check
+from mix_hands import FIRST_DAY, bag_count_of, kept_check
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.mix_history import feeders_apart, kept_checks
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season_paper import season_report_facts
@@ -251,3 +252,49 @@ def test_a_check_of_all_groups_says_so(page: MixCheckPage, herd: Herd, desk: Des
     page.bring_up("history")
     batches = [page.history.model.index(row, 2).data() for row in range(4)]
     assert batches == ["–", "109 calves", "hutches 30", "all together 40"]
+
+
+def test_a_batch_put_right_counts_as_one_mix_and_for_who_mixed_it_as_mixed(
+    page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    """Three thin batches of Ben's are each put right within the hour: he mixes 20 % thin all the same, not 10 %."""
+    for day in range(3):
+        kept_check(herd, day, 0.104, "Ben", verdict="thin")
+        kept_check(herd, day, 0.130, "Ben", at=FIRST_DAY + timedelta(days=day, minutes=50))
+        kept_check(herd, day, 0.130, "Ana", at=FIRST_DAY + timedelta(days=day, hours=9))
+    kept = kept_checks(herd.records, herd.farm)
+    assert [bool(one.again_of) for one in kept] == [False, True, False] * 3
+    apart = feeders_apart(kept)
+    assert {name: (round(mean.share, 3), mean.count) for name, mean in apart.items()} == {
+        "Ana": (0.0, 3),
+        "Ben": (-0.2, 3),
+    }
+    assert kept[1].watched is not None
+    assert kept[1].watched.running == kept[0].watched.running  # type: ignore[union-attr]
+    desk.changed.emit()
+    page.bring_up("history")
+    panel = page.history
+    assert len(panel.plot.keys) == 9
+    assert "Read again after it was put right: 3." in panel.meaning.text()
+    assert "Ben \u221220.0 %" in panel.meaning.text().replace("\u00a0", " ")
+    panel.table.selectRow(panel.model.row_of(kept[1].check.id))
+    assert "Read again after it was put right." in panel.pointed.text()
+    report = season_report_facts(herd.records, herd.farm, date(2026, 3, 2), ("en",))
+    assert report is not None
+    checks = report.checks
+    assert (checks.count, checks.outside, checks.read_again, checks.right) == (6, 3, 3, 3)
+    assert checks.off_share is None  # six batches are no season
+
+
+def test_only_a_batch_that_was_off_is_read_again_and_only_within_the_feeding(herd: Herd) -> None:
+    kept_check(herd, 0, 0.13)
+    kept_check(herd, 0, 0.13, at=FIRST_DAY + timedelta(minutes=20))  # nothing was put right
+    kept_check(herd, 1, 0.10, verdict="thin")
+    kept_check(herd, 1, 0.10, verdict="thin", group_name="newborn", at=FIRST_DAY + timedelta(days=1, minutes=20))
+    kept_check(herd, 1, 0.13, at=FIRST_DAY + timedelta(days=1, hours=8))  # the next feeding
+    kept_check(herd, 2, 0.10, verdict="thin")
+    kept_check(herd, 2, 0.11, verdict="thin", at=FIRST_DAY + timedelta(days=2, minutes=30))
+    kept_check(herd, 2, 0.13, at=FIRST_DAY + timedelta(days=2, minutes=60))
+    kept = kept_checks(herd.records, herd.farm)
+    assert [one.again_of for one in kept[:6]] == [""] * 6
+    assert [one.again_of for one in kept[6:]] == [kept[5].check.id] * 2
