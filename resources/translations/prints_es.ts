@@ -991,14 +991,6 @@
             <translation>Lo menos trabajoso para la tolerancia de {tolerance}: costales: {bags}, llenadas de cada uno: {fills}. Hasta ahora se pesaron costales: {usual_bags}, llenadas de cada uno: {usual_fills}.</translation>
         </message>
         <message>
-            <source>Checks of the mix</source>
-            <translation>Revisiones de la mezcla</translation>
-        </message>
-        <message>
-            <source>Checks: {count}. As it should be: {inside}, looks right: {likely}, probably too thin or too strong: {leaning}, too thin or too strong: {outside}. On average {off} off target.</source>
-            <translation>Revisiones: {count}. Como debe ser: {inside}, parece correcta: {likely}, quizás aguada o fuerte: {leaning}, demasiado aguada o fuerte: {outside}. En promedio a {off} de lo deseado.</translation>
-        </message>
-        <message>
             <source>No check of the mix was kept.</source>
             <translation>No se guardó ninguna revisión de la mezcla.</translation>
         </message>
@@ -1143,10 +1135,6 @@
             <translation>Lote {lot}: {mass} por medida al ras sumados por la báscula.</translation>
         </message>
         <message>
-            <source>By the bags counted, a feeding got (from the target): {lots}.</source>
-            <translation>Según los costales contados, una toma llevó (respecto a lo deseado): {lots}.</translation>
-        </message>
-        <message>
             <source>By the scoop, lot {lot} weighs as much as lot {before}.</source>
             <translation>Por medida, el lote {lot} pesa lo mismo que el lote {before}.</translation>
         </message>
@@ -1177,6 +1165,50 @@
         <message>
             <source>{count} struck at the rim + 1 to here</source>
             <translation>{count} al ras del borde + 1 hasta aquí</translation>
+        </message>
+        <message>
+            <source>Bags counted and mixes checked</source>
+            <translation>Costales contados y tandas revisadas</translation>
+        </message>
+        <message>
+            <source>Batches checked: {count}. As they were mixed: as it should be: {inside}, looks right: {likely}, probably too thin or too strong: {leaning}, too thin or too strong: {outside}.</source>
+            <translation>Tandas revisadas: {count}. Tal como se prepararon: como debe ser: {inside}, parece correcta: {likely}, quizás aguada o fuerte: {leaning}, demasiado aguada o fuerte: {outside}.</translation>
+        </message>
+        <message>
+            <source>Put right and read again: {count}, of which right or likely right then: {right}.</source>
+            <translation>Corregidas y vueltas a medir: {count}; de ellas, ya bien o probablemente bien: {right}.</translation>
+        </message>
+        <message>
+            <source>As mixed, on average {off} off target.</source>
+            <translation>Tal como se prepararon, en promedio a {off} de lo deseado.</translation>
+        </message>
+        <message>
+            <source>A check tells of its batch; what the calves get over days only bags counted tell.</source>
+            <translation>Una revisión habla de su tanda; lo que reciben las becerras en varios días solo lo dicen los costales contados.</translation>
+        </message>
+        <message>
+            <source>By the bags counted, a feeding got on average (from the target): {lots}.</source>
+            <translation>Según los costales contados, una toma llevó en promedio (respecto a lo deseado): {lots}.</translation>
+        </message>
+        <message>
+            <source>{lot}: {mass} ({share}, over {count} feedings)</source>
+            <translation>{lot}: {mass} ({share}, en {count} tomas)</translation>
+        </message>
+        <message>
+            <source>The line moved from {old} to {new} below the rim.</source>
+            <translation>La línea pasó de {old} a {new} bajo el borde.</translation>
+        </message>
+        <message>
+            <source>The line stayed at {new} below the rim.</source>
+            <translation>La línea quedó igual, a {new} bajo el borde.</translation>
+        </message>
+        <message>
+            <source>In use: lot {lot}</source>
+            <translation>En uso: lote {lot}</translation>
+        </message>
+        <message>
+            <source>Line below the rim</source>
+            <translation>Línea bajo el borde</translation>
         </message>
     </context>
 </TS>
