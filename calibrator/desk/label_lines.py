@@ -39,6 +39,7 @@ class LineOffer:
     counted: LineCount | None = None
     weighed_in: bool = False  # the lot was weighed in for it
     planned_since: bool = False  # since the label that is on the scoop was printed
+    on_last_label: bool = False  # the label before has it too
 
     @property
     def target_g(self) -> float:

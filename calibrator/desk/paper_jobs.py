@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime
 from typing import Protocol
@@ -10,7 +10,7 @@ from typing import Protocol
 from calibrator.desk.hung import never_up, place_of
 from calibrator.desk.paper_facts import NO_NAMES, LabelWanted, LineNames, Options, label_sheet_facts, wall_chart_facts
 from calibrator.desk.sheets import PlanSheet
-from calibrator.model import Farm, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
+from calibrator.model import Farm, LabelledLine, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
 from calibrator.model.underway import Underway
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_facts import TwoLots, Weeks
@@ -83,7 +83,21 @@ class LabelJob:
             at=self.at,
             by=self.by,
             scoop_id=choice.scoop.id,
+            lines=tuple(_labelled(choice)),
         )
+
+
+def _labelled(choice: ScoopChoice) -> Iterator[LabelledLine]:
+    """What the records keep of a label: its lines, and what is counted by them."""
+    for line in choice.lines:
+        yield LabelledLine(
+            target_mass_g=line.target_mass_g,
+            down_wall_mm=line.down_wall_mm,
+            full_scoops=line.full_scoops,
+            mass_g=line.mass_g,
+        )
+    for count in choice.counts:
+        yield LabelledLine(target_mass_g=count.target_mass_g, down_wall_mm=None)
 
 
 @dataclass(frozen=True)

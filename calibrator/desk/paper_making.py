@@ -12,7 +12,7 @@ from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
 from calibrator.desk.label_news import LabelNews, label_news
 from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
-from calibrator.desk.scoop_lines import ScoopState, is_drawn, line_to_wipe_out, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, is_drawn, last_label, lines_to_wipe_out, scoop_state
 from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
@@ -61,15 +61,24 @@ class LotPaper:
         """The lines that a scoop's label can bear."""
         signed = self.signed[scoop.id]
         marks = [mark for mark in self.known.marks if mark.scoop_id == scoop.id]
-        told = self.records.find(WeighIn, signed.weigh_in_id).target_mass_g
+        feeding_g = self.records.find(WeighIn, signed.weigh_in_id).target_mass_g
         main_g = max(mark.target_mass_g for mark in marks)
-        if told is not None and any(mark.target_mass_g == told for mark in marks):
-            main_g = told
+        if feeding_g is not None and any(mark.target_mass_g == feeding_g for mark in marks):
+            main_g = feeding_g
         as_weighed = self.records.revision(Scoop, signed.scoop_revision)
         weights = tuple(weights_in_use(self.plans, self.powder.powder, self.on))
-        offers = line_offers(as_weighed, signed, marks, main_g, weights, feeding_g=told)
+        offers = line_offers(as_weighed, signed, marks, main_g, weights, feeding_g=feeding_g)
         news = [offer.target_g for each in self._news if each.scoop.id == scoop.id for offer in each.offers]
-        return tuple(replace(offer, planned_since=_is_among(news, offer.target_g)) for offer in offers)
+        before = last_label(self.now, self.known, scoop.id)
+        told = [line.target_mass_g for line in (before.lines if before else None) or ()]
+        return tuple(
+            replace(
+                offer,
+                planned_since=_is_among(news, offer.target_g),
+                on_last_label=_is_among(told, offer.target_g),
+            )
+            for offer in offers
+        )
 
     @cached_property
     def _news(self) -> tuple[LabelNews, ...]:
@@ -82,7 +91,7 @@ class LotPaper:
 
     def wiped(self, scoop: Scoop) -> bool:
         """Whether an old line has to be wiped out for the lot's."""
-        return line_to_wipe_out(self.now, self.known, scoop.id) is not None
+        return bool(lines_to_wipe_out(self.now, self.known, scoop.id))
 
     def drawn(self, scoop: Scoop) -> bool:
         """Whether the lot's line is on a scoop since its weigh-in."""

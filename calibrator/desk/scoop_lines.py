@@ -6,7 +6,7 @@ counts as marked with its sign-off, and where labels were printed, with its labe
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from datetime import date
 from enum import StrEnum
@@ -96,8 +96,8 @@ def lines_to_come(now: Standing, scoop_id: str) -> tuple[LineToCome, ...]:
 
 
 def other_lines_mm(now: Standing, mark: Mark) -> tuple[float, ...]:
-    """The lines that a hand may take for this one: that of the lot weighed in before with the scoop, and those drawn
-    for lots to come; mm down the wall."""
+    """The lines that a hand may take for this one: that of the lot weighed in before with the scoop, those drawn for
+    lots to come, and those of other feedings; mm down the wall."""
     order = [signed.id for signed in now.sign_offs]
     until = order.index(mark.sign_off_id) if mark.sign_off_id in order else 0
     earlier = [
@@ -106,18 +106,60 @@ def other_lines_mm(now: Standing, mark: Mark) -> tuple[float, ...]:
         if one.scoop_id == mark.scoop_id and one.lot_id != mark.lot_id and one.sign_off_id in order[:until]
     ]
     before = [one.down_wall_mm for one in earlier[-1:] if not one.struck_level]
-    found = [*before, *(line.down_wall_mm for line in lines_to_come(now, mark.scoop_id))]
+    beside = [line.down_wall_mm for line in lines_beside(now, mark)]
+    found = [*before, *(line.down_wall_mm for line in lines_to_come(now, mark.scoop_id)), *beside]
     return tuple(mm for mm in found if not same_line(mm, mark.down_wall_mm))
 
 
-def line_to_wipe_out(now: Standing, known: LotStanding, scoop_id: str) -> Mark | None:
-    """The line that a scoop still bears of a lot that is fed no more, beside that of the lot in use, of which nobody
-    said yet that it is on; None where it bears none, or its line stays for this lot."""
+def lines_to_wipe_out(now: Standing, known: LotStanding, scoop_id: str) -> tuple[float, ...]:
+    """The lines that a scoop still bears of a lot that is fed no more, or of its weigh-in before, beside those of the
+    lot in use, of which nobody said yet that they are on; mm down the wall. Those that stay for this lot are left out.
+    """
     line, own = line_on(now, scoop_id), line_of(known, scoop_id)
-    if line is None or own is None or line.struck_level or same_line(line.down_wall_mm, own.down_wall_mm):
-        return None
-    other = now.lot(line.lot_id)
-    return line if other is None or other.state not in (LotState.WAITING, LotState.UNDER_WAY) else None
+    other = now.lot(line.lot_id) if line else None
+    if line is None or own is None or line.sign_off_id == own.sign_off_id:
+        return ()
+    if other is not None and other.state in (LotState.WAITING, LotState.UNDER_WAY):
+        return ()
+    stay_mm = [own.down_wall_mm, *(each.down_wall_mm for each in lines_beside(now, own))]
+    main_mm = [] if line.struck_level else [line.down_wall_mm]
+    there_mm = (*main_mm, *(each.down_wall_mm for each in lines_beside(now, line)))
+    return tuple(mm for mm in there_mm if not any(same_line(mm, stays) for stays in stay_mm))
+
+
+@dataclass(frozen=True)
+class LineBeside:
+    """A line that a scoop bears beside its main one, by its label: for one feeding of `target_g`, mm from the rim down
+    the wall, with `full_scoops` level scoopfuls before it."""
+
+    target_g: float
+    down_wall_mm: float
+    full_scoops: int
+
+
+def lines_beside(now: Standing, mark: Mark) -> tuple[LineBeside, ...]:
+    """The lines of other feedings on the newest label that was printed for a mark; none where nobody kept which."""
+    label = next(iter(_labels(now, mark.scoop_id, sign_off_id=mark.sign_off_id)), None)
+    return tuple(
+        LineBeside(line.target_mass_g, line.down_wall_mm, line.full_scoops)
+        for line in (label.lines if label else None) or ()
+        if line.down_wall_mm and not same_line(line.down_wall_mm, mark.down_wall_mm)
+    )
+
+
+def last_label(now: Standing, known: LotStanding, scoop_id: str) -> Printed | None:
+    """The label that one printed now for a lot follows: the newest of the lot for the scoop, else of any lot."""
+    every = list(_labels(now, scoop_id))
+    return next((sheet for sheet in every if sheet.lot_id == known.lot.id), next(iter(every), None))
+
+
+def _labels(now: Standing, scoop_id: str, sign_off_id: str = "") -> Iterator[Printed]:
+    """The labels of a scoop that were not thrown away, of one sign-off or all, the newest first."""
+    spoiled = never_up(now.endings)
+    for sheet in reversed(now.prints):
+        is_label = sheet.kind is PrintKind.SCOOP_LABEL and sheet.scoop_id == scoop_id
+        if is_label and sheet.id not in spoiled and sign_off_id in ("", sheet.sign_off_id):
+            yield sheet
 
 
 def is_drawn(now: Standing, known: LotStanding, scoop_id: str) -> bool:

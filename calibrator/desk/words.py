@@ -125,13 +125,36 @@ def line_words(down_wall_mm: float, system: UnitSystem) -> str:
     return show_length(down_wall_mm, system, decimal_comma=decimal_comma())
 
 
+def lines_words(down_wall_mm: Sequence[float], system: UnitSystem) -> str:
+    """How far down several lines are: "3/8 in and 1 in"."""
+    *before, last = (line_words(mm, system) for mm in down_wall_mm)
+    if not before:
+        return last
+    return translate("Words", "{lines} and {last}").format(lines=", ".join(before), last=last)
+
+
+def old_lines_words(down_wall_mm: Sequence[float], system: UnitSystem) -> str:
+    """What is to be wiped out, within a sentence; blank for nothing."""
+    if not down_wall_mm:
+        return ""
+    text = translate("Words", "the old line ({lines})")
+    if len(down_wall_mm) > 1:
+        text = translate("Words", "the old lines ({lines})")
+    return text.format(lines=lines_words(down_wall_mm, system))
+
+
 def made_of_words(mark: Mark) -> str:
     """What one feeding by a line takes; blank where that is one scoopful to it."""
     if mark.struck_level:
         return translate("Words", "{count} level").format(count=mark.level_scoopfuls)
-    if not mark.full_scoops:
+    return full_scoops_words(mark.full_scoops)
+
+
+def full_scoops_words(full_scoops: int) -> str:
+    """A feeding of level scoopfuls and one to its line; blank where that one is the feeding."""
+    if not full_scoops:
         return ""
-    return translate("Words", "{count} struck at the rim + 1 to the line").format(count=mark.full_scoops)
+    return translate("Words", "{count} struck at the rim + 1 to the line").format(count=full_scoops)
 
 
 def target_words(mark: Mark, system: UnitSystem) -> str:

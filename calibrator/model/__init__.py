@@ -21,7 +21,7 @@ from calibrator.model.checks import (
 from calibrator.model.farm import CoolingReadings, Farm, HotWater, Paper, Scale, Scoop, UnitSystem, Vessel
 from calibrator.model.lots import Composition, Lot, PackageKind, PackagesLeft, ScoopMarked
 from calibrator.model.names import new_id
-from calibrator.model.paper import Ending, Printed, PrintKind, SheetEnding
+from calibrator.model.paper import Ending, LabelledLine, Printed, PrintKind, SheetEnding
 from calibrator.model.plans import (
     Additive,
     ColdWeather,
@@ -79,6 +79,7 @@ __all__ = [
     "InstrumentCheck",
     "InstrumentCheckKind",
     "InstrumentKind",
+    "LabelledLine",
     "LevelFill",
     "Lot",
     "LotPoint",

@@ -22,8 +22,27 @@ class Ending(StrEnum):
 
 
 @dataclass(frozen=True, kw_only=True)
+class LabelledLine:
+    """What a printed label tells of one feeding, `target_mass_g`: the line drawn for it, `down_wall_mm` from the rim
+    down the wall (0 where level scoopfuls alone are the feeding), a scoopful to which weighs `mass_g` and takes
+    `full_scoops` level ones before it. `down_wall_mm` is None where it is counted by the label's other lines.
+    """
+
+    target_mass_g: float
+    down_wall_mm: float | None
+    full_scoops: int = 0
+    mass_g: float = 0.0
+
+    @property
+    def held_g(self) -> float:
+        """What stands beside the line, g."""
+        return self.mass_g if self.full_scoops and self.down_wall_mm else self.target_mass_g
+
+
+@dataclass(frozen=True, kw_only=True)
 class Printed:
-    """A sheet that left the printer. Numbers run per farm; an outdated sheet is known by its number."""
+    """A sheet that left the printer. Numbers run per farm; an outdated sheet is known by its number. `lines` are those
+    of a scoop's label; None on other sheets, and for a label of an earlier version, which kept none."""
 
     id: str
     farm_id: str
@@ -36,6 +55,7 @@ class Printed:
     scoop_id: str | None = None
     plan_id: str | None = None
     replaces: int | None = None
+    lines: tuple[LabelledLine, ...] | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -185,7 +185,7 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     press(row(window, "26-0401B"), "Change over")
     assert heading(window).startswith("26-0401B")
     assert "Red scoop: the line of lot 26-0401B is drawn since its weigh-in, 13/16 in down" in needs(window)[0]
-    assert "Wipe out the old one (1/2 in)" in needs(window)[0]  # there are two on it now
+    assert "Wipe out the old line (1/2 in)" in needs(window)[0]  # there are two on it now
     drawing = today(window).lot_card.drawing
     assert "Wipe out 1/2 in" in drawing.words()
     assert "still bears an old line, 1/2 in down the wall" in lot_told(window)
@@ -264,7 +264,7 @@ def test_the_keys_go_on_after_the_question_with_what_comes_next(window: Window, 
 def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, second: Lot, answers: Answers) -> None:
     sign(window, second, "From")
     before = needs(window)
-    assert "Wipe out the old one" in before[0]
+    assert "Wipe out the old line" in before[0]
     words = [window.desk.records.find(Lot, lot_of(window.desk).id).scoops_marked]
     press(row(window, "Red scoop"), "Old line off, label on")
     assert needs(window) == before[1:]
@@ -343,8 +343,8 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
     print_label(window, second)
     asked = row(window, "Red scoop")
     assert asked.words == (
-        "Red scoop: the line of lot 26-0401B is drawn since its weigh-in, 13/16 in down the wall. Wipe out the old one "
-        "(1/2 in) and put the label on."
+        "Red scoop: the line of lot 26-0401B is drawn since its weigh-in, 13/16 in down the wall. Wipe out the old "
+        "line (1/2 in) and put the label on."
     )
     assert [each.text() for each in asked.buttons] == ["&Old line off, label on", "&Print the label"]
     press(asked, "Old line off, label on")

@@ -50,7 +50,7 @@ def freeze(file: Path) -> str:
         fill = records.add_fill(invented.fill(open_one))
         records.strike(fill.id, "spilled", "AB")
         records.restore(fill.id, "CD")
-        records.record_print(invented.printed(told))
+        records.record_print(invented.printed(told, lines=invented.LABELLED))
         chart = invented.printed(told, kind=PrintKind.WALL_CHART, scoop_id=None, plan_id=plan.id)
         down = records.record_print(chart)
         records.end_sheet(invented.ending(down))

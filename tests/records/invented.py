@@ -28,6 +28,7 @@ from calibrator.model import (
     InstrumentCheck,
     InstrumentCheckKind,
     InstrumentKind,
+    LabelledLine,
     Lot,
     Mark,
     MixCheck,
@@ -235,6 +236,12 @@ def printed(sign_off: SignOff, **more: Any) -> Printed:
         "scoop_id": sign_off.scoop_id,
     }
     return Printed(**told | more)
+
+
+LABELLED = (
+    LabelledLine(target_mass_g=283.5, down_wall_mm=12.5, mass_g=283.0),
+    LabelledLine(target_mass_g=425.25, down_wall_mm=None),
+)
 
 
 def ending(sheet: Printed, **more: Any) -> SheetEnding:

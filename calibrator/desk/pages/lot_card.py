@@ -2,25 +2,39 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.parts import clear, column, label, row, set_tone
 from calibrator.desk.scoop_lines import (
+    LineBeside,
     LineToCome,
     LineUnderWay,
     ScoopState,
     is_drawn,
     line_of,
-    line_to_wipe_out,
     line_under_way,
+    lines_beside,
     lines_to_come,
+    lines_to_wipe_out,
     scoop_state,
 )
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
-from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.desk.words import line_words, mark_words, medicated_caution, scoop_tone, scoop_words, target_words
+from calibrator.desk.widgets.scoop_drawing import FurtherLine, ScoopDrawing
+from calibrator.desk.words import (
+    full_scoops_words,
+    line_words,
+    lines_words,
+    mark_words,
+    medicated_caution,
+    scoop_tone,
+    scoop_words,
+    target_words,
+)
 from calibrator.model import Mark, Scoop
 
 DRAWN_PX = 224  # all of the card is in view beside what is waiting
@@ -60,7 +74,7 @@ class LotCard(QFrame):
                 self._lines.addLayout(self._line(now, known, scoop, holds=scoop.id != no_longer))
                 if begun := self._begun(now, known, scoop):
                     self._lines.addWidget(label(self._under_way(scoop, begun), tone="warn"))
-                if old := line_to_wipe_out(now, known, scoop.id):
+                if old := lines_to_wipe_out(now, known, scoop.id):
                     self._lines.addWidget(label(self._to_wipe_out(scoop, old), tone="warn"))
                 for line in lines_to_come(now, scoop.id):
                     self._lines.addWidget(label(self._to_come(now, known, scoop, line), tone="warn"))
@@ -87,6 +101,10 @@ class LotCard(QFrame):
                 line=mark_words(mark, self.desk.system),
                 target=target_words(mark, self.desk.system),
             )
+            for beside in lines_beside(now, mark):
+                told = self.tr("{told}; {line} for {target}").format(
+                    told=told, line=line_words(beside.down_wall_mm, self.desk.system), target=self._target(beside)
+                )
         elif state is ScoopState.NO_LINE:
             told = self.tr("{scoop}: no line yet").format(scoop=scoop.name)
         else:
@@ -116,9 +134,16 @@ class LotCard(QFrame):
             "weigh the powder."
         ).format(scoop=scoop.name, line=line_words(begun.drawn_mm, self.desk.system))
 
-    def _to_wipe_out(self, scoop: Scoop, old: Mark) -> str:
+    def _target(self, beside: LineBeside) -> str:
+        """What a line beside the main one is for."""
+        mass = shown.mass(beside.target_g, self.desk.system)
+        return " = ".join(part for part in (mass, full_scoops_words(beside.full_scoops)) if part)
+
+    def _to_wipe_out(self, scoop: Scoop, old_mm: Sequence[float]) -> str:
         text = self.tr("{scoop} still bears an old line, {line} down the wall: wipe it out, never fill to it.")
-        return text.format(scoop=scoop.name, line=mark_words(old, self.desk.system))
+        if len(old_mm) > 1:
+            text = self.tr("{scoop} still bears old lines, {line} down the wall: wipe them out, never fill to them.")
+        return text.format(scoop=scoop.name, line=lines_words(old_mm, self.desk.system))
 
     def _to_come(self, now: Standing, known: LotStanding, scoop: Scoop, line: LineToCome) -> str:
         """Of a scoop that bears a line for a lot to come: which one is filled to today."""
@@ -126,6 +151,8 @@ class LotCard(QFrame):
         bears_its_own = scoop_state(now, known, scoop.id) is ScoopState.MARKED
         if mark is None or mark.struck_level or not bears_its_own:
             text = self.tr("{scoop} bears the line of lot {next}, {line} down the wall. Do not fill to it yet.")
+        elif besides := lines_beside(now, mark):
+            return self._several_lines(known, scoop, mark, besides, line)
         else:
             text = self.tr(
                 "{scoop} bears two lines. Today fill to that of lot {lot}, {own} down the wall; that of lot {next}, "
@@ -139,6 +166,23 @@ class LotCard(QFrame):
             line=line_words(line.down_wall_mm, self.desk.system),
         )
 
+    def _several_lines(
+        self, known: LotStanding, scoop: Scoop, mark: Mark, besides: Sequence[LineBeside], line: LineToCome
+    ) -> str:
+        system = self.desk.system
+        text = self.tr(
+            "{scoop} bears {count} lines. Today fill to those of lot {lot}, {own} down the wall; that of lot {next}, "
+            "{line} down the wall, holds from its change-over on."
+        )
+        return text.format(
+            scoop=scoop.name,
+            count=2 + len(besides),
+            lot=known.lot.lot_number,
+            own=lines_words([mark.down_wall_mm, *(beside.down_wall_mm for beside in besides)], system),
+            next=line.lot.lot_number,
+            line=line_words(line.down_wall_mm, system),
+        )
+
     def _draw(self, now: Standing) -> None:
         known = now.in_use
         scoops = {scoop.id: scoop for scoop in now.scoops}
@@ -147,18 +191,23 @@ class LotCard(QFrame):
         if known is None or not shown:
             return
         mark = shown[-1]
-        old = line_to_wipe_out(now, known, mark.scoop_id)
+        old_mm = lines_to_wipe_out(now, known, mark.scoop_id)
         follows = next(iter(lines_to_come(now, mark.scoop_id)), None)
         self.drawing.set_system(self.desk.system)
         self.drawing.set_shape(scoops[mark.scoop_id].shape)
+        marked = scoop_state(now, known, mark.scoop_id) is ScoopState.MARKED
+        besides = lines_beside(now, mark) if marked else ()
+        wiped = [FurtherLine(self.tr("Wipe out"), mm, wiped=True) for mm in old_mm[1:]]
+        lines = [FurtherLine(self._target(beside), beside.down_wall_mm) for beside in besides]
+        self.drawing.set_further([*lines, *wiped])
         own_mm = None if mark.struck_level else mark.down_wall_mm
         begun = self._begun(now, known, scoops[mark.scoop_id])
         if begun is not None and begun.drawn_mm is not None:
             self.drawing.set_names(self.tr("New line"), self.tr("Wipe out"))
             self.drawing.set_lines(begun.drawn_mm or None, own_mm, moves=False, wiped=True)
-        elif old is not None:
+        elif old_mm:
             self.drawing.set_names(self.tr("The line"), self.tr("Wipe out"))
-            self.drawing.set_lines(own_mm, old.down_wall_mm, moves=False, wiped=True)
+            self.drawing.set_lines(own_mm, old_mm[0], moves=False, wiped=True)
         else:
             today = self.tr("Today's line") if follows else self.tr("The line")
             self.drawing.set_names(today, self.tr("The next lot's"))

@@ -142,7 +142,7 @@ class ScoopPick(QWidget):
             return False
         # A line that no table counts with is put there by whoever wants it; a label that is asked for anew has it.
         usual = self._desk.settings.now.label_half if offer.use is LineUse.HALF else not offer.line.reckoned
-        usual = usual or offer.planned_since or offer.weighed_in
+        usual = usual or offer.planned_since or offer.weighed_in or offer.on_last_label
         return before.get(offer.target_g, usual)
 
     def _words(self, offer: LineOffer) -> str:

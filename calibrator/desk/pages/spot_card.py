@@ -23,7 +23,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.needs import THIN, bags_off
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
-from calibrator.desk.scoop_lines import ScoopState, lines_to_come, other_lines_mm, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, lines_beside, lines_to_come, other_lines_mm, scoop_state
 from calibrator.desk.speech import day_text
 from calibrator.desk.spots import (
     SpotFacts,
@@ -303,7 +303,10 @@ class SpotCard(QFrame):
         if not self.to_mark.isChecked():
             return []
         told = []
-        if self._now and lines_to_come(self._now, mark.scoop_id):
+        if self._now and lines_beside(self._now, mark):
+            text = self.tr("Several lines are on the scoop: fill to the one for {target}, {line} down the wall.")
+            told.append(text.format(target=self._mass(mark.target_mass_g), line=mark_words(mark, self.desk.system)))
+        elif self._now and lines_to_come(self._now, mark.scoop_id):
             text = self.tr("Two lines are on the scoop: fill to the one {line} down the wall.")
             told.append(text.format(line=mark_words(mark, self.desk.system)))
         if mark.full_scoops > 0:

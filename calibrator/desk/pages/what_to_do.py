@@ -19,12 +19,12 @@ from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
-from calibrator.desk.scoop_lines import is_drawn, line_to_wipe_out
+from calibrator.desk.scoop_lines import is_drawn, lines_to_wipe_out
 from calibrator.desk.sheet_words import chart_words, label_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.spots import SpotNeed
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.desk.words import mark_words, step_words
+from calibrator.desk.words import mark_words, old_lines_words, step_words
 from calibrator.model import Ending, Lot, Mark, Plan, Printed, SheetEnding, new_id
 from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
@@ -171,24 +171,24 @@ class WhatToDo:
         printing = self._go(translate("TodayPage", "&Print the label"), "tables", f"label:{found.lot.id}")
         known = now.lot(found.lot.id)
         assert known is not None
-        old = line_to_wipe_out(now, known, found.scoop.id)
-        told = on_the_scoop(level=found.line.struck_level, wiped=old is not None)
+        old = lines_to_wipe_out(now, known, found.scoop.id)
+        told = on_the_scoop(level=found.line.struck_level, wiped=bool(old))
         done = Do(told, partial(mark_scoop, self.desk, now, known, found.scoop))
-        if found.line.struck_level and old is not None:
+        if found.line.struck_level and old:
             text = translate(
                 "TodayPage",
-                "{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.",
+                "{scoop} is to be struck level for lot {number}. Wipe out {old} and put the label on.",
             )
         elif found.line.struck_level:
             text = translate("TodayPage", "{scoop} is to be struck level for lot {number}. Put the label on.")
         else:
-            text = self._line_text(now, known, found, wiped=old is not None)
+            text = self._line_text(now, known, found, wiped=bool(old))
         system = self.desk.system
         words = text.format(
             scoop=found.scoop.name,
             number=found.lot.lot_number,
             line=mark_words(found.line, system),
-            old=mark_words(old, system) if old else "",
+            old=old_lines_words(old, system),
         )
         return Told(words, (done, printing) if found.labelled else (printing, done))
 
@@ -196,6 +196,11 @@ class WhatToDo:
         """What is to be done on a scoop with a line: one that was filled to in the weigh-in is not to be drawn anew."""
         assert found.line is not None
         assert found.scoop is not None
+        if _bears_it(now, found.line) and wiped:
+            return translate(
+                "TodayPage",
+                "{scoop}: its line stays ({line} down the wall). Wipe out {old} and put the label of lot {number} on.",
+            )
         if _bears_it(now, found.line):
             return translate(
                 "TodayPage", "{scoop}: its line stays ({line} down the wall). Put the label of lot {number} on."
@@ -203,8 +208,8 @@ class WhatToDo:
         if is_drawn(now, known, found.scoop.id) and wiped:
             return translate(
                 "TodayPage",
-                "{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Wipe out the old "
-                "one ({old}) and put the label on.",
+                "{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Wipe out {old} "
+                "and put the label on.",
             )
         if is_drawn(now, known, found.scoop.id):
             return translate(
@@ -215,8 +220,7 @@ class WhatToDo:
         if found.labelled and wiped:
             return translate(
                 "TodayPage",
-                "{scoop}: wipe out the old line, {old} down the wall. Is the line of lot {number} drawn ({line} down "
-                "the wall) and the label on?",
+                "{scoop}: wipe out {old}. Is the line of lot {number} drawn ({line} down the wall) and the label on?",
             )
         if found.labelled:
             return translate(
@@ -225,8 +229,7 @@ class WhatToDo:
         if wiped:
             return translate(
                 "TodayPage",
-                "Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one ({old}), put "
-                "the label on.",
+                "Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out {old}, put the label on.",
             )
         return translate(
             "TodayPage", "Mark {scoop} for lot {number}: draw the line {line} down the wall, put the label on."

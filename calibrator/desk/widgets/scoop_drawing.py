@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Sequence
+
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
@@ -68,6 +71,15 @@ class _View:
         return below[1]
 
 
+@dataclass(frozen=True)
+class FurtherLine:
+    """A line beside those two: what it is called, mm from the rim down the wall, whether it is to be wiped out."""
+
+    name: str
+    down_wall_mm: float
+    wiped: bool = False
+
+
 class ScoopDrawing(QWidget):
     """The cross-section to scale. With lines it tells where they are; without, how large the scoop is."""
 
@@ -80,6 +92,7 @@ class ScoopDrawing(QWidget):
         self._new_mm: float | None = None
         self._old_mm: float | None = None
         self._moves, self._wiped = True, False
+        self._further: tuple[FurtherLine, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self._name_it()
 
@@ -100,6 +113,11 @@ class ScoopDrawing(QWidget):
         how far it is from the old one to the new one; an old one to be `wiped` out is crossed out."""
         self._new_mm, self._old_mm = new_down_wall_mm, old_down_wall_mm
         self._moves, self._wiped = moves, wiped
+        self._name_it()
+
+    def set_further(self, lines: Sequence[FurtherLine]) -> None:
+        """Lines beside the new and the old one, told at the left; one that is not on the wall is left out."""
+        self._further = tuple(lines)
         self._name_it()
 
     def set_names(self, new: str, old: str) -> None:
@@ -127,7 +145,9 @@ class ScoopDrawing(QWidget):
         """What the drawing shows, in words: its accessible name."""
         if self._shape is None:
             return self.tr("No scoop to draw yet")
-        parts = [" ".join(text) for text in (self._new_words(), self._move_words(), self._old_words()) if text]
+        further = ([line.name, self._length(line.down_wall_mm), self.tr("down the wall")] for line in self._shown())
+        told = (self._new_words(), self._move_words(), self._old_words(), *further)
+        parts = [" ".join(text) for text in told if text]
         return ". ".join(parts) or self.tr("Scoop in cross-section")
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -146,8 +166,11 @@ class ScoopDrawing(QWidget):
         painter.setBrush(QColor(t.action_soft))
         painter.drawPolygon(view.powder(inner_height_mm(shape) if new is None else new))
         painter.setBrush(Qt.BrushStyle.NoBrush)
+        for line, level in self._levels():
+            self._paint_further(painter, view, line, level)
         if old is not None:
             self._paint_old(painter, view, old)
+        self._paint_left(painter, view, old)
         if new is not None:
             self._paint_new(painter, view, new)
         if self._moves and new is not None and old is not None:
@@ -182,8 +205,28 @@ class ScoopDrawing(QWidget):
             across = view.right(level) - view.left(level)
             for share in CROSSES:
                 _cross(painter, view.left(level) + across * share)
+
+    def _paint_further(self, painter: QPainter, view: _View, line: FurtherLine, level: float) -> None:
+        t = tokens()
+        painter.setPen(QPen(QColor(t.quiet), 2.5, Qt.PenStyle.DashLine) if line.wiped else _pen(t.mark, 2.0))
+        painter.drawLine(view.left(level) - QPointF(GAP, 0), view.right(level))
+        if line.wiped:
+            painter.setPen(_pen(t.quiet, 2.0))
+            across = view.right(level) - view.left(level)
+            for share in CROSSES:
+                _cross(painter, view.left(level) + across * share)
+
+    def _paint_left(self, painter: QPainter, view: _View, old: float | None) -> None:
+        """What the lines at the left are called, from the rim down, none written over another."""
+        t = tokens()
+        told = [(level, self._further_label(line), t.quiet if line.wiped else t.mark) for line, level in self._levels()]
+        if old is not None:
+            told.append((old, self._old_label(), t.quiet))
         right = view.left(view.outline[-1][0]).x() - 2 * GAP
-        self._paint_words(painter, self._old_label(), QPointF(right, view.left(level).y()), t.quiet, True)
+        told.sort(key=_level_of, reverse=True)
+        middles = _apart([view.left(level).y() for level, *_ in told], [_high(words) for _, words, _ in told])
+        for (_, words, colour), middle in zip(told, middles, strict=True):
+            self._paint_words(painter, words, QPointF(right, middle), colour, True)
 
     def _paint_move(self, painter: QPainter, view: _View, old: float, new: float) -> None:
         start, end = QPointF(view.axis, view.right(old).y()), QPointF(view.axis, view.right(new).y())
@@ -262,7 +305,7 @@ class ScoopDrawing(QWidget):
         return not isinstance(shape, TaperedCup) and narrowest >= _widest([high]) + 4 * GAP
 
     def _paint_words(self, painter: QPainter, words: Told, at: QPointF, colour: str, to_the_left: bool = False) -> None:
-        high = sum(QFontMetricsF(font).lineSpacing() for _, font in words)
+        high = _high(words)
         top = min(max(at.y() - high / 2, MARGIN / 2), self.height() - high - MARGIN / 2)
         painter.setPen(QColor(colour))
         for text, font in words:
@@ -275,7 +318,7 @@ class ScoopDrawing(QWidget):
 
     def _view(self, shape: Shape, with_sizes: bool) -> _View:
         if not with_sizes:
-            left = _beside(self._old_label())
+            left = max(_beside(words) for words in (self._old_label(), *map(self._further_label, self._shown())))
             view = self._fit(shape, left, _beside(self._new_label(moved_told=True)), MARGIN)
             if self._moved_inside(view):
                 return view
@@ -332,6 +375,17 @@ class ScoopDrawing(QWidget):
 
     def _old_label(self) -> Told:
         return self._label(self._names[1], self._old_mm, []) if self._old_words() else []
+
+    def _further_label(self, line: FurtherLine) -> Told:
+        return [(line.name, _font(True)), (self._length(line.down_wall_mm), _font(False))]
+
+    def _levels(self) -> list[tuple[FurtherLine, float]]:
+        """The further lines that are on the wall, with how high above the floor."""
+        levels = ((line, self._level(line.down_wall_mm)) for line in self._further)
+        return [(line, level) for line, level in levels if level is not None]
+
+    def _shown(self) -> list[FurtherLine]:
+        return [line for line, _ in self._levels()]
 
     def _label(self, name: str, down_wall_mm: float | None, more: list[str]) -> Told:
         """The name, the distance large, the same in the other unit; down from where, the drawing shows."""
@@ -400,6 +454,24 @@ def _font(strong: bool) -> QFont:
 def _beside(words: Told) -> float:
     """The room that a label takes beside the wall."""
     return max((QFontMetricsF(font).horizontalAdvance(text) + 2 * GAP for text, font in words), default=GAP)
+
+
+def _high(words: Told) -> float:
+    return sum(QFontMetricsF(font).lineSpacing() for _, font in words)
+
+
+def _level_of(told: tuple[float, Told, str]) -> float:
+    return told[0]
+
+
+def _apart(middles: Sequence[float], heights: Sequence[float]) -> list[float]:
+    """Where labels stand, from the top down, so that each begins beneath the one before; as near as that lets them."""
+    placed: list[float] = []
+    beneath = -math.inf
+    for middle, high in zip(middles, heights, strict=True):
+        placed.append(max(middle, beneath + high / 2))
+        beneath = placed[-1] + high / 2
+    return placed
 
 
 def _widest(words: list[str]) -> float:

@@ -1,0 +1,174 @@
+"""A label's line for another feeding: kept with the print, on the label that follows, told wherever the scoop is."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from answers import Answers, at_noon
+from herd import FIRST_DAY, OZ_G, QT_ML, Herd, group
+from PySide6.QtWidgets import QApplication, QLabel
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.label_lines import LineOffer
+from calibrator.desk.pages.paper_scoops import ScoopPick
+from calibrator.desk.pages.today import TodayPage
+from calibrator.desk.paper_facts import Options
+from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
+from calibrator.desk.scoop_lines import lines_beside, marked
+from calibrator.desk.standing import Standing, standing
+from calibrator.desk.theme import Theme
+from calibrator.model import Ending, Lot, MixingRate, Paper, Printed, RateBasis, SheetEnding, SignOff, new_id
+from calibrator.prints.label_facts import LineUse
+from calibrator.records import Records
+
+DENSITY, DENSER = 10.6 * OZ_G / 665.9, 11.2 * OZ_G / 665.9
+TODAY = FIRST_DAY.date()
+pytestmark = pytest.mark.usefixtures("qapp")
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    made = Herd(records)
+    eight = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=8 * OZ_G, volume_ml=2 * QT_ML)
+    made.plan("Milk", group(9), group(4, "Young", eight))
+    return made
+
+
+@pytest.fixture
+def desk(qapp: QApplication, herd: Herd, answers: Answers) -> Desk:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    return Desk(herd.records, answers, clock=at_noon)
+
+
+@pytest.fixture
+def page(qtbot: QtBot, desk: Desk) -> TodayPage:
+    made = TodayPage(desk)
+    qtbot.addWidget(made)
+    made.resize(1024, 700)
+    made.show()
+    return made
+
+
+def paper_of(herd: Herd, lot_id: str) -> LotPaper:
+    paper = lot_paper(herd.records, herd.farm, lot_id, TODAY)
+    assert paper is not None
+    return paper
+
+
+def asked_for(herd: Herd, desk: Desk, qtbot: QtBot, lot_id: str) -> list[float]:
+    """The lines that a new label of a lot would have, without a touch; oz."""
+    pick = ScoopPick(desk, herd.red)
+    qtbot.addWidget(pick)
+    pick.offer(paper_of(herd, lot_id).offers(herd.red), 0.0)
+    return [round(offer.target_g / OZ_G, 1) for offer in pick.chosen()]
+
+
+def print_label(herd: Herd, signed: SignOff, *ounces: float) -> Printed:
+    """The label with the main line and those for so many ounces."""
+    paper = paper_of(herd, signed.lot_id)
+
+    def wanted(offer: LineOffer) -> bool:
+        return offer.use is LineUse.MAIN or round(offer.target_g / OZ_G, 1) in ounces
+
+    lines = {herd.red.id: tuple(offer for offer in paper.offers(herd.red) if wanted(offer))}
+    job = paper.job(Chosen(Want.LABELS, Options(Paper.LETTER, ("en",)), "", lines, {}), signed.at, "AB")
+    assert job is not None
+    (sheet,) = job.sheets
+    return herd.records.record_print(sheet)
+
+
+def now_on(herd: Herd) -> Standing:
+    return standing(herd.records, herd.farm, TODAY)
+
+
+def mark_it(herd: Herd, lot_id: str) -> None:
+    """Somebody says that the line of a lot is on, and its label."""
+    now = now_on(herd)
+    known = now.lot(lot_id)
+    assert known is not None
+    for lot in marked(now, known, herd.red.id, TODAY):
+        herd.records.keep(lot)
+
+
+def wait_for_it(herd: Herd, signed: SignOff) -> None:
+    herd.records.keep(replace(herd.records.find(Lot, signed.lot_id), waits=True))
+
+
+def text_of(page: TodayPage) -> str:
+    page.reload()
+    QApplication.processEvents()
+    found = (label.text() for label in page.findChildren(QLabel) if label.isVisible())
+    return "\n".join(found).replace("\u00a0", " ")
+
+
+def test_the_records_keep_which_lines_a_label_has(herd: Herd) -> None:
+    signed = herd.sign("A", DENSITY)
+    print_label(herd, signed, 8.0)
+    (sheet,) = herd.records.prints(herd.farm.id)
+    assert sheet.lines is not None
+    assert [round(line.target_mass_g / OZ_G, 1) for line in sheet.lines] == [10.0, 8.0]
+    (mark,) = herd.records.marks(sign_off_id=signed.id)
+    (beside,) = lines_beside(now_on(herd), mark)
+    assert beside.down_wall_mm == sheet.lines[1].down_wall_mm
+
+
+def test_the_label_that_follows_has_the_line_for_another_feeding_too(herd: Herd, desk: Desk, qtbot: QtBot) -> None:
+    signed = herd.sign("A", DENSITY)
+    assert asked_for(herd, desk, qtbot, "") == [10.0]  # nobody asked for it yet
+    first = print_label(herd, signed, 8.0)
+    assert asked_for(herd, desk, qtbot, "") == [10.0, 8.0]
+    following = herd.sign("B", DENSER)
+    assert asked_for(herd, desk, qtbot, following.lot_id) == [10.0, 8.0]
+    anew = herd.sign("A", DENSER, lot=herd.records.find(Lot, signed.lot_id))
+    assert asked_for(herd, desk, qtbot, anew.lot_id) == [10.0, 8.0]
+    print_label(herd, anew)  # it was left out this time
+    assert asked_for(herd, desk, qtbot, anew.lot_id) == [10.0]
+    assert first.lines
+
+
+def test_a_label_thrown_away_puts_no_line_on_the_scoop(herd: Herd, desk: Desk, qtbot: QtBot) -> None:
+    signed = herd.sign("A", DENSITY)
+    spoiled = print_label(herd, signed, 8.0)
+    ending = SheetEnding(
+        id=new_id(), farm_id=herd.farm.id, print_id=spoiled.id, ending=Ending.SPOILED, at=signed.at, by="AB"
+    )
+    herd.records.end_sheet(ending)
+    (mark,) = herd.records.marks(sign_off_id=signed.id)
+    assert lines_beside(now_on(herd), mark) == ()
+    assert asked_for(herd, desk, qtbot, "") == [10.0]
+
+
+def test_today_tells_and_draws_every_line_and_which_one_a_spot_fill_is_filled_to(herd: Herd, page: TodayPage) -> None:
+    signed = herd.sign("A", DENSITY)
+    print_label(herd, signed, 8.0)
+    mark_it(herd, signed.lot_id)
+    told = text_of(page)
+    assert "Red scoop: 1/4 in down the wall for 10.0 oz; 15/16 in for 8.0 oz" in told
+    assert "Several lines are on the scoop: fill to the one for 10.0 oz, 1/4 in down the wall." in told
+    assert page.lot_card.drawing.words() == (
+        "The line 1/4 in (6 mm) down the wall. 8.0 oz 15/16 in (24 mm) down the wall"
+    )
+    following = herd.sign("B", DENSER)
+    wait_for_it(herd, following)
+    assert "Red scoop bears 3 lines. Today fill to those of lot A, 1/4 in and 15/16 in down the wall; that of" in (
+        text_of(page)
+    )
+
+
+def test_the_old_line_for_another_feeding_is_to_be_wiped_out_too(herd: Herd, page: TodayPage) -> None:
+    signed = herd.sign("A", DENSITY)
+    print_label(herd, signed, 8.0)
+    mark_it(herd, signed.lot_id)
+    following = herd.sign("B", DENSER)
+    herd.records.keep(replace(herd.records.find(Lot, following.lot_id), scoops_marked=(), fed_from=TODAY))
+    told = text_of(page)
+    assert "the old lines (1/4 in and 15/16 in)" in told
+    assert "Red scoop still bears old lines, 1/4 in and 15/16 in down the wall: wipe them out" in told
+    assert page.lot_card.drawing.words().count("Wipe out") == 2
+    print_label(herd, following, 8.0)
+    assert "the old lines (1/4 in and 15/16 in)" in text_of(page)
+    mark_it(herd, following.lot_id)
+    assert "old line" not in text_of(page)
