@@ -4657,6 +4657,10 @@ entre {low} y {high}
         <translation>{scoop}: sin línea, {target}</translation>
     </message>
     <message>
+        <source>{told}; {line} for {target}</source>
+        <translation>{told}; a {line} para {target}</translation>
+    </message>
+    <message>
         <source>{scoop}: no line yet</source>
         <translation>{scoop}: todavía sin línea</translation>
     </message>
@@ -4677,12 +4681,20 @@ entre {low} y {high}
         <translation>{scoop} todavía lleva una línea anterior, a {line} del borde: bórrela; nunca llene hasta ella.</translation>
     </message>
     <message>
+        <source>{scoop} still bears old lines, {line} down the wall: wipe them out, never fill to them.</source>
+        <translation>{scoop} todavía lleva líneas anteriores, a {line} del borde: bórrelas; nunca llene hasta ellas.</translation>
+    </message>
+    <message>
         <source>{scoop} bears the line of lot {next}, {line} down the wall. Do not fill to it yet.</source>
         <translation>{scoop} lleva la línea del lote {next}, a {line} del borde. Todavía no llene hasta esa línea.</translation>
     </message>
     <message>
         <source>{scoop} bears two lines. Today fill to that of lot {lot}, {own} down the wall; that of lot {next}, {line} down the wall, holds from its change-over on.</source>
         <translation>{scoop} lleva dos líneas. Hoy llene hasta la del lote {lot}, a {own} del borde; la del lote {next}, a {line} del borde, sirve desde el cambio de lote.</translation>
+    </message>
+    <message>
+        <source>{scoop} bears {count} lines. Today fill to those of lot {lot}, {own} down the wall; that of lot {next}, {line} down the wall, holds from its change-over on.</source>
+        <translation>{scoop} lleva {count} líneas. Hoy llene hasta las del lote {lot}, a {own} del borde; la del lote {next}, a {line} del borde, sirve desde el cambio de lote.</translation>
     </message>
     <message>
         <source>Wipe out</source>
@@ -10346,6 +10358,10 @@ entre {low} y {high}
         <translation>Solo al ras, hasta que se firme la pesada en curso.</translation>
     </message>
     <message>
+        <source>Several lines are on the scoop: fill to the one for {target}, {line} down the wall.</source>
+        <translation>La medida lleva varias líneas: llene hasta la de {target}, a {line} del borde.</translation>
+    </message>
+    <message>
         <source>Two lines are on the scoop: fill to the one {line} down the wall.</source>
         <translation>La medida lleva dos líneas: llene hasta la de {line} del borde.</translation>
     </message>
@@ -12291,10 +12307,6 @@ Sign off all the same? The record will say so.</source>
         <translation>El lote {lot} tiene que estar pesado para entonces.</translation>
     </message>
     <message>
-        <source>{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.</source>
-        <translation>Con el lote {number}, {scoop} se usa al ras. Borre la línea anterior y pegue la etiqueta.</translation>
-    </message>
-    <message>
         <source>{scoop} is to be struck level for lot {number}. Put the label on.</source>
         <translation>Con el lote {number}, {scoop} se usa al ras. Pegue la etiqueta.</translation>
     </message>
@@ -12303,24 +12315,12 @@ Sign off all the same? The record will say so.</source>
         <translation>{scoop}: su línea se queda (a {line} del borde). Ponga la etiqueta del lote {number}.</translation>
     </message>
     <message>
-        <source>{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Wipe out the old one ({old}) and put the label on.</source>
-        <translation>{scoop}: la línea del lote {number} está trazada desde su pesada, a {line} del borde. Borre la anterior ({old}) y ponga la etiqueta.</translation>
-    </message>
-    <message>
         <source>{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Go over it with a pen that lasts and put the label on.</source>
         <translation>{scoop}: la línea del lote {number} está trazada desde su pesada, a {line} del borde. Repásela con un marcador que no se borre y ponga la etiqueta.</translation>
     </message>
     <message>
-        <source>{scoop}: wipe out the old line, {old} down the wall. Is the line of lot {number} drawn ({line} down the wall) and the label on?</source>
-        <translation>{scoop}: borre la línea anterior, a {old} del borde. ¿Está trazada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
-    </message>
-    <message>
         <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
         <translation>{scoop}: ¿ya está trazada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
-    </message>
-    <message>
-        <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one ({old}), put the label on.</source>
-        <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, borre la anterior ({old}) y ponga la etiqueta.</translation>
     </message>
     <message>
         <source>Lot {number} is weighed in; change over when lot {old} is finished.</source>
@@ -12393,6 +12393,26 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>&amp;Print the label</source>
         <translation>&amp;Imprimir la etiqueta</translation>
+    </message>
+    <message>
+        <source>{scoop} is to be struck level for lot {number}. Wipe out {old} and put the label on.</source>
+        <translation>Con el lote {number}, {scoop} se usa al ras. Borre {old} y pegue la etiqueta.</translation>
+    </message>
+    <message>
+        <source>{scoop}: its line stays ({line} down the wall). Wipe out {old} and put the label of lot {number} on.</source>
+        <translation>{scoop}: su línea se queda (a {line} del borde). Borre {old} y ponga la etiqueta del lote {number}.</translation>
+    </message>
+    <message>
+        <source>{scoop}: the line of lot {number} is drawn since its weigh-in, {line} down the wall. Wipe out {old} and put the label on.</source>
+        <translation>{scoop}: la línea del lote {number} está trazada desde su pesada, a {line} del borde. Borre {old} y ponga la etiqueta.</translation>
+    </message>
+    <message>
+        <source>{scoop}: wipe out {old}. Is the line of lot {number} drawn ({line} down the wall) and the label on?</source>
+        <translation>{scoop}: borre {old}. ¿Está trazada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
+    </message>
+    <message>
+        <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out {old}, put the label on.</source>
+        <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, borre {old} y ponga la etiqueta.</translation>
     </message>
     <message>
         <source>It &amp;stays</source>
@@ -14538,6 +14558,18 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>to the line</source>
         <translation>hasta la línea</translation>
+    </message>
+    <message>
+        <source>{lines} and {last}</source>
+        <translation>{lines} y {last}</translation>
+    </message>
+    <message>
+        <source>the old line ({lines})</source>
+        <translation>la línea anterior ({lines})</translation>
+    </message>
+    <message>
+        <source>the old lines ({lines})</source>
+        <translation>las líneas anteriores ({lines})</translation>
     </message>
     <message>
         <source>{count} struck at the rim + 1 to the line</source>
