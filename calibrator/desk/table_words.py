@@ -22,7 +22,6 @@ from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 _MANY, _MUCH, _MUCH_ML = 18, 0.188, 336_665.0  # as long in words as any: 88 gal 3 3/4 qt
-_LARGE_G = 8504.0  # 18 lb 12.0 oz
 
 
 @dataclass(frozen=True)
@@ -62,15 +61,15 @@ def portions_text(line: SheetLine, to: Telling) -> str:
     """In which portions a batch's powder is weighed, and why; blank where the scale weighs it at once."""
     if line.portions is None:
         return ""
-    most = show_mass(most_at_once_g(to.capacity_g), to.system, decimal_comma=decimal_comma())
-    return _portioned(line.batches, line.portions.count, powder_text(line.portions.each_g, to), most)
+    return _portioned(line.batches, line.portions.count, line.portions.each_g, to)
 
 
-def _portioned(batches: int, count: int, amount: str, most: str) -> str:
+def _portioned(batches: int, count: int, each_g: float, to: Telling) -> str:
     words = translate("TableWords", "weigh {count} × {amount} (scale: at most {most} + pail)")
     if batches > 1:
         words = translate("TableWords", "weigh each batch as {count} × {amount} (scale: at most {most} + pail)")
-    return words.format(count=count, amount=_held(amount), most=_held(most))
+    most = show_mass(most_at_once_g(to.capacity_g), to.system, decimal_comma=decimal_comma())
+    return words.format(count=count, amount=_held(powder_text(each_g, to)), most=_held(most))
 
 
 def heavy_text(capacity_g: float, to: Telling) -> str:
@@ -264,8 +263,9 @@ def longest_notes(to: Telling) -> tuple[str, str]:
 
 
 def longest_portions(to: Telling) -> str:
-    """As much as is told beneath today's powder of a batch that the scale does not weigh at once."""
-    return _portioned(_MANY, _MANY, powder_text(_LARGE_G, to), powder_text(_LARGE_G, to))
+    """As much as is told beneath today's powder of a batch that the scale does not weigh at once; a scale's capacity
+    is known then."""
+    return _portioned(_MANY, _MANY, most_at_once_g(to.capacity_g), to)
 
 
 def _held(figure: str) -> str:
