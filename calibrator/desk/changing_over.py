@@ -37,6 +37,16 @@ def ask_change_over(desk: Desk, now: Standing, question: str, act: Callable[[boo
     desk.ask.confirm(told, stay, partial(act, False), gone)
 
 
+def fed_from_now_on(number: str, old: str) -> str:
+    """What a change-over now means for the feedings, and for all that is made by a lot."""
+    text = translate(
+        "ChangeOver",
+        "Lot {number} will be fed from the next feeding on. From then its lines, labels and wall charts hold, "
+        "those of lot {old} no more.",
+    )
+    return text.format(number=number, old=old)
+
+
 def left_question(old: Lot, packages: float | None) -> str:
     """Whether any is left of a lot that is fed no more, in bags where whole ones are; None where nobody can tell."""
     asked = translate("ChangeOver", "Is any of lot {old} left?")

@@ -54,10 +54,14 @@ class _Counted(QObject):
         return self.tr("%n calves", "", count)
 
     def charts_out_of_date(self, count: int) -> str:
-        return self.tr("%n wall charts are out of date: {sheets}.", "", count)
+        return self.tr("The wall charts of {name} (print no. {numbers}) are out of date.", "", count)
 
     def lot_sheets_out_of_date(self, count: int) -> str:
-        return self.tr("%n lot sheets are out of date, the lot was weighed in anew: {sheets}.", "", count)
+        return self.tr(
+            "The lot sheets of lot {name} (print no. {numbers}) are out of date: the lot was weighed in anew.",
+            "",
+            count,
+        )
 
     def days(self, count: int) -> str:
         return self.tr("%n days", "", count)

@@ -22,13 +22,24 @@ translate = QCoreApplication.translate
 
 
 def outdated_words(records: Records, sheets: Sequence[Printed]) -> str:
-    """ "2 wall charts are out of date: Milk (wall chart, print no. 3), …" for sheets of one kind."""
-    told = ", ".join(sheet_words(records, sheet) for sheet in sheets)
+    """ "The wall chart of Milk (print no. 3) is out of date. …" for sheets of one kind, a sentence for each plan or
+    lot."""
     by_kind = {
         PrintKind.WALL_CHART: counted.charts_out_of_date,
         PrintKind.LOT_SHEET: counted.lot_sheets_out_of_date,
     }
-    return by_kind[sheets[0].kind](len(sheets)).format(sheets=told)
+    numbers: dict[str, list[str]] = {}
+    for sheet in sheets:
+        numbers.setdefault(_whose(records, sheet), []).append(str(sheet.number))
+    text = by_kind[sheets[0].kind]
+    return " ".join(text(len(own)).format(name=name, numbers=", ".join(own)) for name, own in numbers.items())
+
+
+def _whose(records: Records, sheet: Printed) -> str:
+    """The plan of a chart, the lot of any other sheet."""
+    if sheet.kind is PrintKind.WALL_CHART:
+        return records.find(Plan, sheet.plan_id).name if sheet.plan_id else "–"
+    return records.find(Lot, sheet.lot_id).lot_number
 
 
 def chart_words(now: Standing, found: ChartFault, lot: Lot) -> str:

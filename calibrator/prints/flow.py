@@ -75,11 +75,14 @@ class Flow:
         self._y += 1.6
 
     def paragraph(self, text: str) -> None:
+        self._take(self.height_of(text))
         body = self._sheet.body
-        lines = wrap(text, body.width_mm, _BODY)
-        self._take(len(lines) * _BODY * _LEADING + 1.0)
-        fitted = Fitted(tuple(lines), _BODY)
+        fitted = Fitted(tuple(wrap(text, body.width_mm, _BODY)), _BODY)
         self._y = self._sheet.lines(fitted, body.x_mm, self._y + 0.6, leading=_LEADING) + 0.8
+
+    def height_of(self, text: str) -> float:
+        """What a paragraph takes, mm."""
+        return len(wrap(text, self._sheet.body.width_mm, _BODY)) * _BODY * _LEADING + 1.4
 
     def picture(self, height_mm: float, draw: Callable[[Sheet, Box], None]) -> None:
         """A drawing over the whole width."""
@@ -87,10 +90,6 @@ class Flow:
         body = self._sheet.body
         draw(self._sheet, Box(body.x_mm, self._y, body.width_mm, height_mm))
         self._y += height_mm
-
-    def together(self, height_mm: float) -> None:
-        """What follows stays on one page as far as so much."""
-        self._take(height_mm)
 
     def signature(self, told: str) -> None:
         """A line to sign on, and what stands below it."""

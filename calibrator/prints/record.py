@@ -55,18 +55,21 @@ def _sections(flow: Flow, teller: Teller) -> None:
     if facts.level is not None:
         _budget(flow, teller, say(words.BUDGET), facts.level.budget)
     _budget(flow, teller, say(words.DENSITY_BUDGET), facts.density_budget)
-    flow.heading(say(words.WHAT_IT_MEANS), 40.0)
-    for tongue in teller.said.tongues:
-        flow.paragraph(decision(tongue))
-        for phrase in (words.COVERAGE, words.VALIDITY):
-            flow.paragraph(tongue(phrase))
+    meant = [
+        told
+        for tongue in teller.said.tongues
+        for told in (decision(tongue), tongue(words.COVERAGE), tongue(words.VALIDITY))
+    ]
+    # Nobody signs a page that tells of nothing.
+    flow.heading(say(words.WHAT_IT_MEANS), sum(map(flow.height_of, meant)) + _SIGNED_MM)
+    for told in meant:
+        flow.paragraph(told)
     _signed(flow, teller)
 
 
 def _signed(flow: Flow, teller: Teller) -> None:
     signed = teller.facts.sign_off
     who = plain(signed.by)
-    flow.together(_SIGNED_MM)
     flow.paragraph(teller.said.joined(lambda t: t(words.SIGNED).format(date=t.moment(signed.at), who=who), " / "))
     flow.paragraph(
         teller.said.tongues[0](words.VERSIONS).format(
@@ -110,7 +113,7 @@ def _line_rows(teller: Teller) -> list[TableRow]:
 
 def _fills(flow: Flow, teller: Teller) -> None:
     facts = teller.facts
-    flow.heading(teller.say(words.FILLS), 24.0)
+    flow.heading(teller.say(words.FILLS))
     flow.table(_fill_columns(teller), _fill_rows(facts.fills, teller))
     if facts.spot_fills:
         flow.heading(teller.say(words.SPOT_FILLS), 24.0)
@@ -120,16 +123,16 @@ def _fills(flow: Flow, teller: Teller) -> None:
 def _fill_columns(teller: Teller) -> tuple[TableColumn, ...]:
     say = teller.say
     return (
-        TableColumn(say(words.COLUMN_NUMBER), 1.0, _END),
+        TableColumn(say(words.COLUMN_NUMBER), 0.9, _END),
         TableColumn(say(words.COLUMN_BAG), 1.1, _END),
-        TableColumn(say(words.COLUMN_WAY), 2.4),
-        TableColumn(say(words.COLUMN_SCOOPFULS), 1.4, _END),
-        TableColumn(say(words.COLUMN_TYPED), 2.2, _END),
+        TableColumn(say(words.COLUMN_WAY), 2.1),
+        TableColumn(say(words.COLUMN_SCOOPFULS), 1.3, _END),
+        TableColumn(say(words.COLUMN_TYPED), 1.9, _END),
         TableColumn(say(words.COLUMN_GRAMS), 1.7, _END),
-        TableColumn(say(words.COLUMN_LINE), 1.6, _END),
-        TableColumn(say(words.COLUMN_WHO), 1.4),
-        TableColumn(say(words.COLUMN_WHEN), 2.8),
-        TableColumn(say(words.NOTE), 3.2),
+        TableColumn(say(words.COLUMN_LINE), 1.7, _END),
+        TableColumn(say(words.COLUMN_WHO), 1.3),
+        TableColumn(say(words.COLUMN_WHEN), 3.6),  # day and time on one line
+        TableColumn(say(words.NOTE), 2.5),
     )
 
 

@@ -30,8 +30,10 @@ from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.verify import JUDGED_LEVEL
 from calibrator.units import (
     Kind,
+    NotUnderstood,
     density_unit,
     edit_text,
+    read,
     show_both,
     show_density,
     show_estimate,
@@ -277,10 +279,19 @@ def _verdict(value: str, t: Tongue) -> str:
 
 def _both_typed(typed: str, mass_g: float) -> str:
     """As typed, with the grams where it was another unit: to four digits, for no kitchen scale tells more."""
-    if typed.rstrip().endswith("g"):
-        return plain(typed)  # grams or kilograms already
+    if typed and _in_grams(typed):
+        return plain(typed)
     grams = show_mass(mass_g, UnitSystem.METRIC) if mass_g >= _KG_G else f"{mass_g:.4g} g"
     return f"{plain(typed)} ({grams})" if typed else grams
+
+
+def _in_grams(typed: str) -> bool:
+    """Whether grams or kilograms were typed, in whatever words."""
+    try:
+        found = read(typed, Kind.MASS, UnitSystem.FARM)
+    except NotUnderstood:
+        return False
+    return found.unit in ("g", "kg")
 
 
 def _sizes_mm(shape: Shape) -> tuple[float, ...]:

@@ -389,17 +389,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n wall charts are out of date: {sheets}.</source>
+        <source>The wall charts of {name} (print no. {numbers}) are out of date.</source>
         <translation>
-            <numerusform>%n wall chart is out of date: {sheets}.</numerusform>
-            <numerusform>%n wall charts are out of date: {sheets}.</numerusform>
+            <numerusform>The wall chart of {name} (print no. {numbers}) is out of date.</numerusform>
+            <numerusform>The wall charts of {name} (print no. {numbers}) are out of date.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</source>
+        <source>The lot sheets of lot {name} (print no. {numbers}) are out of date: the lot was weighed in anew.</source>
         <translation>
-            <numerusform>%n lot sheet is out of date, the lot was weighed in anew: {sheets}.</numerusform>
-            <numerusform>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</numerusform>
+            <numerusform>The lot sheet of lot {name} (print no. {numbers}) is out of date: the lot was weighed in anew.</numerusform>
+            <numerusform>The lot sheets of lot {name} (print no. {numbers}) are out of date: the lot was weighed in anew.</numerusform>
         </translation>
     </message>
 </context>

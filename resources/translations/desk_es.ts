@@ -844,6 +844,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Cambiar; ya no queda nada</translation>
     </message>
     <message>
+        <source>Lot {number} will be fed from the next feeding on. From then its lines, labels and wall charts hold, those of lot {old} no more.</source>
+        <translation>El lote {number} se usará a partir de la próxima toma. Desde entonces valen sus líneas, etiquetas y tablas de pared; las del lote {old} ya no.</translation>
+    </message>
+    <message>
         <source>Was the last of lot {number} fed?</source>
         <translation>¿Ya se usó lo último del lote {number}?</translation>
     </message>
@@ -2089,7 +2093,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Strike a scoop level</source>
-        <translation>Rasar una medida</translation>
+        <translation>Rase una medida</translation>
     </message>
     <message>
         <source>Stir the powder up a little, dip, and lift the scoop heaped.</source>
@@ -2149,15 +2153,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>Draw the water first and measure its temperature.</source>
-        <translation>Primero el agua: sáquela y mida su temperatura.</translation>
+        <translation>Primero el agua: sírvala y mida su temperatura.</translation>
     </message>
     <message>
         <source>Powder on the water, whisk until no lumps are left, do not whip froth into it.</source>
         <translation>El polvo sobre el agua; bata hasta que no queden grumos, sin hacer espuma.</translation>
     </message>
     <message>
-        <source>Read the level, and check the mix: refractometer or a weighed jug.</source>
-        <translation>Lea el nivel y revise la mezcla: con refractómetro o pesando una jarra.</translation>
+        <source>Read the level, and check the mix: refractometer, hydrometer or a weighed jug.</source>
+        <translation>Lea el nivel y revise la mezcla: con refractómetro, con densímetro o pesando una jarra.</translation>
     </message>
     <message>
         <source>Hot water scalds: over 120 °F (49 °C) it burns skin in minutes, hotter in seconds. Feed at the temperature on the product&apos;s label. With young or sick calves ask your veterinarian.</source>
@@ -5517,6 +5521,10 @@ entre {low} y {high}
     <message>
         <source>Lot {number} is no longer finished.</source>
         <translation>El lote {number} ya no está terminado.</translation>
+    </message>
+    <message>
+        <source>Its line comes on the scoop again, and its chart up: Today asks for both.</source>
+        <translation>Su línea vuelve a la medida y su tabla a la pared: Hoy pide las dos cosas.</translation>
     </message>
     <message>
         <source>Lot {number} is entered already.</source>
@@ -12275,10 +12283,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Cambiar de lo&amp;te</translation>
     </message>
     <message>
-        <source>Lot {number} will be fed from the next feeding on. From then its lines, labels and wall charts hold, those of lot {old} no more.</source>
-        <translation>El lote {number} se usará a partir de la próxima toma. Desde entonces valen sus líneas, etiquetas y tablas de pared; las del lote {old} ya no.</translation>
-    </message>
-    <message>
         <source>The weigh-in of lot {number} stands at this step: {step}.</source>
         <translation>La pesada del lote {number} está en este paso: {step}.</translation>
     </message>
@@ -14746,17 +14750,17 @@ Sign off all the same? The record will say so.</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n wall charts are out of date: {sheets}.</source>
+        <source>The wall charts of {name} (print no. {numbers}) are out of date.</source>
         <translation>
-            <numerusform>%n tabla de pared ya no sirve: {sheets}.</numerusform>
-            <numerusform>%n tablas de pared ya no sirven: {sheets}.</numerusform>
+            <numerusform>La tabla de pared de {name} (impreso n.º {numbers}) ya no sirve.</numerusform>
+            <numerusform>Las tablas de pared de {name} (impresos n.º {numbers}) ya no sirven.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</source>
+        <source>The lot sheets of lot {name} (print no. {numbers}) are out of date: the lot was weighed in anew.</source>
         <translation>
-            <numerusform>%n hoja del lote ya no sirve, el lote se pesó otra vez: {sheets}.</numerusform>
-            <numerusform>%n hojas del lote ya no sirven, el lote se pesó otra vez: {sheets}.</numerusform>
+            <numerusform>La hoja del lote {name} (impreso n.º {numbers}) ya no sirve: el lote se pesó otra vez.</numerusform>
+            <numerusform>Las hojas del lote {name} (impresos n.º {numbers}) ya no sirven: el lote se pesó otra vez.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

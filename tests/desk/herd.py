@@ -107,6 +107,7 @@ class Herd:
         lot: Lot | None = None,
         target_typed: str = "",
         check_reading_g: float | None = None,
+        humidity_pct: float | None = None,
     ) -> SignOff:
         """Weigh in and sign off a lot (a new one unless given), three weeks after the one before; the check weight is
         of 500 g, where there is one."""
@@ -125,6 +126,7 @@ class Herd:
                 id=new_id(), farm_id=self.farm.id, lot_id=lot.id, started_at=at, scoop_id=scoop.id,
                 scale_id=self.scale.id, target_mass_g=10 * OZ_G, target_typed=target_typed,
                 check_nominal_g=check_reading_g and 500.0, check_reading_g=check_reading_g,
+                room_humidity_pct=humidity_pct,
             )
         )  # fmt: skip
         for number, off in enumerate((-0.01, 0.004, 0.006, -0.004, 0.008, 0.002, -0.003, -0.003)):

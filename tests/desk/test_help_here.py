@@ -55,6 +55,23 @@ def test_f1_at_the_fills_tells_how_a_scoop_is_struck(window: Window, qtbot: QtBo
     qtbot.waitUntil(lambda: seen(page, "Strike a scoop level"))
 
 
+@pytest.mark.parametrize("title", ["Batch", "Rate", "Brix calibration", "Mix a batch"])
+def test_what_stands_last_in_the_help_comes_to_the_top_too(window: Window, qtbot: QtBot, title: str) -> None:
+    """Or nobody could tell which of the words at its end is meant."""
+    window.resize(1024, 700)
+    window.show_page("help", title)
+    page = window.current_page
+    assert isinstance(page, HelpPage)
+    qtbot.waitUntil(lambda: seen(page, title))
+
+
+def test_f1_tells_of_the_paper_that_is_to_be_printed(window: Window) -> None:
+    window.show_page("tables", "label:")
+    assert window.current_page.help_title() == "Line, or fill mark"
+    window.show_page("tables", "sheet:")
+    assert window.current_page.help_title() == "Sign-off"
+
+
 @pytest.mark.parametrize("tab", [0, 1, 2])
 def test_escape_goes_back_to_the_field_that_was_left(window: Window, qtbot: QtBot, tab: int) -> None:
     weigh_in = at_level_fills(window)

@@ -486,7 +486,7 @@ def test_density_is_told_in_the_farms_unit_under_its_heading(page: LotsPage, yar
     assert page.model.headerData(5, across, head) == ("Density ±, oz/qt" if metric else "Density ±, g/mL")
 
 
-def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPage, yard: Yard) -> None:
+def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPage, yard: Yard, answers: Any) -> None:
     first, second = weighed_lot(yard, "A1"), weighed_lot(yard, "B2")
     page.reload()
     page.open(first.id)
@@ -508,6 +508,10 @@ def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPag
     page.open(first.id)
     assert page.weigh_button.text() == "We&igh in again …"  # in its place whatever the lot has come to
     page.use_button.click()  # what is left of it is fed without calling it finished first
+    asked = answers.asked[-1]
+    assert asked.startswith("Lot A1 will be fed from the next feeding on. From then its lines, labels and wall charts")
+    assert "those of lot B2 no more. Its line comes on the scoop again, and its chart up" in asked
+    assert "lot B2 are left" in asked or "lot B2 left?" in asked
     assert states() == ["in_use", "left_over"]  # its day stays: what was begun is not unbegun
     page.reload()
     page.open(first.id)

@@ -84,6 +84,17 @@ def cells(page: SeasonPage, number: int) -> dict[str, str]:
     return {name: model.data(model.index(number, column)) for column, name in enumerate(FIELDS)}
 
 
+def test_of_too_few_lots_no_cause_has_a_picture_but_the_sentence_why(
+    shown: Callable[[], SeasonPage], herd: Herd
+) -> None:
+    """A single point on an axis from 44.6 to 45.4 % tells nothing."""
+    herd.sign("25-1103C", 0.5, humidity_pct=45.0)
+    page = shown()
+    page.why.table.selectRow(0)
+    assert page.why.sentence.text() == "Room humidity at weigh-in: cannot tell. It takes five lots or more."
+    assert not page.why.plot.isVisibleTo(page.why)
+
+
 def test_an_empty_season_says_what_will_stand_here_in_every_part(shown: Callable[[], SeasonPage]) -> None:
     page = shown()
     assert "first sign-off" in page.happened.meaning.text()

@@ -10,13 +10,17 @@ from keys import mnemonics, tab_through
 from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtWidgets import QApplication, QLabel, QWidget
 from pytestqt.qtbot import QtBot
+from speaking import speaking
 from yard import NOON, Yard
 
 from calibrator.desk.context import Desk
+from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.today import TodayPage, WaitingRow
+from calibrator.desk.sheet_words import outdated_words
 from calibrator.desk.spots import read_spots, spot_findings
+from calibrator.desk.standing import standing
 from calibrator.desk.window import Window
 from calibrator.model import BagCount, Ending, Fill, FillWay, Lot, Mark, Plan, PrintKind, SignOff, Step, new_id
 from calibrator.records import Records
@@ -163,7 +167,7 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     assert words(page) == [
         "Red: its line stays (11/16 in down the wall). Put the label of lot B on.",
         "Blue still bears the line of lot A; lot B is in use.",
-        "1 wall chart is out of date: wall chart (wall chart, print no. 2).",  # the plural stands until a language is
+        "The wall chart of – (print no. 2) is out of date.",  # the plural stands until a language is
         "To mix today: no plan yet. From one come the batch tables and the wall chart.",
     ]
     with qtbot.waitSignal(empty_desk.go_to) as asked:
@@ -281,7 +285,13 @@ def test_of_several_old_sheets_only_those_chosen_are_taken_out(page: TodayPage, 
     for scoop in (yard.red, yard.blue):
         yard.sign(lot, scoop)
     page.reload()
-    assert row_with(page, "weighed in anew: Red (lot sheet, print no. 1), Blue (lot sheet, print no. 2).")
+    with speaking("en"):
+        assert (
+            _outdated(yard) == "The lot sheets of lot A (print no. 1, 2) are out of date: the lot was weighed in anew."
+        )
+    with speaking("es"):
+        told = "Las hojas del lote A (impresos n.º 1, 2) ya no sirven: el lote se pesó otra vez."
+        assert _outdated(yard) == told
     row_with(page, "weighed in anew").buttons[1].click()
     asked = page.what_to_do.down_dialog
     assert asked is not None
@@ -289,7 +299,14 @@ def test_of_several_old_sheets_only_those_chosen_are_taken_out(page: TodayPage, 
     asked.initials.setText("KL")
     asked.boxes[1].click()
     asked.keep.click()
-    assert row_with(page, "weighed in anew: Red (lot sheet, print no. 1).")
+    with speaking("en"):
+        assert _outdated(yard) == "The lot sheet of lot A (print no. 1) is out of date: the lot was weighed in anew."
+    with speaking("es"):
+        assert _outdated(yard) == "La hoja del lote A (impreso n.º 1) ya no sirve: el lote se pesó otra vez."
+
+
+def _outdated(yard: Yard) -> str:
+    return outdated_words(yard.records, outdated_sheets(standing(yard.records, yard.farm), PrintKind.LOT_SHEET))
 
 
 def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, page: TodayPage, yard: Yard) -> None:

@@ -749,8 +749,8 @@ def test_ready_cut_labels_begin_after_the_used_ones() -> None:
 def test_a_lot_sheet_numbers_the_fills_that_stand() -> None:
     cells = list(texts(lot_sheet(record())))
     of_the_struck = cells[[cell.text for cell in cells].index("(400.86)") - 5]
-    below_one_another = [cell.text for cell in cells if cell.x_mm == of_the_struck.x_mm]
-    assert below_one_another[:6] == ["No.", "1", "2", "3", "–", "4"]
+    below_one_another = [cell.text for cell in cells if cell.x_mm == of_the_struck.x_mm and cell.text != "No."]
+    assert below_one_another[:5] == ["1", "2", "3", "–", "4"]
 
 
 def test_a_lot_sheet_holds_every_fill_and_what_it_rests_on() -> None:
@@ -972,3 +972,28 @@ def test_evening_at_the_line_is_not_told_as_striking_at_the_rim() -> None:
         assert ("struck at the rim" in shown) or ("al ras del borde" in shown)
         assert "level" not in shown.lower()
         assert ("Even it at the line" in shown) or ("Emparéjela en la línea" in shown)
+
+
+def test_a_lot_sheet_tells_day_and_time_on_one_line_and_has_no_page_of_a_signature_alone() -> None:
+    late = tuple(replace(fill, at=fill.at.replace(month=9, day=28, hour=22)) for fill in record(8).fills)
+    for paper in Paper:
+        for language in ("en", "es"):
+            made = lot_sheet(replace(record(8), fills=late, paper=paper, languages=(language,)))
+            lines = [text.text for text in texts(made)]
+            when = [line for line in lines if line.startswith(("Sep 28, 2026", "28 sept 2026"))]
+            assert len(when) == len(late)
+            assert all(":" in line for line in when), when
+            assert len(made.pages) == 2
+    for fills in range(8, 40):
+        last = [item.text for item in lot_sheet(record(fills)).pages[-1].items if isinstance(item, Text)]
+        assert {"What these figures mean", "Signature"} <= set(last)
+
+
+@pytest.mark.parametrize(
+    ("typed", "mass_g", "shown"),
+    [("5 kilos", 5000.0, "5 kilos"), ("5000 gramos", 5000.0, "5000 gramos"), ("11 lb", 4990.0, "11 lb (4.99 kg)")],
+)
+def test_a_weight_typed_in_grams_by_any_word_is_told_once(typed: str, mass_g: float, shown: str) -> None:
+    scale = replace(record().scale, capacity_typed=typed, capacity_g=mass_g)
+    lines = [text.text for text in texts(lot_sheet(record(scale=scale)))]
+    assert shown in lines

@@ -121,7 +121,10 @@ def mixing() -> Handiwork:
                 "whisk",
                 translate("Hands", "Powder on the water, whisk until no lumps are left, do not whip froth into it."),
             ),
-            Move("eye_level", translate("Hands", "Read the level, and check the mix: refractometer or a weighed jug.")),
+            Move(
+                "eye_level",
+                translate("Hands", "Read the level, and check the mix: refractometer, hydrometer or a weighed jug."),
+            ),
         ),
         translate(
             "Hands",

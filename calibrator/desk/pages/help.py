@@ -84,7 +84,6 @@ class HelpPage(Page):
         topic = next((topic for topic in self._topics if topic.title == thing_id), None)
         if topic is not None:
             self._open(topic)
-            QTimer.singleShot(0, self, partial(self._bring_up, topic))  # a page new in view has its width by then
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape first lets go of what is looked for; the window takes the next one."""
@@ -136,6 +135,7 @@ class HelpPage(Page):
         self.finder.clear()
         self.tabs.setCurrentIndex(topic.tab)
         self._bring_up(topic)
+        QTimer.singleShot(0, self, partial(self._bring_up, topic))  # a page new in view has its width by then
         self.tabs.currentWidget().setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _bring_up(self, topic: Topic) -> None:
@@ -158,15 +158,23 @@ class _Finder(SteadyLine):
 
 
 def _bring_up(area: QScrollArea, topic: Topic) -> None:
-    """Scroll the topic to the top, as far as that goes."""
-    layout = inner.layout() if (inner := area.widget()) is not None else None
-    if layout is None:
+    """Scroll the topic to the top: for the last ones there is made room beneath, or nobody knew which is meant."""
+    inner = area.widget()
+    layout = inner.layout() if inner is not None else None
+    if inner is None or layout is None:
         return
     layout.activate()
     item = layout.itemAtPosition(topic.place, 0) if isinstance(layout, QGridLayout) else layout.itemAt(topic.place)
     widget = item.widget() if item is not None else None
-    if widget is not None:
-        area.verticalScrollBar().setValue(widget.y())
+    if widget is None:
+        return
+    lacking = area.viewport().height() - (inner.height() - widget.y())
+    if lacking > 0:
+        edges = layout.contentsMargins()
+        edges.setBottom(edges.bottom() + lacking)
+        layout.setContentsMargins(edges)
+        inner.resize(inner.width(), inner.height() + lacking)  # at once, or the scroll bar ends before it
+    area.verticalScrollBar().setValue(widget.y())
 
 
 def _words() -> QScrollArea:

@@ -11,7 +11,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QSplitter, QStackedWidget, QTableView, QWidget
 
 from calibrator.desk.change_over import FedFrom, finished
-from calibrator.desk.changing_over import ask_change_over, begin_lot, keep_told, used_up_question
+from calibrator.desk.changing_over import ask_change_over, begin_lot, fed_from_now_on, keep_told, used_up_question
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.enter import on_enter
 from calibrator.desk.forms.lot_form import LotForm
@@ -351,7 +351,9 @@ class LotsPage(Page):
         if known.sign_off is None or self._now.in_use is None:
             keep_told(self.desk, self._now, (replace(known.lot, finished_on=None),), said)
             return
-        ask_change_over(self.desk, self._now, "", partial(self._begin_again, known, said))
+        fed = fed_from_now_on(known.lot.lot_number, self._now.in_use.lot.lot_number)
+        again = self.tr("Its line comes on the scoop again, and its chart up: Today asks for both.")
+        ask_change_over(self.desk, self._now, f"{fed} {again}", partial(self._begin_again, known, said))
 
     def _begin_again(self, known: LotStanding, said: str, old_is_finished: bool) -> None:
         if self._now is not None:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
@@ -103,6 +103,14 @@ class PaperPanel(QWidget):
         """Offer the prints of one lot, its calibration record first."""
         self._lot_id = lot_id
         self._fill(Want.LOT_SHEET, "")
+
+    def help_title(self) -> str:
+        """The place in the help that tells of what is to be printed."""
+        return {
+            Want.LABELS: QCoreApplication.translate("Glossary", "Line, or fill mark"),
+            Want.CHART: QCoreApplication.translate("Glossary", "Batch"),
+            Want.LOT_SHEET: QCoreApplication.translate("Glossary", "Sign-off"),
+        }[self.choice.wanted()]
 
     def reload(self) -> None:
         """Read the records anew; what was chosen stays chosen."""

@@ -146,6 +146,8 @@ class TablesPage(Page):
             self._begin_at_top()
 
     def help_title(self) -> str:
+        if self._stack.currentWidget() is self._paper:
+            return self.paper.help_title()
         return QCoreApplication.translate("Glossary", "Batch")
 
     def pending(self) -> str:

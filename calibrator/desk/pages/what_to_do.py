@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QWidget
 from calibrator.desk.at_hand import AtHand, Beside
 from calibrator.desk.batch_names import whose_batch
 from calibrator.desk.change_over import FedFrom, answered
-from calibrator.desk.changing_over import ask_change_over, begin_lot, is_told, keep_told, left_question
+from calibrator.desk.changing_over import ask_change_over, begin_lot, fed_from_now_on, is_told, keep_told, left_question
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
@@ -267,12 +267,7 @@ class WhatToDo:
         return Told(f"{powder} {words}".strip(), (Do(translate("TodayPage", "Change &over"), ask),))
 
     def _ask_change_over(self, now: Standing, lot: Lot, old: Lot) -> None:
-        text = translate(
-            "TodayPage",
-            "Lot {number} will be fed from the next feeding on. From then its lines, labels and wall charts hold, "
-            "those of lot {old} no more.",
-        )
-        told = text.format(number=lot.lot_number, old=old.lot_number)
+        told = fed_from_now_on(lot.lot_number, old.lot_number)
         if lot.fed_from is not None:
             sooner = translate("TodayPage", "It was to be fed from {day} on, {feeding}: that is given up.")
             feeding = feeding_name(now.plans, lot.fed_from_feeding)

@@ -117,7 +117,7 @@ class WhyPanel(QWidget):
         effect = self._effects[place]
         self.sentence.setText(sentence(effect))
         self.how.setVisible(effect.told is not Told.TOO_FEW)
-        self._frame.setVisible(bool(effect.points))
+        self._frame.setVisible(bool(effect.points) and effect.told is not Told.TOO_FEW)
         self.plot.setAccessibleName(cause_words(effect.cause))
         self.plot.setAccessibleDescription(self.sentence.text())
         self._draw(effect)
