@@ -186,8 +186,9 @@ def planned(batch: Batch) -> Planned | None:
 
 
 def _old_share(scoops: ScoopCount | None, now: FarmNow) -> float | None:
-    """What the line of the lot before brings beyond the count; of level scoopfuls alone, what its chart brings."""
-    if scoops is None or not scoops.parts:
+    """What the line of the lot before brings beyond the count; of level scoopfuls alone, what its chart brings. None
+    for a line that only a label has: which one it had for the lot before, nobody weighed."""
+    if scoops is None or not scoops.parts or any(way not in now.powder.ways for way, _ in scoops.parts):
         return None
     if all(way.way is not FillWay.TO_MARK for way, _ in scoops.parts):
         return now.old_chart_share

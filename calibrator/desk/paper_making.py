@@ -130,7 +130,7 @@ class LotPaper:
             return None
         vessels = {vessel.id: vessel for vessel in self.records.every(Vessel, self.farm.id)}
         shown = chart_plan(plan, at.date(), self.powder)
-        sheet = plan_sheet(self.farm, shown, vessels.get(plan.vessel_id or ""), self.powder)
+        sheet = plan_sheet(self.farm, shown, vessels.get(plan.vessel_id or ""), self._powder_by(chosen))
         if sheet.trouble:
             raise CannotCompute(sheet.trouble)
         weeks = weeks_facts(plan, self.powder.powder)
@@ -145,6 +145,16 @@ class LotPaper:
             weeks,
             self._line_names(chosen),
         )
+
+    def _powder_by(self, chosen: Chosen) -> LotInUse:
+        """The powder with the lines of the labels that hang, without those that the next labels are to lack."""
+        lines = {(id, offer.line.mass_g) for id, offers in chosen.lines.items() for offer in offers}
+        own = tuple(
+            (target_g, way)
+            for target_g, way in self.powder.own_lines
+            if way.scoop_id not in chosen.lines or (way.scoop_id, way.mass_g) in lines
+        )
+        return replace(self.powder, own_lines=own)
 
     def _line_names(self, chosen: Chosen) -> LineNames:
         """The lines of each scoop whose label is to bear more than one; of one left out, those signed off."""

@@ -14,7 +14,7 @@ from enum import StrEnum
 from calibrator.desk.hung import hanging, never_up
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Lot, Mark, Printed, PrintKind, ScoopMarked, Step
+from calibrator.model import LabelledLine, Lot, Mark, Printed, PrintKind, ScoopMarked, Step
 from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
 
@@ -139,12 +139,17 @@ class LineBeside:
 
 def lines_beside(now: Standing, mark: Mark) -> tuple[LineBeside, ...]:
     """The lines of other feedings on the newest label that was printed for a mark; none where nobody kept which."""
-    label = next(iter(_labels(now, mark.scoop_id, sign_off_id=mark.sign_off_id)), None)
     return tuple(
         LineBeside(line.target_mass_g, line.down_wall_mm, line.full_scoops)
-        for line in (label.lines if label else None) or ()
+        for line in labelled_lines(now, mark.scoop_id, mark.sign_off_id)
         if line.down_wall_mm and not same_line(line.down_wall_mm, mark.down_wall_mm)
     )
+
+
+def labelled_lines(now: Standing, scoop_id: str, sign_off_id: str) -> tuple[LabelledLine, ...]:
+    """The lines that are drawn on the newest label of a scoop for a sign-off; none where nobody kept which."""
+    label = next(iter(_labels(now, scoop_id, sign_off_id=sign_off_id)), None)
+    return tuple(line for line in (label.lines if label else None) or () if line.down_wall_mm)
 
 
 def last_label(now: Standing, known: LotStanding, scoop_id: str) -> Printed | None:

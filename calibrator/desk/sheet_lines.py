@@ -38,7 +38,8 @@ MOST_TRIMMED_SHARE = 0.1  # more than this is another feeding: then the powder i
 class LotInUse:
     """The powder that is being fed: what mixing and counting need to know of it.
 
-    `capacity_g` is what the farm's largest scale weighs, 0 where none is known.
+    `capacity_g` is what the farm's largest scale weighs, 0 where none is known. `own_lines` are the lines that the
+    scoops' labels have for other feedings, each with the feeding that it is for, g.
     """
 
     lot: Lot | None
@@ -47,6 +48,7 @@ class LotInUse:
     powder: Powder
     resolution_g: float
     capacity_g: float = 0.0
+    own_lines: tuple[tuple[float, ScoopWay], ...] = ()
 
     @property
     def moisture_assumed(self) -> bool:

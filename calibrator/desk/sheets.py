@@ -5,12 +5,14 @@ No window needed. Rows are computed when they are looked at, so that a number ca
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from itertools import zip_longest
+from types import MappingProxyType
 
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_lines import labelled_lines
 from calibrator.desk.scoop_names import names_on_paper
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse, SheetLine, water_step_ml
 from calibrator.desk.standing import LotStanding, Standing
@@ -18,20 +20,24 @@ from calibrator.model import (
     Composition,
     Farm,
     FillWay,
+    LabelledLine,
     Mark,
     Plan,
     PlanGroup,
     Scale,
+    Scoop,
     Scoopfuls,
     ScoopRule,
     SignOff,
     Vessel,
 )
+from calibrator.prints.label_facts import same_weight
 from calibrator.records import Records
 from calibrator.science.as_fed import Rest, as_fed, day_plan
 from calibrator.science.batch import BatchTable, counts_of, table
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import recipe_of
+from calibrator.science.feeding import powder_per_calf_g, recipe_of
+from calibrator.science.line import fill_line
 from calibrator.science.mixing import powder_from
 from calibrator.science.scoop import same_line
 from calibrator.science.scoopfuls import ScoopWay, normal_u
@@ -81,11 +87,17 @@ class PlanSheet:
         return alike and bool(self.groups) and all(mine and mine.kin_of(its) for mine, its in sheets)
 
 
-def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[str, str]) -> tuple[ScoopWay, ...]:
+def scoop_ways(
+    sign_offs: Sequence[SignOff],
+    marks: Sequence[Mark],
+    names: dict[str, str],
+    labels: Mapping[str, Sequence[LabelledLine]] = MappingProxyType({}),
+) -> tuple[ScoopWay, ...]:
     """The fills that a lot's sign-offs allow: each scoop struck level, and to each of its lines.
 
     `sign_offs` are those of one lot, oldest first; of each scoop the newest counts. `names` are the scoops
-    in use. A line for which full scoops go before counts as the part that is filled to it.
+    in use, `labels` the lines on the label of each sign-off. A line for which full scoops go before counts as the part
+    that is filled to it.
     """
     ways: list[ScoopWay] = []
     for signed in {s.scoop_id: s for s in sign_offs}.values():
@@ -101,6 +113,7 @@ def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[
                 _way(signed, name, FillWay.TO_MARK, mark.mass_g, mark.mass_u_g),
                 full_scoops=mark.full_scoops,
                 down_wall_mm=mark.down_wall_mm,
+                line_g=_named_g(labels.get(signed.id, ()), mark),
             )
             for mark in own
             if not mark.struck_level
@@ -146,8 +159,33 @@ def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_o
     signed = own[-1] if own else None
     own_scale = records.find(Scale, signed.scale_id) if signed else None
     resolution = own_scale.resolution_g if own_scale else 0.0
-    ways = scoop_ways(own, marks, names)
-    return LotInUse(known.lot, signed, ways, powder, resolution, _capacity_g(records, known.lot.farm_id, own_scale))
+    newest = {s.scoop_id: s for s in own if s.scoop_id in names}
+    labels = {s.id: labelled_lines(now, s.scoop_id, s.id) for s in newest.values()}
+    ways = scoop_ways(own, marks, names, labels)
+    capacity_g = _capacity_g(records, known.lot.farm_id, own_scale)
+    drawn_mm = [way.down_wall_mm for way in ways if way.down_wall_mm]
+    own_lines = tuple(
+        (line.target_mass_g, _labelled_way(records, s, names[s.scoop_id], line))
+        for s in newest.values()
+        for line in labels[s.id]
+        if not any(same_line(line.down_wall_mm, mm) for mm in drawn_mm)
+    )
+    return LotInUse(known.lot, signed, ways, powder, resolution, capacity_g, own_lines)
+
+
+def _labelled_way(records: Records, signed: SignOff, name: str, line: LabelledLine) -> ScoopWay:
+    """A fill to a line that a label has for another feeding, as sure as one that nobody filled to yet."""
+    scoop = records.revision(Scoop, signed.scoop_revision)
+    settling = signed.settling_factor, signed.settling_u
+    reckoned = fill_line(scoop.shape, signed.level_mean_g, signed.level_u_g, line.target_mass_g, *settling)
+    way = _way(signed, name, FillWay.TO_MARK, line.mass_g, reckoned.mass_u_g)
+    return replace(way, full_scoops=line.full_scoops, down_wall_mm=line.down_wall_mm, line_g=line.held_g)
+
+
+def _named_g(lines: Sequence[LabelledLine], mark: Mark) -> float:
+    """What stands beside a mark's line on a label with several; 0 where there is none to take it for."""
+    own = (line.held_g for line in lines if same_line(line.down_wall_mm, mark.down_wall_mm))
+    return next(own, 0.0) if len(lines) > 1 else 0.0
 
 
 def _capacity_g(records: Records, farm_id: str, own: Scale | None) -> float:
@@ -231,7 +269,7 @@ def _sheet(
     farm: Farm, plan: Plan, powder: LotInUse, rows: BatchTable, group: PlanGroup | None, today: int
 ) -> GroupSheet:
     rule = plan.scoopfuls or Scoopfuls()
-    ways = () if rule.rule is ScoopRule.WEIGH else powder.ways
+    ways = () if rule.rule is ScoopRule.WEIGH else (*powder.ways, *_own_lines(plan, powder, group))
     told = group or next((each for each in plan.groups if each.calves), plan.groups[0])
     whole = recipe_of(told, powder.powder, plan.water_temperature_c)
     return GroupSheet(
@@ -248,6 +286,14 @@ def _sheet(
         tuple(additive.name for additive in told.additives),
         powder.capacity_g,
     )
+
+
+def _own_lines(plan: Plan, powder: LotInUse, group: PlanGroup | None) -> tuple[ScoopWay, ...]:
+    """The lines that labels have for a group's own feeding; for another's, a line would only be one more to mistake."""
+    if group is None:
+        return ()
+    feeding_g = powder_per_calf_g(group, powder.powder, plan.water_temperature_c)
+    return tuple(way for target_g, way in powder.own_lines if same_weight(target_g, feeding_g))
 
 
 @dataclass(frozen=True)

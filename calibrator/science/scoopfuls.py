@@ -22,7 +22,8 @@ class ScoopWay:
     `u_mean_g` is the standard uncertainty of that weight for this lot (`normal_u`), `fill_sd_g` the spread of single
     scoopfuls of a bag, `bag_sd_g` that of the bags around it. `full_scoops` level scoopfuls go before each one to
     this line, for one feeding; of level scoopfuls, so many alone are one. `down_wall_mm` is where the line is, from the
-    rim; None for level.
+    rim; None for level. `line_g` is the weight that stands beside the line where the scoop's label has several, g; 0
+    where it needs no name.
     """
 
     scoop_id: str
@@ -34,6 +35,7 @@ class ScoopWay:
     bag_sd_g: float = 0.0
     full_scoops: int = 0
     down_wall_mm: float | None = None
+    line_g: float = 0.0
 
 
 @dataclass(frozen=True)

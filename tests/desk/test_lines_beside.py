@@ -17,14 +17,18 @@ from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.paper_facts import Options
 from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
 from calibrator.desk.scoop_lines import lines_beside, marked
+from calibrator.desk.sheets import plan_sheet, powder_in_use
 from calibrator.desk.standing import Standing, standing
+from calibrator.desk.table_words import scoops_text, telling
 from calibrator.desk.theme import Theme
-from calibrator.model import Ending, Lot, MixingRate, Paper, Printed, RateBasis, SheetEnding, SignOff, new_id
+from calibrator.model import Ending, Lot, MixingRate, Paper, Plan, Printed, RateBasis, SheetEnding, SignOff, new_id
 from calibrator.prints.label_facts import LineUse
+from calibrator.prints.page import Text
 from calibrator.records import Records
 
 DENSITY, DENSER = 10.6 * OZ_G / 665.9, 11.2 * OZ_G / 665.9
 TODAY = FIRST_DAY.date()
+MILK, YOUNG = 0, 1  # the groups of the plan
 pytestmark = pytest.mark.usefixtures("qapp")
 
 
@@ -172,3 +176,45 @@ def test_the_old_line_for_another_feeding_is_to_be_wiped_out_too(herd: Herd, pag
     assert "the old lines (1/4 in and 15/16 in)" in text_of(page)
     mark_it(herd, following.lot_id)
     assert "old line" not in text_of(page)
+
+
+def counts_of(herd: Herd, number_of_group: int) -> list[str]:
+    """What the table of a group says of 1, 2, 3 … calves on the screen."""
+    powder = powder_in_use(herd.records, now_on(herd))
+    (plan,) = herd.records.every(Plan)
+    made = plan_sheet(herd.farm, replace(plan, count_from=1, count_to=4), None, powder)
+    sheet = made.groups[number_of_group]
+    told = (scoops_text(sheet.line(number), telling(sheet)) for number in range(4))
+    return [text.replace("\u00a0", " ") for text in told]
+
+
+def test_a_group_s_own_line_on_the_label_is_how_its_table_counts_and_both_tables_name_their_line(herd: Herd) -> None:
+    signed = herd.sign("A", DENSITY)
+    assert counts_of(herd, MILK)[1] == "2 to the line"
+    assert not any("8.0 oz" in told for told in counts_of(herd, YOUNG))
+    print_label(herd, signed, 8.0)
+    assert counts_of(herd, MILK) == [f"{calves} to the 10.0 oz line" for calves in range(1, 5)]
+    assert counts_of(herd, YOUNG) == [f"{calves} to the 8.0 oz line" for calves in range(1, 5)]
+    print_label(herd, signed)
+    assert counts_of(herd, MILK)[1] == "2 to the line"
+    assert not any("8.0 oz" in told for told in counts_of(herd, YOUNG))
+
+
+def test_the_chart_counts_by_a_group_s_own_line_unless_the_next_label_lacks_it(herd: Herd) -> None:
+    signed = herd.sign("A", DENSITY)
+    print_label(herd, signed, 8.0)
+    (plan,) = herd.records.every(Plan)
+    herd.records.keep(replace(plan, count_from=4, count_to=9))
+    paper = paper_of(herd, "")
+    main, *others = paper.offers(herd.red)
+    young = next(offer for offer in others if round(offer.target_g / OZ_G, 1) == 8.0)
+
+    def shown(*lines: LineOffer) -> set[str]:
+        options = Options(Paper.LETTER, ("en",))
+        chart = paper.job(Chosen(Want.CHART, options, plan.id, {herd.red.id: lines}, {}), at_noon(), "AB")
+        assert chart is not None
+        texts = (part for page in chart.document(chart.sheets).pages for part in page.items if isinstance(part, Text))
+        return {text.text.replace("\u00a0", " ") for text in texts}
+
+    assert {"to the 10.0 oz line", "TO THE 8.0 oz LINE"} <= shown(main, young)
+    assert not any("8.0 oz LINE" in text for text in shown(main))
