@@ -11969,6 +11969,10 @@ Sign off all the same? The record will say so.</source>
         <translation>golpeada</translation>
     </message>
     <message>
+        <source>to the {mass} line</source>
+        <translation>hasta la línea de {mass}</translation>
+    </message>
+    <message>
         <source>weigh it</source>
         <translation>péselo</translation>
     </message>
