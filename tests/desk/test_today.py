@@ -22,7 +22,20 @@ from calibrator.desk.sheet_words import outdated_words
 from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.desk.standing import standing
 from calibrator.desk.window import Window
-from calibrator.model import BagCount, Ending, Fill, FillWay, Lot, Mark, Plan, PrintKind, SignOff, Step, new_id
+from calibrator.model import (
+    BagCount,
+    Ending,
+    Fill,
+    FillWay,
+    Lot,
+    Mark,
+    Plan,
+    PrintKind,
+    SignOff,
+    Step,
+    UnitSystem,
+    new_id,
+)
 from calibrator.records import Records
 from calibrator.science.mark import OldLineVerdict
 
@@ -740,3 +753,14 @@ def test_what_is_typed_after_a_refused_spot_fill_takes_its_place_and_the_fill_be
     qtbot.keyClick(card.weight.line, Qt.Key.Key_Backspace)
     qtbot.keyClick(card.weight.line, Qt.Key.Key_Tab)
     assert card.bag.isVisible()
+
+
+def test_a_bag_that_is_more_than_its_target_does_not_read_the_same(page: TodayPage, yard: Yard) -> None:
+    yard.records.keep(replace(yard.farm, units=UnitSystem.METRIC))
+    page.desk.show_farm(yard.farm.id)
+    weighed_in(yard)
+    page.reload()
+    take_spot(page.spot_card, "284 g")
+    assert page.spot_card.bag.text().startswith("This bag: 284 g, 0.2 % more than 283.5 g.")
+    take_spot(page.spot_card, "290 g")
+    assert "290 g, 2.3 % more than 284 g" in page.spot_card.bag.text()

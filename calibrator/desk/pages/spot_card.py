@@ -399,6 +399,8 @@ class SpotCard(QFrame):
         mass, target = self._mass(bag.feeding_g), self._mass(mark.target_mass_g)
         if self._newest is not None and isclose(bag.feeding_g, self._newest.mass_g):
             mass = self._as_typed(self._newest)  # the share beside it is of what was typed, to its last digit
+        if target in mass and bag.share:  # "313 g, 0.2 % more than 313 g" contradicts itself
+            target = shown.fine_mass(mark.target_mass_g, self.desk.system)
         facts = text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target)
         if bag.within:
             within = self.tr("That is within the tolerance of {tolerance}.").format(tolerance=tolerance)
