@@ -25,6 +25,7 @@ from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
 from calibrator.model import UnitSystem
 from calibrator.records import demo_records
+from tests.farm_in_spanish import spanish_records
 from tests.tour import tour, weigh_a_new_lot
 
 
@@ -42,7 +43,7 @@ def _draw_all(options: argparse.Namespace, folder: str) -> None:
     app = make_application(sys.argv[:1])
     tongue = Tongue(app)
     tongue.speak(options.language)
-    records = demo_records(folder)
+    records = spanish_records(folder) if options.language == "es" else demo_records(folder)
     desk = Desk(records, Ask(app), clock=season_clock(records, local_now))
     assert desk.farm is not None
     weigh_a_new_lot(desk)
