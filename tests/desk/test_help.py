@@ -125,3 +125,12 @@ def test_a_scale_in_a_drawing_shows_the_farms_units(qtbot: QtBot, desk: Desk) ->
     assert made.reading == "329 g"
     shown.append(made.grab().toImage())
     assert shown[0] != shown[1]
+
+
+def test_the_jobs_are_told_in_one_form_and_the_mix_is_checked_by_any_instrument(desk: Desk) -> None:
+    with speaking("es"):
+        works = all_of_them()
+        assert [work.title.split()[0] for work in works] == ["Prepare", "Rase", "Trace", "Llene", "Mezcle"]
+        first, *_, last = works[-1].moves
+        assert "sírvala" in first.words
+        assert all(tool in last.words for tool in ("refractómetro", "densímetro", "jarra"))

@@ -18,7 +18,8 @@ from calibrator.desk.money import NotUnderstood, OtherCurrency, names_of, price_
         ("1.250,00 €", "€", True, 1250.0),
         ("$1,250.00", "$", True, 1250.0),
         ("$ 12,50.00", "$", False, None),
-        ("70 1/2", "$", False, None),  # two numbers to this field: a price has one
+        ("70 1/2", "$", False, 70.5),
+        ("70 12", "$", False, None),  # two numbers to this field: a price has one
         ("1,500", "$", False, None),  # thousands or a decimal comma: nobody guesses at money
     ],
 )
