@@ -171,7 +171,7 @@ def _scoops(count: ScoopCount | None, to: Telling, lot: str) -> str:
     if count is None:
         return translate("BothLots", "weigh it")
     words = translate("BothLots", "{count} of lot {lot}")
-    told = ((f"{number_text(number)} {way_text(way, to, number)}", way.way) for way, number in count.parts)
+    told = ((f"{number_text(number)} {way_text(way, to)}", way.way) for way, number in count.parts)
     return " + ".join(
         words.format(count=text, lot=lot) if lot and way is FillWay.TO_MARK else text for text, way in told
     )

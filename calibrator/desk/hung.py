@@ -10,8 +10,11 @@ from enum import StrEnum
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import ChartBasis, Standing
 from calibrator.model import Ending, Farm, Plan, PlanGroup, Printed, PrintKind, SheetEnding, UnitSystem, Vessel
+from calibrator.prints.label_facts import same_weight
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import counts_of
+from calibrator.science.feeding import counts_of, powder_per_calf_g
+from calibrator.science.mixing import powder_from
+from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
 
 
@@ -21,6 +24,7 @@ class Fault(StrEnum):
     NONE = "none"  # none hangs
     LOT = "lot"  # it is of another lot
     LINE = "line"  # its lot was weighed in anew
+    LABEL = "label"  # a label printed since has other lines for the plan's groups
     CALVES = "calves"  # it has no row for today's calves
     PLAN = "plan"  # the plan was changed
     VESSEL = "vessel"  # the plan's vessel was changed
@@ -71,6 +75,8 @@ def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
     made_of = was.plan
     if _fed(made_of) != _fed(plan):
         return Fault.PLAN
+    if _own_lines(now, plan, sheet.number) != _own_lines(now, plan):
+        return Fault.LABEL
     vessel = now.vessels.get(plan.vessel_id or "")
     if was.vessel and vessel and _held(was.vessel) != _held(vessel):
         return Fault.VESSEL
@@ -78,6 +84,37 @@ def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
         return Fault.SETTINGS
     pairs = zip(plan.groups, made_of.groups, strict=True)
     return None if all(_has_row(made_of, group, then) for group, then in pairs) else Fault.CALVES
+
+
+def _own_lines(now: Standing, plan: Plan, by: int | None = None) -> set[tuple[str, float, float]]:
+    """The lines beside the main ones that labels, those up to the print numbered `by`, have for a plan's groups: scoop,
+    feeding in g, mm down the wall. Its rows count by them."""
+    if now.in_use is None:
+        return set()
+    lot, spoiled = now.in_use.lot, never_up(now.endings)
+    newest = {signed.scoop_id: signed.id for signed in now.sign_offs if signed.lot_id == lot.id}
+    labels = {
+        sheet.scoop_id: sheet
+        for sheet in now.prints
+        if sheet.kind is PrintKind.SCOOP_LABEL
+        and newest.get(sheet.scoop_id or "") == sheet.sign_off_id
+        and sheet.id not in spoiled
+        and (by is None or sheet.number <= by)
+    }
+    main_mm = [mark.down_wall_mm for mark in now.marks if mark.sign_off_id in newest.values()]
+    try:
+        powder = powder_from(lot.composition)
+        feedings_g = [powder_per_calf_g(group, powder, plan.water_temperature_c) for group in plan.groups]
+    except CannotCompute:  # such a plan has no rows
+        return set()
+    return {
+        (scoop_id or "", line.target_mass_g, line.down_wall_mm)
+        for scoop_id, sheet in labels.items()
+        for line in sheet.lines or ()
+        if line.down_wall_mm
+        and not any(same_line(line.down_wall_mm, mm) for mm in main_mm)
+        and any(same_weight(line.target_mass_g, feeding_g) for feeding_g in feedings_g)
+    }
 
 
 def _fed(plan: Plan) -> Plan:

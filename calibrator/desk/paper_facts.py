@@ -167,16 +167,10 @@ def _scoop_parts(
             way=way.way,
             count=number,
             otherwise=any(filled_otherwise(way, manner) for manner in manners),
-            line_g=_line_g(way, number, named),
+            line_g=named.held_g.get((way.scoop_id, way.mass_g), 0.0) if way.way is FillWay.TO_MARK else 0.0,
         )
         for way, number in parts
     )
-
-
-def _line_g(way: ScoopWay, count: float, named: LineNames) -> float:
-    """What stands beside the line; "1 1/2 to the line" takes two lines, and names none."""
-    whole = way.way is FillWay.TO_MARK and count.is_integer()
-    return named.held_g.get((way.scoop_id, way.mass_g), 0.0) if whole else 0.0
 
 
 def _drawn_c(sheet: PlanSheet, group: GroupSheet) -> float:

@@ -52,6 +52,10 @@ def chart_words(now: Standing, found: ChartFault, lot: Lot) -> str:
         Fault.LINE: translate(
             "SheetWords", "The wall chart of {plan} (print no. {number}) is older than the last weigh-in of lot {lot}."
         ),
+        Fault.LABEL: translate(
+            "SheetWords",
+            "The wall chart of {plan} (print no. {number}) counts by other lines than the label printed since has.",
+        ),
         Fault.CALVES: translate(
             "SheetWords", "The wall chart of {plan} (print no. {number}) has no row for today's calves."
         ),

@@ -93,16 +93,15 @@ def additives_text(line: SheetLine, sheet: GroupSheet, to: Telling) -> str:
     return "\n".join(words.format(amount=each_text(line, powder_text(mass_g, to)), name=name) for name, mass_g in named)
 
 
-def way_text(way: ScoopWay, to: Telling, number: float = 1) -> str:
+def way_text(way: ScoopWay, to: Telling) -> str:
     """One kind of fill; the scoop is named where there are several, and the line where its label has several. In
-    capitals where the table fills the same scoop otherwise: "15 level" below "15 to the line" is misread. "1 1/2 to the
-    line" takes two lines, and names none."""
+    capitals where the table fills the same scoop otherwise: "15 level" below "15 to the line" is misread."""
     how = {
         FillWay.LEVEL: translate("TableWords", "level"),
         FillWay.TO_MARK: translate("TableWords", "to the line"),
         FillWay.TAPPED: translate("TableWords", "tapped"),
     }[way.way]
-    named = way.line_g > 0 and float(number).is_integer()
+    named = way.line_g > 0
     how = translate("TableWords", "to the {mass} line") if named else how
     if filled_otherwise(way, to.manner):
         how = how.upper().replace("{MASS}", "{mass}")
@@ -124,7 +123,7 @@ def _scoops_told(line: SheetLine, to: Telling, each: Callable[[SheetLine, str], 
     count = line.scoops
     if count is None or not count.told:
         return translate("TableWords", "weigh it")
-    told = " + ".join(f"{number_text(number)} {way_text(way, to, number)}" for way, number in count.parts)
+    told = " + ".join(f"{number_text(number)} {way_text(way, to)}" for way, number in count.parts)
     if line.batches > 1 and len(count.parts) > 1:
         told = f"({told})"
     told = each(line, told)

@@ -63,9 +63,10 @@ def _measuring(facts: WallChart, rows: Sequence[ChartRow], tongue: Tongue) -> It
     """What a reader asks who checks the powder by hand, or comes to half a scoopful."""
     parts = [part for row in rows for part in row.scoopfuls if part.count % 1]
     halves = [part for part in parts if part.way is FillWay.TO_MARK and part.count % 1 == HALF_SHARE]
-    if halves:
+    of_one_line = len({(part.scoop_name, part.line_g) for part in halves}) == 1  # a label's ½ is that of its main line
+    if of_one_line:
         yield tongue(words.HALF_TO_LINE)
-    if len(halves) < len(parts):
+    if len(halves) < len(parts) or (halves and not of_one_line):
         yield tongue(words.PART_BY_EYE)
     if facts.water_step and any(row.for_water for row in rows):
         step_ml = float(to_base(Fraction(facts.water_step), "qt" if facts.units is UnitSystem.FARM else "L"))

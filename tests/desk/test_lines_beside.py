@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.hung import Fault, chart_faults
 from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.today import TodayPage
@@ -21,7 +22,19 @@ from calibrator.desk.sheets import plan_sheet, powder_in_use
 from calibrator.desk.standing import Standing, standing
 from calibrator.desk.table_words import scoops_text, telling
 from calibrator.desk.theme import Theme
-from calibrator.model import Ending, Lot, MixingRate, Paper, Plan, Printed, RateBasis, SheetEnding, SignOff, new_id
+from calibrator.model import (
+    Ending,
+    Lot,
+    MixingRate,
+    Paper,
+    Plan,
+    Printed,
+    PrintKind,
+    RateBasis,
+    SheetEnding,
+    SignOff,
+    new_id,
+)
 from calibrator.prints.label_facts import LineUse
 from calibrator.prints.page import Text
 from calibrator.records import Records
@@ -218,3 +231,24 @@ def test_the_chart_counts_by_a_group_s_own_line_unless_the_next_label_lacks_it(h
 
     assert {"to the 10.0 oz line", "TO THE 8.0 oz LINE"} <= shown(main, young)
     assert not any("8.0 oz LINE" in text for text in shown(main))
+
+
+def test_a_chart_that_hangs_from_before_the_label_with_a_group_s_own_line_is_told(herd: Herd) -> None:
+    """Its "15 1/2 to the line" filled to the other group's line, 41 % too much."""
+    signed = herd.sign("A", DENSITY)
+    (plan,) = herd.records.every(Plan)
+
+    def faults() -> list[Fault]:
+        return [found.fault for found in chart_faults(now_on(herd))]
+
+    herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    print_label(herd, signed)
+    assert faults() == []  # a label with the main line alone changes no row
+    print_label(herd, signed, 8.0)
+    assert faults() == [Fault.LABEL]
+    herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    assert faults() == []
+    print_label(herd, signed, 8.0)
+    assert faults() == []
+    print_label(herd, signed)
+    assert faults() == [Fault.LABEL]

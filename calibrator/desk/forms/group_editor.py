@@ -29,6 +29,7 @@ from calibrator.desk.strength_words import solids_caution
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.fold import Fold
+from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import mix_per_calf, powder_per_calf_g, target_missed_g, usual_volume_ml
@@ -74,6 +75,7 @@ class GroupEditor(QFrame):
         self.heading = label("", "heading", wrap=False)
         self.remove = button(self.tr("Leave this group out"), self._ask_remove, "link")
         self.name = TextField(self.tr("Name, like “under two weeks”"))
+        select_on_entry(self.name.line)  # a name that the program gave is typed over
         self.calves, self.feedings = CountField(), CountField(1, MOST_FEEDINGS)
         self._calves = Captioned(self.tr("How many calves"), self.calves)
         self._feedings = Captioned(self.tr("Feedings a day"), self.feedings)

@@ -18,7 +18,7 @@ HALVES, QUARTERS = (0.5,), (0.25, 0.5, 0.75)
 
 
 class ScoopRuleFields(QWidget):
-    """Part fills are never counted with unless they are allowed here."""
+    """Which counts a table tells. Unasked, half a scoopful ends only rows that would else be filled otherwise."""
 
     edited = Signal()
 
@@ -30,8 +30,8 @@ class ScoopRuleFields(QWidget):
         self._rules = QButtonGroup(self)
         for choice in (self.fewest, self.one_kind, self.weigh):
             self._rules.addButton(choice)
-        self.halves = QCheckBox(self.tr("half scoopfuls allowed"))
-        self.quarters = QCheckBox(self.tr("quarter scoopfuls allowed"))
+        self.halves = QCheckBox(self.tr("half scoopfuls in any row"))
+        self.quarters = QCheckBox(self.tr("quarter scoopfuls in any row"))
         self.kind = CalmBox()
         self._kind = Captioned(self.tr("Which scoopful"), self.kind)
         self._by_eye = label(self.tr("A part filled by eye is off by about 5 % of the scoop."), "quiet")

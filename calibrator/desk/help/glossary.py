@@ -86,8 +86,9 @@ def _weighing() -> tuple[tuple[str, str], ...]:
             translate(
                 "Glossary",
                 "Where groups get different weights the target is what most calves get, and the line is drawn for it. "
-                "The other groups are counted in scoopfuls to the same line: half as much again is 1 1/2 scoopfuls a "
-                "calf. Batch tables and the wall chart count them for the whole batch.",
+                "The other groups are counted in scoopfuls to the same line (half as much again is 1 1/2 scoopfuls a "
+                "calf), or to a line of their own where the label has one. Batch tables and the wall chart count them "
+                "for the whole batch.",
             ),
         ),
         (

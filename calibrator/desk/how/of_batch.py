@@ -158,7 +158,7 @@ def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | Non
 def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working:
     to = telling(group)
     counts = " + ".join(
-        f"{number_text(number)} × {amounts.mass(way.mass_g, to.system)} ({way_text(way, to, number)})"
+        f"{number_text(number)} × {amounts.mass(way.mass_g, to.system)} ({way_text(way, to)})"
         for way, number in count.parts
     )
     together = Part(

@@ -62,7 +62,7 @@ class StepTools(StepView):
                 self._target,
                 self.tr(
                     "the powder one calf gets at one feeding, all its scoopfuls. Several groups: what most calves "
-                    "get. The chart counts the others in scoopfuls to the same line."
+                    "get. The chart counts the others by the same line, or by their own on the label."
                 ),
             ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
