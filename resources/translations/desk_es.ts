@@ -1735,8 +1735,8 @@ entre {low} y {high}
         <translation>Dos grupos, dos pesos</translation>
     </message>
     <message>
-        <source>Where groups get different weights the target is what most calves get, and the line is drawn for it. The other groups are counted in scoopfuls to the same line: half as much again is 1 1/2 scoopfuls a calf. Batch tables and the wall chart count them for the whole batch.</source>
-        <translation>Si los grupos reciben pesos distintos, el peso deseado es el de la mayoría de las becerras y la línea se traza para ese. Los otros grupos se cuentan en medidas hasta la misma línea: si a un grupo le toca una vez y media ese peso, son 1 1/2 medidas por becerra. Las tablas y la tabla de pared las cuentan para toda la tanda.</translation>
+        <source>Where groups get different weights the target is what most calves get, and the line is drawn for it. The other groups are counted in scoopfuls to the same line (half as much again is 1 1/2 scoopfuls a calf), or to a line of their own where the label has one. Batch tables and the wall chart count them for the whole batch.</source>
+        <translation>Si los grupos reciben pesos distintos, el peso deseado es el de la mayoría de las becerras y la línea se traza para ese. Los otros grupos se cuentan en medidas hasta la misma línea (si a un grupo le toca una vez y media ese peso, son 1 1/2 medidas por becerra), o hasta una línea propia si la etiqueta la lleva. Las tablas y la tabla de pared las cuentan para toda la tanda.</translation>
     </message>
     <message>
         <source>Half a scoopful, 1 1/2</source>
@@ -9183,12 +9183,12 @@ entre {low} y {high}
         <translation>ninguna: pesar el polvo</translation>
     </message>
     <message>
-        <source>half scoopfuls allowed</source>
-        <translation>se permiten medias medidas</translation>
+        <source>half scoopfuls in any row</source>
+        <translation>medias medidas en cualquier renglón</translation>
     </message>
     <message>
-        <source>quarter scoopfuls allowed</source>
-        <translation>se permiten cuartos de medida</translation>
+        <source>quarter scoopfuls in any row</source>
+        <translation>cuartos de medida en cualquier renglón</translation>
     </message>
     <message>
         <source>Which scoopful</source>
@@ -10041,6 +10041,10 @@ entre {low} y {high}
     <message>
         <source>The wall chart of {plan} (print no. {number}) is older than the last weigh-in of lot {lot}.</source>
         <translation>La tabla de pared de {plan} (impreso n.º {number}) es anterior a la última pesada del lote {lot}.</translation>
+    </message>
+    <message>
+        <source>The wall chart of {plan} (print no. {number}) counts by other lines than the label printed since has.</source>
+        <translation>La tabla de pared de {plan} (impreso n.º {number}) cuenta con otras líneas que las de la etiqueta impresa después.</translation>
     </message>
     <message>
         <source>The wall chart of {plan} (print no. {number}) has no row for today&apos;s calves.</source>
@@ -11172,8 +11176,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Peso de&amp;seado</translation>
     </message>
     <message>
-        <source>the powder one calf gets at one feeding, all its scoopfuls. Several groups: what most calves get. The chart counts the others in scoopfuls to the same line.</source>
-        <translation>el polvo que recibe una becerra por toma, todas sus medidas juntas. Varios grupos: lo que recibe la mayoría. A los demás la tabla les cuenta medidas hasta la misma línea.</translation>
+        <source>the powder one calf gets at one feeding, all its scoopfuls. Several groups: what most calves get. The chart counts the others by the same line, or by their own on the label.</source>
+        <translation>el polvo que recibe una becerra por toma, todas sus medidas juntas. Varios grupos: lo que recibe la mayoría. A los demás la tabla les cuenta hasta la misma línea, o hasta la suya si la etiqueta la lleva.</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
