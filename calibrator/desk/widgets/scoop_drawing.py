@@ -167,9 +167,9 @@ class ScoopDrawing(QWidget):
         painter.drawPolygon(view.powder(inner_height_mm(shape) if new is None else new))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for line, level in self._levels():
-            self._paint_further(painter, view, line, level)
+            self._paint_aside(painter, view, level, holds=not line.wiped, wiped=line.wiped)
         if old is not None:
-            self._paint_old(painter, view, old)
+            self._paint_aside(painter, view, old, holds=False, wiped=self._wiped)
         self._paint_left(painter, view, old)
         if new is not None:
             self._paint_new(painter, view, new)
@@ -195,22 +195,12 @@ class ScoopDrawing(QWidget):
         told = self._new_label(moved_told=bool(self._moved_inside(view)))
         self._paint_words(painter, told, QPointF(left, view.right(level).y()), t.mark)
 
-    def _paint_old(self, painter: QPainter, view: _View, level: float) -> None:
+    def _paint_aside(self, painter: QPainter, view: _View, level: float, *, holds: bool, wiped: bool) -> None:
+        """A line told at the left: one that holds beside the new one, or an old one, crossed out where it is to go."""
         t = tokens()
-        pen = QPen(QColor(t.quiet), 2.5, Qt.PenStyle.DashLine)
-        painter.setPen(pen)
+        painter.setPen(_pen(t.mark, 2.0) if holds else QPen(QColor(t.quiet), 2.5, Qt.PenStyle.DashLine))
         painter.drawLine(view.left(level) - QPointF(GAP, 0), view.right(level))
-        if self._wiped:
-            painter.setPen(_pen(t.quiet, 2.0))
-            across = view.right(level) - view.left(level)
-            for share in CROSSES:
-                _cross(painter, view.left(level) + across * share)
-
-    def _paint_further(self, painter: QPainter, view: _View, line: FurtherLine, level: float) -> None:
-        t = tokens()
-        painter.setPen(QPen(QColor(t.quiet), 2.5, Qt.PenStyle.DashLine) if line.wiped else _pen(t.mark, 2.0))
-        painter.drawLine(view.left(level) - QPointF(GAP, 0), view.right(level))
-        if line.wiped:
+        if wiped:
             painter.setPen(_pen(t.quiet, 2.0))
             across = view.right(level) - view.left(level)
             for share in CROSSES:
