@@ -2,14 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
 
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import ChartBasis, Standing
-from calibrator.model import Ending, Farm, Plan, PlanGroup, Printed, PrintKind, SheetEnding, UnitSystem, Vessel
+from calibrator.model import (
+    Ending,
+    Farm,
+    LabelledLine,
+    Plan,
+    PlanGroup,
+    Printed,
+    PrintKind,
+    SheetEnding,
+    UnitSystem,
+    Vessel,
+)
 from calibrator.prints.label_facts import same_weight
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import counts_of, powder_per_calf_g
@@ -75,7 +86,7 @@ def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
     made_of = was.plan
     if _fed(made_of) != _fed(plan):
         return Fault.PLAN
-    if _own_lines(now, plan, sheet.number) != _own_lines(now, plan):
+    if _other_lines(now, plan, sheet):
         return Fault.LABEL
     vessel = now.vessels.get(plan.vessel_id or "")
     if was.vessel and vessel and _held(was.vessel) != _held(vessel):
@@ -86,35 +97,47 @@ def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
     return None if all(_has_row(made_of, group, then) for group, then in pairs) else Fault.CALVES
 
 
-def _own_lines(now: Standing, plan: Plan, by: int | None = None) -> set[tuple[str, float, float]]:
-    """The lines beside the main ones that labels, those up to the print numbered `by`, have for a plan's groups: scoop,
-    feeding in g, mm down the wall. Its rows count by them."""
+def _other_lines(now: Standing, plan: Plan, sheet: Printed) -> bool:
+    """Whether a label printed after a sheet has other lines beside the main one for a plan's groups than the label
+    before it: rows count by them."""
     if now.in_use is None:
-        return set()
-    lot, spoiled = now.in_use.lot, never_up(now.endings)
-    newest = {signed.scoop_id: signed.id for signed in now.sign_offs if signed.lot_id == lot.id}
-    labels = {
-        sheet.scoop_id: sheet
-        for sheet in now.prints
-        if sheet.kind is PrintKind.SCOOP_LABEL
-        and newest.get(sheet.scoop_id or "") == sheet.sign_off_id
-        and sheet.id not in spoiled
-        and (by is None or sheet.number <= by)
-    }
-    main_mm = [mark.down_wall_mm for mark in now.marks if mark.sign_off_id in newest.values()]
+        return False
     try:
-        powder = powder_from(lot.composition)
+        powder = powder_from(now.in_use.lot.composition)
         feedings_g = [powder_per_calf_g(group, powder, plan.water_temperature_c) for group in plan.groups]
     except CannotCompute:  # such a plan has no rows
-        return set()
-    return {
-        (scoop_id or "", line.target_mass_g, line.down_wall_mm)
-        for scoop_id, sheet in labels.items()
-        for line in sheet.lines or ()
-        if line.down_wall_mm
-        and not any(same_line(line.down_wall_mm, mm) for mm in main_mm)
-        and any(same_weight(line.target_mass_g, feeding_g) for feeding_g in feedings_g)
-    }
+        return False
+    newest = {signed.scoop_id: signed.id for signed in now.sign_offs if signed.lot_id == now.in_use.lot.id}
+    main_mm = [mark.down_wall_mm for mark in now.marks if mark.sign_off_id in newest.values()]
+
+    def own(scoop_id: str, up_to: int | None = None) -> set[tuple[float, float | None]]:
+        return {
+            (line.target_mass_g, line.down_wall_mm)
+            for line in labelled_lines(now, scoop_id, newest[scoop_id], up_to)
+            if not any(same_line(line.down_wall_mm, mm) for mm in main_mm)
+            and any(same_weight(line.target_mass_g, feeding_g) for feeding_g in feedings_g)
+        }
+
+    return any(own(scoop_id) != own(scoop_id, sheet.number) for scoop_id in newest)
+
+
+def labelled_lines(
+    now: Standing, scoop_id: str, sign_off_id: str, up_to: int | None = None
+) -> tuple[LabelledLine, ...]:
+    """The lines that are drawn on the newest label of a scoop for a sign-off, of those `up_to` the print so numbered;
+    none where nobody kept which."""
+    told = (sheet for sheet in labels_of(now, scoop_id, sign_off_id) if up_to is None or sheet.number <= up_to)
+    label = next(told, None)
+    return tuple(line for line in (label.lines if label else None) or () if line.down_wall_mm)
+
+
+def labels_of(now: Standing, scoop_id: str, sign_off_id: str = "") -> Iterator[Printed]:
+    """The labels of a scoop that were not thrown away, of one sign-off or all, the newest first."""
+    spoiled = never_up(now.endings)
+    for sheet in reversed(now.prints):
+        is_label = sheet.kind is PrintKind.SCOOP_LABEL and sheet.scoop_id == scoop_id
+        if is_label and sheet.id not in spoiled and sign_off_id in ("", sheet.sign_off_id):
+            yield sheet
 
 
 def _fed(plan: Plan) -> Plan:

@@ -6,15 +6,15 @@ counts as marked with its sign-off, and where labels were printed, with its labe
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 
-from calibrator.desk.hung import hanging, never_up
+from calibrator.desk.hung import hanging, labelled_lines, labels_of, never_up
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import LabelledLine, Lot, Mark, Printed, PrintKind, ScoopMarked, Step
+from calibrator.model import Lot, Mark, Printed, PrintKind, ScoopMarked, Step
 from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
 
@@ -146,25 +146,10 @@ def lines_beside(now: Standing, mark: Mark) -> tuple[LineBeside, ...]:
     )
 
 
-def labelled_lines(now: Standing, scoop_id: str, sign_off_id: str) -> tuple[LabelledLine, ...]:
-    """The lines that are drawn on the newest label of a scoop for a sign-off; none where nobody kept which."""
-    label = next(iter(_labels(now, scoop_id, sign_off_id=sign_off_id)), None)
-    return tuple(line for line in (label.lines if label else None) or () if line.down_wall_mm)
-
-
 def last_label(now: Standing, known: LotStanding, scoop_id: str) -> Printed | None:
     """The label that one printed now for a lot follows: the newest of the lot for the scoop, else of any lot."""
-    every = list(_labels(now, scoop_id))
+    every = list(labels_of(now, scoop_id))
     return next((sheet for sheet in every if sheet.lot_id == known.lot.id), next(iter(every), None))
-
-
-def _labels(now: Standing, scoop_id: str, sign_off_id: str = "") -> Iterator[Printed]:
-    """The labels of a scoop that were not thrown away, of one sign-off or all, the newest first."""
-    spoiled = never_up(now.endings)
-    for sheet in reversed(now.prints):
-        is_label = sheet.kind is PrintKind.SCOOP_LABEL and sheet.scoop_id == scoop_id
-        if is_label and sheet.id not in spoiled and sign_off_id in ("", sheet.sign_off_id):
-            yield sheet
 
 
 def is_drawn(now: Standing, known: LotStanding, scoop_id: str) -> bool:
