@@ -21,6 +21,7 @@ from calibrator.units import Kind, show_both, show_length, show_mass, show_perce
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
+_TOLD_AS_NONE_PCT = 0.05  # less than this is told as 0.0 %
 _MANY, _MUCH, _MUCH_ML = 18, 0.188, 336_665.0  # as long in words as any: 88 gal 3 3/4 qt
 
 
@@ -58,18 +59,18 @@ def powder_text(mass_g: float, to: Telling) -> str:
 
 
 def portions_text(line: SheetLine, to: Telling) -> str:
-    """In which portions a batch's powder is weighed, and why; blank where the scale weighs it at once."""
+    """In which portions a batch's powder is weighed; blank where the scale weighs it at once. Why stands with the
+    table: `heavy_text`."""
     if line.portions is None:
         return ""
     return _portioned(line.batches, line.portions.count, line.portions.each_g, to)
 
 
 def _portioned(batches: int, count: int, each_g: float, to: Telling) -> str:
-    words = translate("TableWords", "weigh {count} × {amount} (scale: at most {most} + pail)")
+    words = translate("TableWords", "weigh it as {portions}")
     if batches > 1:
-        words = translate("TableWords", "weigh each batch as {count} × {amount} (scale: at most {most} + pail)")
-    most = show_mass(most_at_once_g(to.capacity_g), to.system, decimal_comma=decimal_comma())
-    return words.format(count=count, amount=_held(powder_text(each_g, to)), most=_held(most))
+        words = translate("TableWords", "weigh each batch as {portions}")
+    return words.format(portions=_held(f"{count} × {powder_text(each_g, to)}"))
 
 
 def heavy_text(capacity_g: float, to: Telling) -> str:
@@ -171,16 +172,17 @@ def error_words(line: SheetLine, to: Telling) -> str:
         told = translate("TableWords", "water trimmed, {share} of everything; ± {spread}")
         return told.format(share=shown.signed_share(line.trimmed_share), spread=spread)
     off = _percent(abs(count.error_share))
-    if off == _percent(0.0):
-        return translate("TableWords", "as much powder as by weight (± {spread})").format(spread=spread)
+    if off == _percent(0.0):  # told as a bound: the weight beside it may itself be rounded
+        told = translate("TableWords", "within {bound} of the weight (± {spread})")
+        return told.format(bound=show_percent(_TOLD_AS_NONE_PCT, 2, decimal_comma=decimal_comma()), spread=spread)
     return _off_words(off, spread, short=count.error_g < 0)
 
 
 def _off_words(off: str, spread: str, *, short: bool) -> str:
     if short:
-        told = translate("TableWords", "{share} less powder than by weight (± {spread})")
+        told = translate("TableWords", "{share} short of the weight (± {spread})")
     else:
-        told = translate("TableWords", "{share} more powder than by weight (± {spread})")
+        told = translate("TableWords", "{share} over the weight (± {spread})")
     return told.format(share=off, spread=spread)
 
 
@@ -193,20 +195,23 @@ def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
         return ""
     water_ml, others_g = line.batch.mix.water_ml, sum(line.additives_g)
     made = delivered(line.scoops, water_ml, sheet.powder, sheet.water_temperature_c, others_g)
-    solids, low, high = (_percent(mix.solids_share) for mix in (made.mix, made.low, made.high))
-    if low == high:
-        return translate("TableWords", "That makes {solids} solids.").format(solids=solids)
-    return _solids_words(solids, low, high)
+    wanted, solids, low, high = (_percent(mix.solids_share) for mix in (sheet.per_calf, made.mix, made.low, made.high))
+    return _solids_words(solids, low, high, wanted)
 
 
-def _solids_words(solids: str, low: str, high: str) -> str:
-    told = translate("TableWords", "That makes {solids} solids ({low} to {high}).")
-    return told.format(solids=solids, low=low, high=high)
+def _solids_words(solids: str, low: str, high: str, wanted: str) -> str:
+    """Where it is not what is wanted that is said: count and rounding of the batch both have a part in it."""
+    if low == high == wanted:
+        return translate("TableWords", "Solids {solids}.").format(solids=solids)
+    told = translate("TableWords", "Solids {solids} ({low} to {high}).")
+    if solids != wanted:
+        told = translate("TableWords", "Solids {solids} ({low} to {high}), wanted {wanted}.")
+    return told.format(solids=solids, low=low, high=high, wanted=wanted)
 
 
 def rounding_words(line: SheetLine) -> str:
-    """What rounding water and powder did to the strength."""
-    told = translate("TableWords", "Rounding of water and powder: strength {share}.")
+    """What rounding water and powder did to the strength, before any count."""
+    told = translate("TableWords", "Rounding of water and powder, also by weight: strength {share}.")
     return told.format(share=shown.signed_share(line.batch.ratio_error_share, 2))
 
 
@@ -261,9 +266,9 @@ def _split_words(batches: int, over: str) -> str:
 def longest_notes(to: Telling) -> tuple[str, str]:
     """As much as is told beneath today's water and scoopfuls, so that room is kept for it while a count is typed."""
     over = show_volume(_MUCH_ML, to.system, decimal_comma=decimal_comma())
-    share = _percent(_MUCH)
-    off = _off_words(share, share, short=True)
-    return _split_words(_MANY, over), f"{off}. {_solids_words(share, share, share)}"
+    share, wanted = _percent(_MUCH), _percent(2 * _MUCH)
+    off, solids = _off_words(share, share, short=True), _solids_words(share, share, share, wanted)
+    return _split_words(_MANY, over), f"{off}. {solids}"
 
 
 def longest_portions(to: Telling) -> str:

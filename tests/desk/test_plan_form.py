@@ -145,6 +145,7 @@ def same_mix(rate: RateEditor) -> str:
 def test_the_other_bases_are_told_while_one_types(form: PlanForm, qtbot: QtBot) -> None:
     """10 and 8 oz on 2 qt of water at 110 °F, 0.9909 g/mL: 283.5 / (283.5 + 1875.5), 226.8 / (226.8 + 1875.5)."""
     rate = form.groups[0].rate
+    form.groups[0].water.click()
     assert "13.1 % solids" in same_mix(rate)
     assert "an estimate" in same_mix(rate)
     told = same_mix(rate).splitlines()
@@ -153,6 +154,21 @@ def test_the_other_bases_are_told_while_one_types(form: PlanForm, qtbot: QtBot) 
     assert "10.8 % solids" in same_mix(rate)
     put(qtbot, rate.mass.line, "8 pounds of")
     assert same_mix(rate) == ""
+
+
+def test_no_example_looks_like_an_answer_while_it_is_open_what_the_volume_is(form: PlanForm, qtbot: QtBot) -> None:
+    """10.0 oz on 2 qt and 9.0 oz made up to 2 qt, read below a question, were taken for two answers to it."""
+    first = form.groups[0]
+    assert first.means() is None
+    assert same_mix(first.rate) == first.rate._example.text() == ""
+    put(qtbot, first.volume.line, "3 qt")  # the recipe follows, the question is still open
+    assert same_mix(first.rate) == first.rate._example.text() == ""
+    first.finished.click()
+    assert first.rate._example.text().startswith("The recipe: ")
+    assert same_mix(first.rate).startswith("The same mix, put otherwise:")
+    form.edit(None)
+    put(qtbot, form.groups[0].rate.volume.line, "3 qt")  # a recipe of one's own is nobody's answer
+    assert "to 3 qt of mix" in same_mix(form.groups[0].rate)
 
 
 def test_the_same_mix_is_told_for_the_volume_of_the_recipe(form: PlanForm, qtbot: QtBot) -> None:

@@ -128,7 +128,7 @@ def test_a_row_says_what_the_count_makes_of_solids_and_osmolality(herd: Herd, qt
     sheet = sheet_of(herd, herd.plan("Milk", group(12), scoopfuls=rule))
     model.show_sheet(sheet)
     tip = model.data(model.index(sheet.today_row or 0, Column.SCOOPFULS), Qt.ItemDataRole.ToolTipRole)
-    for told in ("That makes 1", "Rounding of water and powder"):
+    for told in ("Solids 1", "Rounding of water and powder"):
         assert told in tip
     assert model.data(model.index(sheet.today_row or 0, Column.ERROR)).endswith("%")
 

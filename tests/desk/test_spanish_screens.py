@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import replace
-from typing import TypeVar
+from typing import TypeVar, cast
 
 import pytest
 from answers import Answers
@@ -16,9 +16,12 @@ from screens import keys_twice, squeezed, texts, too_large, too_small
 from speaking import speaking
 
 from calibrator.desk.context import Desk
+from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.theme import Theme
+from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.window import Window
-from calibrator.model import Farm, FeederTrial, Instrument, Lot, Plan, Scale, Scoop, Vessel
+from calibrator.model import Farm, FeederTrial, Instrument, Lot, Plan, Scale, Scoop, Step, Vessel
 from calibrator.records import Records, demo_records
 from tests.tour import tour, weigh_a_new_lot
 
@@ -134,6 +137,34 @@ def known_names(records: Records) -> set[str]:
     names += [trial.note for trial in records.every(FeederTrial)]
     names.append(records.url)
     return {word.lower() for name in names for word in re.findall(r"[^\W\d_]+", name)}
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_least_window_shows_rows_by_volume_of_two_groups_and_the_key_beneath_the_fills(
+    desk: Desk, language: str
+) -> None:
+    """Both began below the edge, and one had to know that there is more to scroll to."""
+    with speaking(language):
+        window = Window(desk)
+        window.resize(*SMALLEST)
+        window.show()
+        window.show_page("tables")
+        view = cast(TablesPage, window.page("tables")).view
+        assert len(view.today.rows) == 2
+        view.rows_by.setCurrentIndex(1)
+        QApplication.processEvents()
+        rows = view.volumes.table
+        in_sight = rows.viewport().visibleRegion().boundingRect().height()
+        assert in_sight >= 2 * rows.verticalHeader().defaultSectionSize()
+        window.show_page("weigh_in", desk.records.every(Lot)[-1].id)
+        page = cast(WeighInPage, window.page("weigh_in"))
+        page.open_step(Step.FILLS_TO_MARK)
+        for _ in range(6):
+            QApplication.processEvents()
+        key = cast(StepFills, page._views[Step.FILLS_TO_MARK])._plot._key
+        assert key.visibleRegion().boundingRect().height() == key.height() > 0
+        window.replace_by_another()
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def test_nothing_is_left_in_english(

@@ -574,8 +574,7 @@ def test_powder_heavier_than_the_scale_weighs_is_told_in_portions(
     herd.plan("Milk", group(24), count_from=10, count_to=30, counts=())
     page = shown()
     note = page.view.today.rows[0].powder.note
-    told = "weigh 2 × 7\u00a0lb\u00a08.0\u00a0oz (scale: at most 8\u00a0lb\u00a013.1\u00a0oz + pail)"
-    assert note.text() == told
+    assert note.text() == "weigh it as 2\u00a0×\u00a07\u00a0lb\u00a08.0\u00a0oz"
     assert note.alignment() & Qt.AlignmentFlag.AlignTop
     assert page.view.heavy.isVisibleTo(page)
     assert page.view.heavy.text().startswith("Powder heavier than 8 lb 13.1 oz: weigh it in portions.")
@@ -608,7 +607,7 @@ def test_a_vessel_that_makes_several_batches_tells_the_portions_of_each(
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan(vessel_id=herd.vessel().id)
     told = shown().view.today.rows[0].powder.note.text().replace("\u00a0", " ")
-    assert told == "weigh each batch as 4 × 8 lb 8.2 oz (scale: at most 8 lb 13.1 oz + pail)"
+    assert told == "weigh each batch as 4 × 8 lb 8.2 oz"
 
 
 def test_a_table_of_few_scoopfuls_gives_no_reason_to_weigh(shown: Callable[[], TablesPage], herd: Herd) -> None:
@@ -707,21 +706,25 @@ def test_a_count_without_error_is_on_target(shown: Callable[[], TablesPage], her
     """Ten ounces a scoop and calf: 0.0 % over is no way to say so."""
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan("Milk", group(10))
-    assert shown().view.today.rows[0].scoops.note.text().startswith("as much powder as by weight (± ")
+    assert shown().view.today.rows[0].scoops.note.text().startswith("within 0.05 % of the weight (± ")
 
 
 def test_a_count_that_is_off_says_off_what(shown: Callable[[], TablesPage], herd: Herd) -> None:
-    """It is the count that is short of the batch's weight beside it, and not the mix or a feeding."""
+    """It is the count that is short of the batch's weight beside it, and not the mix or a feeding. What that makes of
+    the solids is told beside those wanted: 0.131 / (0.131 + 0.869 · 1.012) is 13.0 %."""
     herd.sign("25-1103C", TEN_OZ_LEVEL)
-    for more, words in (
-        (1.012, "1.2 % less powder than by weight (± "),
-        (0.988, "1.2 % more powder than by weight (± "),
+    for more, words, solids in (
+        (1.012, "1.2 % short of the weight (± ", "Solids 13.0 % ("),
+        (0.988, "1.2 % over the weight (± ", "Solids 13.3 % ("),
     ):
         herd.plan("Milk", replace(group(10), volume_ml=more * group(10).volume_ml))
         page = shown()
         page.plans.setCurrentIndex(page.plans.count() - 1)
         page.plans.activated.emit(page.plans.count() - 1)
-        assert words in page.view.today.rows[0].scoops.note.text()
+        told = page.view.today.rows[0].scoops.note.text()
+        assert words in told
+        assert solids in told
+        assert told.endswith("), wanted 13.1 %.")
 
 
 def test_a_new_plan_opens_at_its_top_after_another_was_scrolled_down(

@@ -117,7 +117,7 @@ class GroupEditor(QFrame):
         """Show usual figures; what the volume means is left open."""
         usual, signed = _usual(self.desk.system, self._signed, self._powder, self._water_c), self._signed
         self._show(usual, None)
-        self.rate.begin(usual.rate, signed.typed if signed else "", powder_stays=signed is not None)
+        self.rate.begin(usual.rate, signed.typed if signed else "", powder_stays=signed is not None, waits=True)
         self._tell_means()
 
     def begin_like(self, other: PlanGroup) -> None:
@@ -312,7 +312,7 @@ class GroupEditor(QFrame):
         volume = self.volume.value()
         if volume is not None:
             means = self.means()
-            self.rate.follow(volume, self.volume.told(), _BASES[means] if means else self.rate.shown_basis())
+            self.rate.follow(volume, self.volume.told(), _BASES[means] if means else None)
         self._typed()
 
     def _typed(self) -> None:

@@ -49,7 +49,7 @@ class RateEditor(QWidget):
         self._powder: Powder | None = None
         self._water_c = 43.0
         self._shown = RateBasis.ON_WATER
-        self._follows = self._powder_stays = False
+        self._follows = self._powder_stays = self._waits = False
         self.basis = CalmBox()
         for basis in RateBasis:
             self.basis.addItem(basis_name(basis), basis)
@@ -90,17 +90,20 @@ class RateEditor(QWidget):
         self._show_fields()
         self._tell_same()
 
-    def begin(self, rate: MixingRate, typed: str, *, powder_stays: bool) -> None:
-        """Show usual figures that follow the feeding; the powder keeps its weight, or goes with the volume."""
+    def begin(self, rate: MixingRate, typed: str, *, powder_stays: bool, waits: bool = False) -> None:
+        """Show usual figures that follow the feeding; the powder keeps its weight, or goes with the volume. One that
+        `waits` for a choice gives no examples before it: they would look like answers to it."""
         self.load(rate)
         self.mass.set_value(rate.powder_mass_g, typed)
-        self._follows, self._powder_stays = True, powder_stays
+        self._follows, self._powder_stays, self._waits = True, powder_stays, waits
+        self._tell_same()
 
-    def follow(self, volume_ml: float, told: str, basis: RateBasis) -> None:
-        """Take over what a feeding's volume became, and whether that is water or mix."""
+    def follow(self, volume_ml: float, told: str, basis: RateBasis | None) -> None:
+        """Take over what a feeding's volume became, and whether that is water or mix; None while that is open."""
         if not self._follows:
             return
-        if basis is not self._shown:
+        self._waits = basis is None
+        if basis is not None and basis is not self._shown:
             self.basis.setCurrentIndex(self.basis.findData(basis))
             self._shown = basis
             self._show_fields()
@@ -221,7 +224,7 @@ class RateEditor(QWidget):
 
     def _tell_same(self) -> None:
         ratio, rate = self._ratio(), self.rate()
-        if ratio is None or rate is None or self._powder is None:
+        if ratio is None or rate is None or self._powder is None or (self._follows and self._waits):
             for words in (self._same, self._example):
                 words.setText("")
             return
@@ -229,7 +232,7 @@ class RateEditor(QWidget):
         self._example.setText(self.tr("The recipe: {recipe}").format(recipe=recipe))
         volume = rate.volume_ml or UNIT_VOLUME_ML[self.desk.system]
         lines = same_mix(ratio, self._powder, self._water_c, volume, self.desk.system, self._shown)
-        self._same.setText("\n".join([self.tr("The same mix is:"), *lines]))
+        self._same.setText("\n".join([self.tr("The same mix, put otherwise:"), *lines]))
 
 
 def _rename(field: Amount, caption: str) -> None:

@@ -17,7 +17,7 @@ from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.lot_bar import LotBar
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.pages.volume_table import VolumeTable
-from calibrator.desk.parts import button, card, clear, column, label, row, scrolled, set_style_property, show_if
+from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_if
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, mass_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
@@ -74,7 +74,7 @@ class SheetView(QWidget):
         self.tabs.setAccessibleName(self.tr("Group of calves"))
         self.tabs.currentChanged.connect(self._show_tab)
         self.words, self.temperature = label("", "quiet"), label("", "quiet")
-        self.strength, self.many = label(""), label("", "quiet")
+        self.strength, self.many = label("", "caution"), label("", "quiet")
         self.heavy = label("")
         self.rows_by = CalmTabs()
         self.rows_by.setDrawBase(False)
@@ -115,9 +115,10 @@ class SheetView(QWidget):
         self._switches.addStretch(1)
         self._switches.addLayout(row(self.rows_by, None, self.how, spacing=2 * SPACE))
         body.addLayout(self._switches)
-        body.addLayout(column(self.words, self.strength, spacing=SPACE // 2))
+        body.addWidget(self.strength)
         body.addWidget(self.table, 1)
         body.addWidget(self.volumes, 1)
+        body.addWidget(self.words)
         body.addWidget(self.heavy)
         body.addWidget(self.many)
         body.addWidget(self.temperature)
@@ -360,11 +361,11 @@ class SheetView(QWidget):
         """What each calf gets, on which basis, and how strong that is."""
         self.words.setVisible(sheet is not None)
         cautions = strength_cautions(sheet.per_calf) if sheet else ""
-        self.strength.setText(cautions)
-        self.strength.setVisible(bool(cautions))
+        risky = sheet is not None and at_risk(sheet.per_calf)
+        self.strength.setText(cautions if risky else "")
+        self.strength.setVisible(risky)
         if sheet is None:
             return
-        set_style_property(self.strength, "kind", "caution" if at_risk(sheet.per_calf) else "quiet")
         groups = [sheet.group] if sheet.group else list(self._sheet.plan.groups if self._sheet else ())
         told = [
             self.tr("{volume}; {powder} of powder per calf; {rate}").format(
@@ -377,7 +378,8 @@ class SheetView(QWidget):
         strength = [strength_text(sheet.per_calf, sheet.farm.units)]
         if not osmolality_caution(sheet.per_calf):  # which tells it too
             strength.append(osmolality_text(sheet.per_calf))
-        self.words.setText("\n".join([*dict.fromkeys(told), "; ".join(strength)]))
+        below = [] if risky or not cautions else [cautions]  # what is no risk leaves the room above to the table
+        self.words.setText("\n".join([*dict.fromkeys(told), "; ".join(strength), *below]))
 
     def _tell_today(self, sheet: PlanSheet) -> None:
         """Whether the hot water will do for today's calves, and whose turn it is when."""

@@ -274,7 +274,7 @@ class ToMarkPanel(FindingsPanel):
         limits_g = [check.of_fill_g(limit_g) for limit_g in wanted]
         self._show_result(check.result, guide, system, limits_g)
         self._next.setVisible(not guide.line_should_move)  # of a line that is wrong no more scoopfuls are filled
-        reason = line_words.check_reason(check, guide, system, mean_above=True)
+        reason = line_words.check_reason(check, guide, system, while_filling=True)
         self._show_verdict(*line_words.check_words(check, guide, system), reason)
         earlier = self.tr("What was filled to the earlier line counts too, converted to this one.")
         settling = line_words.settling_words(check)

@@ -251,12 +251,12 @@ def _so_far_words(check: LineCheck) -> str:
     return translate("WeighInWords", "The mean is outside the tolerance, but not yet known closely enough.")
 
 
-def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, mean_above: bool = False) -> str:
-    """What stands beneath the verdict: what it rests on, and what a line found right still asks for. What stands above
-    with `mean_above` is not told once more where it is the feeding's."""
+def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, while_filling: bool = False) -> str:
+    """What stands beneath the verdict: what it rests on, and what a line found right still asks for. `while_filling`
+    the mean above is not told once more where it is the feeding's, nor what the page's foot says the plan asks for."""
     result = check.result
     same = (check.mean_g, check.low_g, check.high_g) == (result.mean_g, result.low_g, result.high_g)
-    told = [band_words(check, guide, system) if mean_above and same else tolerance_words(check, guide, system)]
+    told = [band_words(check, guide, system) if while_filling and same else tolerance_words(check, guide, system)]
     if check.verdict == LineVerdict.WEIGH_MORE and guide.plan_is_open(check.result):
         told.insert(0, plan_words(check.result, guide))
     line = guide.findings.line
@@ -283,7 +283,7 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, mean_abo
             "bag that is opened.",
         )
         told.append(words.format(mass=shown.fine_mass(check.bag_reach_g, system)))
-    if right and (more := still_planned_words(check.result, guide)):
+    if right and not while_filling and (more := still_planned_words(check.result, guide)):
         words = translate(
             "WeighInWords", "The plan still asks for {more}, to see how bags and fills of this lot differ."
         )
