@@ -7108,8 +7108,8 @@ entre {low} y {high}
         <translation>La receta: {recipe}</translation>
     </message>
     <message>
-        <source>The same mix is:</source>
-        <translation>La misma mezcla es:</translation>
+        <source>The same mix, put otherwise:</source>
+        <translation>La misma mezcla, dicha de otro modo:</translation>
     </message>
 </context>
 <context>
@@ -10017,7 +10017,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>All together</source>
-        <translation>Todos los grupos juntos</translation>
+        <translation>Todas juntas</translation>
     </message>
     <message>
         <source>Water at {temperature}.</source>
@@ -11957,6 +11957,14 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>TableWords</name>
     <message>
+        <source>weigh it as {portions}</source>
+        <translation>péselo en {portions}</translation>
+    </message>
+    <message>
+        <source>weigh each batch as {portions}</source>
+        <translation>cada tanda en {portions}</translation>
+    </message>
+    <message>
         <source>and {amount} of {name}</source>
         <translation>y {amount} de {name}</translation>
     </message>
@@ -12005,12 +12013,32 @@ Sign off all the same? The record will say so.</source>
         <translation>agua ajustada, {share} de todo; ± {spread}</translation>
     </message>
     <message>
-        <source>That makes {solids} solids.</source>
-        <translation>Eso da {solids} de sólidos.</translation>
+        <source>within {bound} of the weight (± {spread})</source>
+        <translation>a menos de {bound} del peso (± {spread})</translation>
     </message>
     <message>
-        <source>That makes {solids} solids ({low} to {high}).</source>
-        <translation>Eso da {solids} de sólidos ({low} a {high}).</translation>
+        <source>{share} short of the weight (± {spread})</source>
+        <translation>{share} menos que el peso (± {spread})</translation>
+    </message>
+    <message>
+        <source>{share} over the weight (± {spread})</source>
+        <translation>{share} más que el peso (± {spread})</translation>
+    </message>
+    <message>
+        <source>Solids {solids}.</source>
+        <translation>Sólidos: {solids}.</translation>
+    </message>
+    <message>
+        <source>Solids {solids} ({low} to {high}).</source>
+        <translation>Sólidos: {solids} ({low} a {high}).</translation>
+    </message>
+    <message>
+        <source>Solids {solids} ({low} to {high}), wanted {wanted}.</source>
+        <translation>Sólidos: {solids} ({low} a {high}), meta {wanted}.</translation>
+    </message>
+    <message>
+        <source>Rounding of water and powder, also by weight: strength {share}.</source>
+        <translation>Redondeo de agua y polvo, también por peso: fuerza {share}.</translation>
     </message>
     <message>
         <source>Water is rounded to {step}; in small batches the powder goes with it, so the strength holds.</source>
@@ -12033,32 +12061,8 @@ Sign off all the same? The record will say so.</source>
         <translation>{batches} tandas iguales: una sola no dejaría lugar para revolver</translation>
     </message>
     <message>
-        <source>Rounding of water and powder: strength {share}.</source>
-        <translation>Redondeo de agua y polvo: fuerza {share}.</translation>
-    </message>
-    <message>
-        <source>weigh {count} × {amount} (scale: at most {most} + pail)</source>
-        <translation>pese {count} × {amount} (báscula: hasta {most} + cubeta)</translation>
-    </message>
-    <message>
-        <source>weigh each batch as {count} × {amount} (scale: at most {most} + pail)</source>
-        <translation>pese cada tanda en {count} × {amount} (báscula: hasta {most} + cubeta)</translation>
-    </message>
-    <message>
         <source>Powder heavier than {most}: weigh it in portions. The scale weighs {capacity}, {pail} of it for the pail.</source>
         <translation>Polvo de más de {most}: péselo en porciones. La báscula pesa {capacity}, de los que {pail} son para la cubeta.</translation>
-    </message>
-    <message>
-        <source>as much powder as by weight (± {spread})</source>
-        <translation>el mismo polvo que por peso (± {spread})</translation>
-    </message>
-    <message>
-        <source>{share} less powder than by weight (± {spread})</source>
-        <translation>{share} menos polvo que por peso (± {spread})</translation>
-    </message>
-    <message>
-        <source>{share} more powder than by weight (± {spread})</source>
-        <translation>{share} más polvo que por peso (± {spread})</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>
@@ -13895,7 +13899,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Fill as at every feeding: to the line, evened with one shake, read at eye level. Type the weight, press Enter.</source>
-        <translation>Llene como en cada toma: hasta la línea, emparejada con una sacudida y leída a la altura de los ojos. Escriba el peso y Enter.</translation>
+        <translation>Llene como en cada toma: hasta la línea, con una sacudida, a la altura de los ojos. Escriba el peso y Enter.</translation>
     </message>
     <message>
         <source>Two fills from each of four bags</source>
@@ -14067,7 +14071,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Evened by a shake, the powder packs {percent} denser than struck level.</source>
-        <translation>Con la sacudida el polvo queda {percent} más denso que al ras.</translation>
+        <translation>Con la sacudida queda {percent} más denso que al ras.</translation>
     </message>
     <message>
         <source>Filled to the line, the powder lies {percent} looser than struck level.</source>
