@@ -16,7 +16,7 @@ from calibrator.prints.chart_columns import (
     column_width,
     row_shapes,
 )
-from calibrator.prints.chart_scoopfuls import LEAST_SUB_MM, TIGHT_SUBS_MM, Style
+from calibrator.prints.chart_scoopfuls import LEAST_SUB_MM, TIGHT_SUBS_MM, WIDER_WORDS_MM, WORDS_MM, Style
 from calibrator.prints.chart_words import RowCells
 from calibrator.values import dataclass
 
@@ -53,6 +53,7 @@ class Tight:
     small_mm: float
     once: bool = False
     gutter_mm: float = _LEAST_GUTTER
+    words_mm: float = WORDS_MM
 
 
 _ROOMY = Tight(LEAST_SUB_MM, gutter_mm=_GUTTER)
@@ -216,7 +217,10 @@ def styles(rows: Sequence[RowCells], tight: Tight = _ROOMY) -> Iterator[tuple[St
     ways = [(True, True)] * extra + [(True, False)] + [(False, False)] * (not alike)
     for stacked in (False, True) if stackable else (False,):
         for told, more in ways:
-            made = partial(Style, stacked=stacked, told=told, extra=more, small_mm=tight.small_mm, once=tight.once)
+            made = partial(
+                Style, stacked=stacked, told=told, extra=more, small_mm=tight.small_mm, once=tight.once,
+                words_mm=tight.words_mm,
+            )  # fmt: skip
             yield tuple(made(size) for size in type_sizes(_FLOOR))
 
 
@@ -246,12 +250,13 @@ def layouts(
 
 def _tighter(groups: Sequence[Sequence[RowCells]]) -> Iterator[Tight]:
     """What a chart of several pages gives up for fewer, the least loss first: further pictures of the same scoop, then
-    larger small words."""
+    larger small words, told in wider columns."""
     several = any(part.pictures > 1 for rows in groups for cells in rows for part in cells.parts)
     if several:
         yield Tight(LEAST_SUB_MM, once=True)
     for small_mm in TIGHT_SUBS_MM:
-        yield Tight(small_mm, once=several)
+        for words_mm in WIDER_WORDS_MM:
+            yield Tight(small_mm, once=several, words_mm=words_mm)
 
 
 def _holds(room_mm: float, made: Sequence[Band]) -> bool:

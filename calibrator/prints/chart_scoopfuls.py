@@ -18,10 +18,12 @@ SUB_LEADING = 1.12
 SUB_TOP = 0.98  # where the small words begin, share of the type size: figures have nothing below their line
 _PICTURE = 0.98  # a scoop's height, share of the type size
 _PICTURE_WIDE = 1.35
-_WIDEST_WORDS, _WIDEST_TIGHT = 30.0, 40.0
 _MOST_LINES = 2
 LEAST_SUB_MM = 4.4
 """Letters of 2.9 mm, 5 minutes of arc at 2 m, which normal sight just tells (Snellen): the small words of a row."""
+WORDS_MM, WIDER_WORDS_MM = 30.0, (40.0, 52.0)
+"""The most that small words may widen a part, and what they may where that saves a page: two languages, or capitals,
+stand in one line then."""
 TIGHT_SUBS_MM = (3.7, 3.3)
 """What they give way to, in this order, where that saves a page or keeps a group on one: a second page is seen less
 than they are. Common practice, no source."""
@@ -40,6 +42,7 @@ class Style:
     today_mm: float = 0.0
     small_mm: float = LEAST_SUB_MM  # the small words are no smaller; less where that saves a page or a group's tearing
     once: bool = False
+    words_mm: float = WORDS_MM
 
     def of(self, cells: RowCells) -> Style:
         """That of one row."""
@@ -74,7 +77,7 @@ def _width(part: PartCell, style: Style) -> float:
     count = width_mm(part.count, style.size_mm, Weight.BOLD, True)
     pictures = style.pictures(part) * _PICTURE * _PICTURE_WIDE * style.size_mm
     told = max((width_mm(line, style.sub_mm, _weight(part)) for line in words_below(part, style)), default=0.0)
-    return max(count + 0.2 * style.size_mm + pictures, min(_widest(style), told))
+    return max(count + 0.2 * style.size_mm + pictures, min(style.words_mm, told))
 
 
 def words_below(part: PartCell, style: Style) -> list[str]:
@@ -84,17 +87,11 @@ def words_below(part: PartCell, style: Style) -> list[str]:
     """
     if not style.told and not part.otherwise:
         return []
-    room = _widest(style)
-    return [line for told in part.told for line in small_lines(told, room, style, _weight(part))]
+    return [line for told in part.told for line in small_lines(told, style.words_mm, style, _weight(part))]
 
 
 def _weight(part: PartCell) -> Weight:
     return Weight.BOLD if part.otherwise else Weight.REGULAR
-
-
-def _widest(style: Style) -> float:
-    """The most that words may widen a part: two languages stand in one line where that saves a page."""
-    return _WIDEST_TIGHT if style.small_mm < LEAST_SUB_MM else _WIDEST_WORDS
 
 
 def small_lines(text: str, room_mm: float, style: Style, weight: Weight = Weight.REGULAR) -> tuple[str, ...]:
