@@ -72,7 +72,7 @@ class Layout:
     def rank(self) -> tuple[bool, int, int, bool, bool, float, bool, bool]:
         """Smaller is better: legible, few pages, groups whole, words in every row, large type, upright, one line a
         row."""
-        return *self.legibility, -self.style.size_mm, self.landscape, self.style.stacked
+        return _rank(self.style, self.landscape, len(self.pages), self.torn)
 
     @property
     def largest_mm(self) -> float:
@@ -82,17 +82,22 @@ class Layout:
     @property
     def legibility(self) -> tuple[bool, int, int, bool, bool]:
         """What goes before the largest type."""
-        return *self.sheets, not self.style.told, not self.style.extra
+        return self.rank[:5]
 
     @property
     def sheets(self) -> tuple[bool, int, int]:
         """What small words give way to: type that is too small, pages, groups that are torn."""
-        return self.style.size_mm < LEAST_TYPE_MM, len(self.pages), self.torn
+        return self.rank[:3]
 
     @property
     def torn(self) -> int:
         """How often a group goes on over the page."""
         return sum(page[-1].group == after[0].group for page, after in pairwise(self.pages))
+
+
+def _rank(style: Style, landscape: bool, pages: int, torn: int) -> tuple[bool, int, int, bool, bool, float, bool, bool]:
+    legibility = (style.size_mm < LEAST_TYPE_MM, pages, torn, not style.told, not style.extra)
+    return *legibility, -style.size_mm, landscape, style.stacked
 
 
 def type_sizes(least_mm: float = LEAST_TYPE_MM) -> Iterator[float]:
@@ -231,21 +236,29 @@ def layouts(
     measured: Measured,
     tight: Tight = _ROOMY,
 ) -> Iterator[Layout]:
-    """Every layout worth comparing; `rooms` tells width and height of the table, upright and landscape."""
+    """Every layout worth comparing; `rooms` tells width and height of the table, upright and landscape.
+
+    What would be no better on a single page than one before it is not measured: that is most of them.
+    """
     rows = [cells for group in groups for cells in group]
     chosen = columns_of(rows)
+    best: Layout | None = None
     for landscape, (width, height) in rooms.items():
         for series in styles(rows, tight):
             found = False
             for style in series:
                 if found and style.size_mm < LEAST_TYPE_MM:
                     break
+                if best is not None and best.rank < _rank(style, landscape, 1, 0):
+                    break
                 widths, shapes = measured(style)
                 columns = place_columns(chosen, widths, width - FLAG_MM, tight.gutter_mm)
                 if columns is None or not _holds(height, made := bands(groups, headings, shapes)):
                     continue
                 found = True
-                yield Layout(landscape, style, columns, split(made, height))
+                layout = Layout(landscape, style, columns, split(made, height))
+                best = layout if best is None or layout.rank < best.rank else best
+                yield layout
 
 
 def _tighter(groups: Sequence[Sequence[RowCells]]) -> Iterator[Tight]:

@@ -85,6 +85,11 @@ def wrap(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGU
 
     Where a line breaks, the dot between two parts is left out: it would hang at the line's end as if more were missing.
     """
+    return list(_wrapped(text, room_mm, size_mm, weight))
+
+
+@lru_cache(maxsize=8192)  # the same words are tried again in each way to lay out a label or a chart
+def _wrapped(text: str, room_mm: float, size_mm: float, weight: Weight) -> tuple[str, ...]:
     lines: list[str] = []
     for word in re.split(r"[ \n]+", with_units_bound(text.strip())):
         joined = f"{lines[-1]} {word}" if lines else word
@@ -93,7 +98,7 @@ def wrap(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGU
         else:
             lines.extend(_pieces(word, room_mm, size_mm, weight))
     lines = [*(line.removesuffix(" ·") for line in lines[:-1]), *lines[-1:]]
-    return lines if _HELD in text else [line.replace(_HELD, " ") for line in lines]
+    return tuple(lines if _HELD in text else [line.replace(_HELD, " ") for line in lines])
 
 
 @dataclass(frozen=True)

@@ -63,6 +63,20 @@ class _Part:
 
 
 @dataclass(frozen=True)
+class _Told:
+    """What a part says and how, before it is laid out; the size as it is at a scale of 1."""
+
+    lines: tuple[str, ...]
+    size_mm: float
+    weight: Weight
+    gap_mm: float
+    most_lines: int = 4
+
+    def laid(self, width_mm: float, scale: float) -> _Part:
+        return _part(self.lines, width_mm, self.size_mm * scale, self.weight, self.gap_mm, self.most_lines)
+
+
+@dataclass(frozen=True)
 class _Column:
     """Parts below each other, the lot number above them where there is one."""
 
@@ -120,15 +134,29 @@ def lay_info(
     fit.
     """
 
-    @cache  # neither the lot number's type nor how many parts are kept changes them
+    told = tuple(_others(label, facts, said, piece))
+
+    # Neither the lot number's type nor how many parts are kept changes any of these.
+    @cache
     def others(rest_mm: float, scale: float) -> tuple[_Part, ...]:
-        return tuple(_others(label, facts, said, rest_mm, scale, piece))
+        return tuple(one.laid(rest_mm, scale) for one in told)
+
+    @cache
+    def first(first_mm: float, scale: float) -> tuple[_Part, _Part]:
+        head = _part(_head(label, said), first_mm, _SMALL * scale, Weight.BOLD, 0.0)
+        return head, _only(said, first_mm, scale)
+
+    @cache
+    def mark(lot: _LotType, first_mm: float, scale: float) -> LotMark:
+        least = max(lot.least_mm * scale, _LOT_LEAST)
+        return lay_lot(label.lot_number, first_mm, lot.alone_mm * scale, lot.several_mm * scale, least, lot.lines)
 
     for lot, whole in ((_USUAL, True), (_SMALLER, True), (_USUAL, False), (replace(_USUAL, lines=1), False)):
         for kept in range(_MOST_PARTS, _FEWEST_PARTS + bool(label.counts) + label.medicated - 1, -1):
             for scale in _SCALES:
                 for widths in _arrangements(width_mm, scale):
-                    info = _arranged(label, said, widths, scale, lot, others(widths[-1], scale)[: kept - 1])
+                    rest = others(widths[-1], scale)[: kept - 1]
+                    info = _arranged(widths, first(widths[0], scale), mark(lot, widths[0], scale), rest)
                     if info.height_mm <= height_mm and (info.bears_lot or not whole):
                         return info
     return None
@@ -142,22 +170,11 @@ def _arrangements(width_mm: float, scale: float) -> list[tuple[float, ...]]:
     return sorted(fitting, key=sum) or ([(width_mm,)] if scale <= 1 else [])
 
 
-def _arranged(
-    label: ScoopLabel,
-    said: Words,
-    widths: tuple[float, ...],
-    scale: float,
-    lot: _LotType,
-    others: tuple[_Part, ...],
-) -> Info:
-    first, rest = widths[0], widths[-1]
-    head = _part(_head(label, said), first, _SMALL * scale, Weight.BOLD, 0.0)
-    least = max(lot.least_mm * scale, _LOT_LEAST)
-    mark = lay_lot(label.lot_number, first, lot.alone_mm * scale, lot.several_mm * scale, least, lot.lines)
-    only = _only(said, first, scale)
+def _arranged(widths: tuple[float, ...], first: tuple[_Part, _Part], mark: LotMark, others: tuple[_Part, ...]) -> Info:
+    head, only = first
     if len(widths) == 1:
-        return Info((_Column(first, head, mark, (only, *others)),))
-    return Info((_Column(first, head, mark, (only,)), _Column(rest, None, None, others)))
+        return Info((_Column(widths[0], head, mark, (only, *others)),))
+    return Info((_Column(widths[0], head, mark, (only,)), _Column(widths[1], None, None, others)))
 
 
 def edge_height_mm(label: ScoopLabel) -> float:
@@ -198,27 +215,24 @@ def _only(said: Words, width_mm: float, scale: float) -> _Part:
     return _Part(fitted, Weight.BOLD, 0.4, reversed=True)
 
 
-def _others(
-    label: ScoopLabel, facts: LabelSheet, said: Words, width_mm: float, scale: float, piece: tuple[int, int]
-) -> Iterator[_Part]:
+def _others(label: ScoopLabel, facts: LabelSheet, said: Words, piece: tuple[int, int]) -> Iterator[_Told]:
     """In the order of their use; the last ones go first where room is short."""
-    small = _SMALL * scale
     if label.counts:
-        counted = [text for count in label.counts for text in _counted(count, facts, said)]
-        yield _part(counted, width_mm, _NAME * scale, Weight.BOLD, 0.8, 12)
+        counted = tuple(text for count in label.counts for text in _counted(count, facts, said))
+        yield _Told(counted, _NAME, Weight.BOLD, 0.8, 12)
     if label.medicated:
-        yield _part(said.each(words.MEDICATED_POWDER), width_mm, small, Weight.BOLD, 0.8)
-    yield _part(_number(label, said, piece), width_mm, small, Weight.SEMIBOLD, 0.8)
-    yield _part(_dated(said, words.WEIGHED_IN, label.weighed_in_on), width_mm, small, Weight.SEMIBOLD, 0.3)
-    yield _part(_below_rim(label, facts, said), width_mm, small, Weight.SEMIBOLD, 0.3, 9)
-    yield _part([_scoop_name(label, said)], width_mm, _NAME * scale, Weight.SEMIBOLD, 0.7)
+        yield _Told(said.each(words.MEDICATED_POWDER), _SMALL, Weight.BOLD, 0.8)
+    yield _Told(_number(label, said, piece), _SMALL, Weight.SEMIBOLD, 0.8)
+    yield _Told(_dated(said, words.WEIGHED_IN, label.weighed_in_on), _SMALL, Weight.SEMIBOLD, 0.3)
+    yield _Told(_below_rim(label, facts, said), _SMALL, Weight.SEMIBOLD, 0.3, 9)
+    yield _Told((_scoop_name(label, said),), _NAME, Weight.SEMIBOLD, 0.7)
     if not all(line.struck_level for line in label.lines):
-        yield _part(said.each(words.ONE_SHAKE), width_mm, small, Weight.SEMIBOLD, 0.3)
+        yield _Told(said.each(words.ONE_SHAKE), _SMALL, Weight.SEMIBOLD, 0.3)
     if any(line.reckoned for line in label.lines):
-        yield _part(said.each(words.RECKONED), width_mm, small, Weight.SEMIBOLD, 0.3)
+        yield _Told(said.each(words.RECKONED), _SMALL, Weight.SEMIBOLD, 0.3)
     for day, phrase in ((label.arrived_on, words.ARRIVED), (label.made_on, words.MADE)):
         if day is not None:
-            yield _part(_dated(said, phrase, day), width_mm, small, Weight.REGULAR, 0.3)
+            yield _Told(_dated(said, phrase, day), _SMALL, Weight.REGULAR, 0.3)
 
 
 def _counted(count: LineCount, facts: LabelSheet, said: Words) -> tuple[str, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from functools import lru_cache
 from types import MappingProxyType
 
 from calibrator.model import UnitSystem
@@ -79,6 +80,7 @@ class _Asked:
     highest: float | None
 
 
+@lru_cache(maxsize=4096)  # a form asks all of its fields anew at each key, and most stand as they stood
 def _read(text: str, asked: _Asked) -> Quantity:
     kind, system, decimal_comma, must_name = asked.kind, asked.system, asked.decimal_comma, asked.must_name
     speech = _speech(kind, system, decimal_comma)

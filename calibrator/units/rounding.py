@@ -7,9 +7,11 @@ as a half, so that 10.25 oz kept in grams still rounds as 10.25. Minus is the re
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 from math import floor, isfinite, log10
 
-_SNAP = Fraction(1, 10**9)
+_SNAPS = 10**9
+_SNAP = Fraction(1, _SNAPS)
 _RULER_PARTS = (2, 4, 8, 16, 32, 64)
 _MOST = 1e15
 
@@ -21,8 +23,13 @@ def tellable(value: float) -> bool:
 
 def round_to(amount: Fraction, step: Fraction) -> Fraction:
     """The nearest multiple of `step`, halves away from zero."""
-    count = floor(abs(amount) / step + Fraction(1, 2) + _SNAP)
+    count = _nearest(abs(amount.numerator) * step.denominator, amount.denominator * step.numerator)
     return step * (count if amount >= 0 else -count)
+
+
+def _nearest(size: int, unit: int) -> int:
+    """How often `unit` goes into `size`, to the nearest. In whole numbers: every figure of a screen comes here."""
+    return (size * _SNAPS + unit * (_SNAPS // 2 + 1)) // (unit * _SNAPS)
 
 
 def is_on(amount: Fraction, step: Fraction) -> bool:
@@ -32,12 +39,11 @@ def is_on(amount: Fraction, step: Fraction) -> bool:
 
 def decimals(amount: Fraction, places: int) -> str:
     """Plain decimal text with so many places; a negative number of places rounds to tens, hundreds …"""
-    rounded = round_to(amount, Fraction(10) ** -places)
-    sign = "−" if rounded < 0 else ""
-    whole, rest = divmod(abs(rounded), 1)
-    if places <= 0:
-        return f"{sign}{whole}"
-    return f"{sign}{whole}.{int(rest * 10**places):0{places}d}"
+    more, less = 10 ** max(places, 0), 10 ** max(-places, 0)
+    count = _nearest(abs(amount.numerator) * more, amount.denominator * less)
+    sign = "−" if amount < 0 < count else ""
+    whole, rest = divmod(count * less, more)
+    return f"{sign}{whole}.{rest:0{places}d}" if places > 0 else f"{sign}{whole}"
 
 
 def on_step(amount: Fraction, step: Fraction) -> str:
@@ -103,6 +109,7 @@ _POUND_IN_OZ = Fraction(16)
 _PLAIN_STEPS = (_POUND_IN_OZ, *(lead * Fraction(10) ** power for power in range(-5, 6) for lead in _COUNTED))
 
 
+@lru_cache(maxsize=256)  # a farm's scales have a few, and every weight asks
 def scale_step(step: Fraction) -> Fraction:
     """A scale's step where displays count by it (1, 2, 5, 1/4, 1/8 and their tens); else the power of ten below."""
     counted = next((plain for plain in _PLAIN_STEPS if abs(plain - step) <= step / 10_000), None)
