@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -17,20 +17,26 @@ from calibrator.science.solids import SolidsFrom
 from calibrator.values import dataclass
 
 SAME_BATCH = timedelta(hours=2)
-"""A batch that read off and is read again within this was put right, not mixed anew: it is fed by then, and the next
-feeding is farther away. Common practice, no source."""
+"""A batch that read off and is read again within this is taken to be put right, not mixed anew: it is fed by then, and
+the next feeding is farther away. Common practice, no source."""
+
+
+ANOTHER = ""
+"""Kept as what a check is the same batch as, where somebody said that it is another one."""
 
 
 @dataclass(frozen=True)
 class Kept:
     """A kept check with its lot; `watched` is None where it tells no solids. `again_of` is the first check of a batch
     that was put right and read again, blank for a batch's first: how somebody mixes, and what a lot does, only that
-    tells."""
+    tells. `may_reread` is the check before it that it reads again or would, had it not been said to be another batch's;
+    blank where there is none."""
 
     check: MixCheck
     lot: Lot
     watched: Watched | None
     again_of: str = ""
+    may_reread: str = ""
 
     @property
     def at(self) -> datetime:
@@ -62,25 +68,56 @@ def kept_checks(records: Records, farm: Farm) -> list[Kept]:
     """The checks that count, oldest first, each with the limits that held then."""
     lots = {lot.id: lot for lot in records.every(Lot, farm.id)}
     checks = sorted((c for c in records.every(MixCheck, farm.id) if c.counts and c.lot_id in lots), key=_when)
-    again = read_again(checks)
+    before = _before(checks)
+    again = _again(checks, before)
     told = [c for c in checks if c.solids_share is not None]
     first = [c for c in told if c.id not in again]
     limits = dict(zip([c.id for c in first], watch([_point(c) for c in first]), strict=True))
     limits |= {c.id: _put_right(c, limits[again[c.id]]) for c in told if c.id in again}
-    return [Kept(check, lots[check.lot_id], limits.get(check.id), again.get(check.id, "")) for check in checks]
+    return [Kept(c, lots[c.lot_id], limits.get(c.id), again.get(c.id, ""), before.get(c.id, "")) for c in checks]
 
 
-def read_again(checks: Sequence[MixCheck]) -> dict[str, str]:
-    """Those that read a batch once more after it was found off, with the first check of that batch. Oldest first."""
+def taken_to_reread(checks: Iterable[MixCheck], check: MixCheck) -> MixCheck | None:
+    """The one of `checks`, in any order, that a check is taken to read again where nobody says otherwise."""
+    own = (c for c in checks if _batch(c) == _batch(check) and c.id != check.id and c.at <= check.at)
+    before = max(own, key=_when, default=None)
+    return before if before is not None and _likely_again(check, before) else None
+
+
+def _again(checks: Sequence[MixCheck], before: Mapping[str, str]) -> dict[str, str]:
+    """Those that read a batch once more, with the first check of that batch. Oldest first."""
     found: dict[str, str] = {}
-    last: dict[tuple[object, ...], MixCheck] = {}
     for check in checks:
-        batch = (check.lot_id, check.plan_id, check.group_name, check.calves)
-        before = last.get(batch)
-        if before is not None and before.verdict in OFF and check.at - before.at <= SAME_BATCH:
-            found[check.id] = found.get(before.id, before.id)
-        last[batch] = check
+        if check.id in before and check.same_batch_as != ANOTHER:
+            found[check.id] = found.get(before[check.id], before[check.id])
     return found
+
+
+def _before(checks: Sequence[MixCheck]) -> dict[str, str]:
+    """Those that read a batch again, or were taken to had nobody said that it is another, with the check before.
+
+    What was said of a check holds; the time between two decides only where nobody said anything. A check that told no
+    solids begins no batch: there is nothing to set the others beside. Oldest first.
+    """
+    last: dict[tuple[object, ...], MixCheck] = {}
+    found, begun = dict[str, str](), set[str]()
+    for check in checks:
+        before = last.get(_batch(check))
+        taken = before.id if before is not None and _likely_again(check, before) else ""
+        if (of := check.same_batch_as or taken) in begun:
+            found[check.id] = of
+        last[_batch(check)] = check
+        if check.solids_share is not None or (check.id in found and check.same_batch_as != ANOTHER):
+            begun.add(check.id)
+    return found
+
+
+def _batch(check: MixCheck) -> tuple[object, ...]:
+    return check.lot_id, check.plan_id, check.group_name, check.calves
+
+
+def _likely_again(check: MixCheck, before: MixCheck) -> bool:
+    return before.verdict in OFF and check.at - before.at <= SAME_BATCH
 
 
 def mixed(kept: Sequence[Kept]) -> list[Kept]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from calibrator.desk.cell_words import reading_words, told
+from calibrator.desk.cell_words import answers, reading_words, told
 from calibrator.desk.lot_history.words import topic_words
 from calibrator.desk.mix_history import Counted, Kept, Names
 from calibrator.desk.mix_words import powder_verdict_words, verdict_words, way_name
@@ -35,7 +35,7 @@ READ = {
 COLUMNS = (
     "at", "kind", "lot", "product", "plan", "group", "calves", "vessel", "mixed by", "checked by",
     "solids wanted (%)", "tolerance (% solids)", "solids as mixed (%)", "solids low (%)", "solids high (%)", "way",
-    "verdict", *(heading for heading, _ in READ.values()), "counted since", "bags", "bag (g)", "feedings",
+    "verdict", "read again", *(heading for heading, _ in READ.values()), "counted since", "bags", "bag (g)", "feedings",
     "powder wanted (g a feeding)", "powder (g a feeding)", "powder low (g a feeding)", "powder high (g a feeding)",
     "readings as typed", "note",
 )  # fmt: skip
@@ -55,6 +55,7 @@ class _Said:
     """Words of ours in the cells, by what is kept."""
 
     def __init__(self) -> None:
+        self.answers = answers()
         self.check, self.count = topic_words(Topic.MIX_CHECK), topic_words(Topic.BAG_COUNT)
         self.verdicts = {str(verdict): verdict_words(verdict) for verdict in Verdict}
         self.of_powder = {verdict: powder_verdict_words(verdict) for verdict in Verdict}
@@ -75,7 +76,7 @@ def _check(one: Kept, known: Names, said: _Said) -> dict[str, Cell]:
         "solids wanted (%)": _pct(c.target_share), "tolerance (% solids)": _pct(c.tolerance_share),
         "solids as mixed (%)": _pct(c.solids_share), "solids low (%)": _pct(c.solids_low),
         "solids high (%)": _pct(c.solids_high), "way": told(said.ways, c.way),
-        "verdict": told(said.verdicts, c.verdict), **_readings(c),
+        "verdict": told(said.verdicts, c.verdict), "read again": said.answers[bool(one.again_of)], **_readings(c),
         "readings as typed": "; ".join(typed), "note": c.note,
     }  # fmt: skip
 

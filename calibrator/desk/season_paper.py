@@ -90,6 +90,7 @@ def _checks(records: Records, farm: Farm) -> MixChecks:
 
 
 def _put_right(kept: Sequence[Kept]) -> tuple[int, int]:
-    """How many batches were read again once they were put right, and how many of them read right then."""
-    last = {one.again_of: one.check for one in kept if one.again_of}
+    """How many batches that were off were read again once they were put right, and how many read right then."""
+    off = {one.check.id for one in kept if one.check.verdict in OFF}
+    last = {one.again_of: one.check for one in kept if one.again_of in off}
     return len(last), sum(check.verdict not in OFF and not leans(check) for check in last.values())

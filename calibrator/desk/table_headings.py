@@ -94,6 +94,7 @@ HEADINGS = frozenset(
         QT_TRANSLATE_NOOP("TableHeadings", "product"),
         QT_TRANSLATE_NOOP("TableHeadings", "program version"),
         QT_TRANSLATE_NOOP("TableHeadings", "protein"),
+        QT_TRANSLATE_NOOP("TableHeadings", "read again"),
         QT_TRANSLATE_NOOP("TableHeadings", "readings as typed"),
         QT_TRANSLATE_NOOP("TableHeadings", "refractometer"),
         QT_TRANSLATE_NOOP("TableHeadings", "replaces"),

@@ -285,6 +285,8 @@ def checks_of_the_mix(records: Records, world: World) -> None:
     records.keep(reference_mix(of, world.lot))
     first = records.keep(mix_check(world.lot, verdict="inside", solids_share=0.13), by="AB")
     records.keep(replace(first, note="read again"), by="CD", why="a note")
+    for same_batch_as in (first.id, ""):
+        records.keep(mix_check(world.lot, same_batch_as=same_batch_as), by="AB")
     counted = records.keep(bag_count(world.lot))
     records.keep(replace(counted, withdrawn_reason="wrong lot"), by="AB")
 

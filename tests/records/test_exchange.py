@@ -137,7 +137,8 @@ def test_checks_of_the_mix_come_back_as_they_were_typed(records: Records, tmp_pa
         assert export_text(copy) == text
         for kind in (Instrument, InstrumentCheck, ReferenceMix, MixCheck, BagCount):
             assert copy.every(kind, world.farm.id) == records.every(kind, world.farm.id)
-        (check,) = copy.every(MixCheck, lot_id=world.lot.id)
+        check, again, other = copy.every(MixCheck, lot_id=world.lot.id)
+        assert (check.same_batch_as, again.same_batch_as, other.same_batch_as) == (None, check.id, "")
         assert [change.noun.note for change in copy.history(MixCheck, check.id)] == ["", "read again"]
         assert [reading.typed for reading in check.readings] == ["11.2"]
 

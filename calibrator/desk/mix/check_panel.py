@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from contextlib import suppress
+from dataclasses import replace
 from datetime import date, datetime
 from functools import partial
 
@@ -34,6 +35,7 @@ from calibrator.desk.mix_checks import (
     right_sg,
     work_out,
 )
+from calibrator.desk.mix_history import ANOTHER, taken_to_reread
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import leaning_words
 from calibrator.desk.parts import button, card, column, label, row
@@ -51,11 +53,12 @@ from calibrator.values import dataclass
 
 @dataclass(frozen=True)
 class Kept:
-    """A check that was kept, when, and which lot was in use then."""
+    """A check that was kept, when, which lot was in use then, and the check before it that it may read again."""
 
     check: MixCheck
     at: datetime
     in_use: str
+    reread: MixCheck | None = None
 
 
 class BatchCard(QFrame):
@@ -88,7 +91,8 @@ class CheckPanel(QWidget):
         self._found = MixFindings()
         self._told: Told | None = None
         self._kept: Kept | None = None  # in view until the next check is begun
-        self._corrected = False  # the mix in hand was read before and put right
+        self._again: MixCheck | None = None  # by this the mix in hand was read before it was put right
+        self._not_again = ""  # the check whose batch somebody said that it is not
         self._batch_sure = False  # somebody was asked whose batch it is, and said the chosen one's
         self._group = NameChoice()
         self.whose = Captioned(self.tr("Batch for"), self._group, speaks=False)
@@ -104,6 +108,7 @@ class CheckPanel(QWidget):
         self.verdict.again_wanted.connect(self.read_again)
         self.verdict.other_wanted.connect(self._take_other)
         self.verdict.chosen_wanted.connect(self._stay_with_chosen)
+        self.verdict.batch_changed.connect(self._change_batch)
         self._lay_out()
 
     def complete(self) -> None:
@@ -122,8 +127,8 @@ class CheckPanel(QWidget):
         """Read anew; what is typed stays. `now` is that of the lot in use."""
         self._now, self._tools, self._standing = now, tools, standing
         self._read_for = ("", -1, None)
-        if self._kept is not None and self._withdrawn(self._kept.check):
-            self._kept = None
+        if self._kept is not None:
+            self._kept = self._as_told_now(self._kept)
         self.occasion.show_lots(standing)
         read_with = [tool for kind in READ_WITH for tool in tools.of(kind)]
         for part in (self.no_tools, self.other_ways):
@@ -131,17 +136,45 @@ class CheckPanel(QWidget):
         self.readings.show_tools(tools)
         self._of_another()
 
-    def _withdrawn(self, check: MixCheck) -> bool:
-        told = self.desk.records.every(MixCheck, check.farm_id)
-        return any(one.id == check.id and not one.counts for one in told)
+    def _as_told_now(self, kept: Kept) -> Kept | None:
+        """None once it is withdrawn."""
+        every = self.desk.records.every(MixCheck, kept.check.farm_id)
+        told = next((one for one in every if one.id == kept.check.id), kept.check)
+        return replace(kept, check=told) if told.counts else None
 
     def _of_another_typed(self) -> None:
-        self._kept, self._corrected = None, False
+        self._kept, self._again = None, None
         self._of_another()
 
     def _batch_typed(self) -> None:
-        self._kept, self._corrected, self._batch_sure = None, False, False
+        self._kept, self._again, self._batch_sure = None, None, False
         self.work_out()
+
+    def _change_batch(self) -> None:
+        """It is another batch after all, or the same: whichever is not told."""
+        kept = self._kept
+        if kept is None:
+            before = self._reread()
+            self._not_again = "" if before is None or self._not_again == before.id else before.id
+            self.work_out()
+            self.keep_button.setFocus(Qt.FocusReason.OtherFocusReason)
+        elif kept.reread is not None:
+            check = replace(kept.check, same_batch_as=ANOTHER if kept.check.same_batch_as else kept.reread.id)
+            told = self._tell(check)
+            if told is not None:
+                self._kept = replace(kept, check=told)
+                self._show_told()
+
+    def _tell(self, check: MixCheck) -> MixCheck | None:
+        desk = self.desk
+        return desk.attempt(partial(tell_or_wait, desk.records, desk.outbox, check, desk.clock()))
+
+    def _reread(self) -> MixCheck | None:
+        """The check whose batch, put right, is in hand, or is taken to be; None where there is none, or no reading."""
+        made = self._made()
+        if made is None or self._standing is None:
+            return None
+        return self._again or taken_to_reread(self._standing.checks, made)
 
     def _take_other(self) -> None:
         """It is the batch that the volume is right for."""
@@ -210,9 +243,8 @@ class CheckPanel(QWidget):
         right, others = self._right_brix(batch, aim, at), self._right_density(batch, aim, readings, at)
         self.readings.show_right(right, others)
         told = [] if unread else readings
-        self._found = work_out(
-            batch, told, aim, self._tools, at, corrected=self._corrected, batch_sure=self._batch_sure
-        )
+        corrected = self._again is not None and self._again.id != self._not_again
+        self._found = work_out(batch, told, aim, self._tools, at, corrected=corrected, batch_sure=self._batch_sure)
         if self.readings.pending():
             self._kept = None
         if self._kept is None:
@@ -221,6 +253,7 @@ class CheckPanel(QWidget):
             stale = self._stale(readings, self._tools)
             whose = form.whose(by_volume=any(each.kind in VOLUME_KINDS for each in readings))
             other = form.name_of(self._found.other) if self._found.other else ""
+            reread = self._reread()
             self._told = Told(
                 self._found,
                 batch,
@@ -232,6 +265,8 @@ class CheckPanel(QWidget):
                 whose=whose,
                 assumed=form.group_assumed,
                 other=other,
+                read_before=reread.at if reread else None,
+                same=reread is not None and reread.id != self._not_again,
             )
         self._show_told()
         lot_known = self._now is not None and self._now.powder.lot is not None
@@ -273,6 +308,9 @@ class CheckPanel(QWidget):
         """Tell what is typed, or what was kept last, in the units of now."""
         if self._told is None:
             return
+        if self._kept is not None:
+            reread, same = self._kept.reread, bool(self._kept.check.same_batch_as)
+            self._told = replace(self._told, read_before=reread.at if reread else None, same=same)
         self.verdict.show_told(self._told, self.desk.system)
         if self._kept is not None:
             self.verdict.show_kept(self._kept_words(self._kept.at), self._now_words(self._told.found))
@@ -297,21 +335,23 @@ class CheckPanel(QWidget):
         if wrong is not None:
             wrong.line.setFocus(Qt.FocusReason.OtherFocusReason)
             return
-        check = self._made()
+        check, reread = self._made(), self._reread()
         if check is None:
             return
-        desk = self.desk
+        if reread is not None:
+            check = replace(check, same_batch_as=ANOTHER if reread.id == self._not_again else reread.id)
         judged = self._found.judged  # before the fields are emptied
-        if desk.attempt(partial(tell_or_wait, desk.records, desk.outbox, check, desk.clock())) is not None:
-            self._show_kept(check)
+        kept = self._tell(check)
+        if kept is not None:
+            self._show_kept(kept, reread)
             told = self.tr("The check is kept: {verdict}.")
             verdict = self.tr("no verdict") if judged is None else leaning_words(judged)
             self.desk.say(told.format(verdict=verdict.lower()))
             self.kept.emit()
 
-    def _show_kept(self, check: MixCheck) -> None:
+    def _show_kept(self, check: MixCheck, reread: MixCheck | None) -> None:
         """Empty the fields, and leave what was told where it is: it is read and carried out only now."""
-        self._empty(Kept(check, self.desk.clock(), _in_use(self._standing)))
+        self._empty(Kept(check, self.desk.clock(), _in_use(self._standing), reread))
 
     def _kept_words(self, at: datetime) -> str:
         at = at.astimezone()
@@ -331,9 +371,10 @@ class CheckPanel(QWidget):
 
     def read_again(self) -> None:
         """The same mix once more, after what was told was done."""
+        before = self._kept.check if self._kept else None
         self.clear()
         self.batch_form.is_same()
-        self._corrected = True
+        self._again = before
         self.note.set_text(self.tr("after correcting"))
         self.work_out()
         self.start()
@@ -348,7 +389,7 @@ class CheckPanel(QWidget):
 
     def _empty(self, kept: Kept | None = None) -> None:
         """Make room for the next check; what was `kept` goes on to be told."""
-        self._kept, self._corrected, self._batch_sure = kept, False, False
+        self._kept, self._again, self._not_again, self._batch_sure = kept, None, "", False
         self.batch_form.ask_again()
         self.readings.clear()
         self.note.set_text("")

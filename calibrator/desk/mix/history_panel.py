@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import timedelta
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -25,6 +27,8 @@ from calibrator.desk.mix.history_rows import (
 )
 from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_history import (
+    ANOTHER,
+    SAME_BATCH,
     Counted,
     Kept,
     chosen,
@@ -41,7 +45,7 @@ from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import read_tools
 from calibrator.desk.mix_words import powder_verdict_words
 from calibrator.desk.needs import OFF, RIGHT, STRONG, THIN, leans
-from calibrator.desk.parts import button, card, column, label, row, show_as_rows
+from calibrator.desk.parts import button, card, column, label, row, show_as_rows, show_if
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.standing import standing
 from calibrator.desk.table_headings import in_words
@@ -84,6 +88,8 @@ class HistoryPanel(QWidget):
         self.model, self.table = HistoryModel(self), RoomyTable(WORDS)
         self.export_button = button(self.tr("Sa&ve as a table …"), self._ask_path)
         self.withdraw_button = button(self.tr("With&draw …"), self._ask_withdraw)
+        self.batch_button = button("", self._change_batch)
+        self.batch_button.hide()
         self._dress_table()
         self._lay_out()
 
@@ -250,8 +256,13 @@ class HistoryPanel(QWidget):
             except RecordsUnreachable:
                 return check_words(one)  # told whole once the server is there again
         told = [check_words(one)]
-        if one.again_of:
+        if one.again_of and one.check.same_batch_as is None:
+            text = self.tr("Taken to be the same batch, put right: it was read within {hours} h.")
+            told.append(text.format(hours=SAME_BATCH // timedelta(hours=1)))
+        elif one.again_of:
             told.append(self.tr("Read again after it was put right."))
+        elif one.may_reread:
+            told.append(self.tr("Another batch than the one before it."))
         if one.check.note:
             told.append(self.tr("Note: {note}.").format(note=one.check.note))
         if fix := self._put_right.get(key, ""):
@@ -261,12 +272,30 @@ class HistoryPanel(QWidget):
     def _point_out(self, key: str) -> None:
         self.pointed.setText(self._words(key))
 
+    def _offer_batch(self, one: Kept | None) -> None:
+        """The way to say that a check is of another batch, or of the same."""
+        same = one is not None and bool(one.again_of)
+        self.batch_button.setText(self.tr("Another &batch") if same else self.tr("The same &batch"))
+        show_if(self.batch_button, one is not None and bool(one.may_reread))
+
+    def _change_batch(self) -> None:
+        one = self._current()
+        if one is not None and one.may_reread:
+            told = ANOTHER if one.again_of else one.may_reread
+            self.desk.keep(replace(one.check, same_batch_as=told))
+            self._choose(one.check.id)
+
+    def _current(self) -> Kept | None:
+        key = self.model.check_id(self.table.currentIndex().row())
+        return next((one for one in self._kept if one.check.id == key), None)
+
     def _choose(self, key: str) -> None:
         self.table.selectRow(self.model.row_of(key))
 
     def _row_chosen(self, current: QModelIndex) -> None:
         key = self.model.check_id(current.row())
         self._point_out(key)
+        self._offer_batch(self._current())
         if self._plot is not None:
             self._plot.point_at(key)
 
@@ -318,7 +347,9 @@ class HistoryPanel(QWidget):
         self.feeders.setAccessibleName(self.tr("Mixed by"))
         self._plot_place = column()
         body.addWidget(card(self._plot_place, self._key()), 3)
-        body.addWidget(self.pointed)
+        pointed = row(self.pointed, self.batch_button)
+        pointed.setStretch(0, 1)
+        body.addLayout(pointed)
         body.addWidget(self.table, 2)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)

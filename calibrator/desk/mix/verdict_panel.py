@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
+from calibrator.clock import clock_text
 from calibrator.desk import mix_odds as odds
 from calibrator.desk import mix_words as words
 from calibrator.desk.how.of_check import of_solids
@@ -30,7 +33,8 @@ class Told:
     """All that is told of a check: `unread` says which reading could not be read and why, `stale` names other
     instruments whose checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted,
     `right_density` what hydrometer and jug would, `kind` the instrument at hand, `whose` whose batch it is where that
-    decides what is right, `assumed` where nobody has said it, `other` names the batch that the volume is right for."""
+    decides what is right, `assumed` where nobody has said it, `other` names the batch that the volume is right for.
+    `read_before` is when the batch was read that this one is `same` as, or is said not to be."""
 
     found: MixFindings
     batch: Batch
@@ -42,6 +46,8 @@ class Told:
     whose: str = ""
     assumed: bool = False
     other: str = ""
+    read_before: datetime | None = None
+    same: bool = False
 
 
 class VerdictPanel(QWidget):
@@ -57,6 +63,7 @@ class VerdictPanel(QWidget):
     again_wanted = Signal()
     other_wanted = Signal()
     chosen_wanted = Signal()
+    batch_changed = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -76,6 +83,9 @@ class VerdictPanel(QWidget):
         answers = row(self.other, self.chosen, None)
         answers.setContentsMargins(0, 0, 0, 0)
         self._answers.setLayout(answers)
+        self.same = label("")
+        self.not_same = button("", self.batch_changed.emit)
+        self._same = column(self.same, row(self.not_same, None))
         self.kept, self._over = label(""), column()
         self.verdict_card = card(
             self._over,
@@ -84,6 +94,7 @@ class VerdictPanel(QWidget):
             self.verdict,
             self.today,
             self._answers,
+            self._same,
             self.solids,
             self.bar,
             self.would_tell,
@@ -123,6 +134,7 @@ class VerdictPanel(QWidget):
             self.to_water,
             self.to_line,
             self._answers,
+            self.not_same,
         ):
             part.hide()
 
@@ -140,6 +152,7 @@ class VerdictPanel(QWidget):
         if found.batch_doubted:
             self._doubt_batch(told, system)
         show_if(self._answers, found.other is not None)
+        self._show_same(told.read_before, same=told.same)
         if told.unread:
             self.solids.setText(told.unread)
         self._show_way(found, told.stale)
@@ -176,6 +189,15 @@ class VerdictPanel(QWidget):
         else:
             text = self.tr("The batch for {group}")
         return text.format(group=told.whose)
+
+    def _show_same(self, read_before: datetime | None, *, same: bool) -> None:
+        """Whether it counts as a batch that was read before, with the way to say the other."""
+        text = self.tr("Counted as the same batch as at {time}, put right.") if same else ""
+        text = text or self.tr("Counted as another batch than that of {time}.")
+        at = clock_text(read_before.astimezone().time()) if read_before else ""
+        _say(self.same, text.format(time=at) if read_before else "")
+        self.not_same.setText(self.tr("Another batch") if same else self.tr("The same batch, put right"))
+        show_if(self.not_same, read_before is not None)
 
     def _workings(self) -> tuple[Working, ...]:
         return of_solids(self._found)

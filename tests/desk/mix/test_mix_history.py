@@ -278,7 +278,7 @@ def test_a_batch_put_right_counts_as_one_mix_and_for_who_mixed_it_as_mixed(
     assert "Read again after it was put right: 3." in panel.meaning.text()
     assert "Ben \u221220.0 %" in panel.meaning.text().replace("\u00a0", " ")
     panel.table.selectRow(panel.model.row_of(kept[1].check.id))
-    assert "Read again after it was put right." in panel.pointed.text()
+    assert "Taken to be the same batch, put right: it was read within 2 h." in panel.pointed.text()
     report = season_report_facts(herd.records, herd.farm, date(2026, 3, 2), ("en",))
     assert report is not None
     checks = report.checks
