@@ -2934,8 +2934,24 @@ entre {low} y {high}
         <translation>Lote {lot}: {leaning} de {all} revisiones quizás fuertes. Todavía no alcanza para decirlo.</translation>
     </message>
     <message>
+        <source>Taken to be the same batch, put right: it was read within {hours} h.</source>
+        <translation>Se toma por la misma tanda, ya corregida: se midió en menos de {hours} h.</translation>
+    </message>
+    <message>
         <source>Read again after it was put right.</source>
         <translation>Se midió otra vez después de corregirla.</translation>
+    </message>
+    <message>
+        <source>Another batch than the one before it.</source>
+        <translation>Otra tanda que la anterior.</translation>
+    </message>
+    <message>
+        <source>Another &amp;batch</source>
+        <translation>Es &amp;otra tanda</translation>
+    </message>
+    <message>
+        <source>The same &amp;batch</source>
+        <translation>Es la &amp;misma tanda</translation>
     </message>
     <message>
         <source>Save the checks as a table</source>
@@ -11668,6 +11684,10 @@ Sign off all the same? The record will say so.</source>
         <translation>proteína</translation>
     </message>
     <message>
+        <source>read again</source>
+        <translation>medida otra vez</translation>
+    </message>
+    <message>
         <source>readings as typed</source>
         <translation>lecturas tal como se escribieron</translation>
     </message>
@@ -13388,6 +13408,22 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The batch for {group}</source>
         <translation>Tanda para {group}</translation>
+    </message>
+    <message>
+        <source>Counted as the same batch as at {time}, put right.</source>
+        <translation>Cuenta como la misma tanda de las {time}, ya corregida.</translation>
+    </message>
+    <message>
+        <source>Counted as another batch than that of {time}.</source>
+        <translation>Cuenta como otra tanda, no la de las {time}.</translation>
+    </message>
+    <message>
+        <source>Another batch</source>
+        <translation>Es otra tanda</translation>
+    </message>
+    <message>
+        <source>The same batch, put right</source>
+        <translation>Es la misma tanda, ya corregida</translation>
     </message>
     <message>
         <source>No verdict yet</source>
