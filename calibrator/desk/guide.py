@@ -19,12 +19,15 @@ from calibrator.desk import findings as finding
 from calibrator.desk.alone import keep_or_wait, tell_or_wait
 from calibrator.desk.change_over import before_sign_off
 from calibrator.desk.findings import Findings, Known
+from calibrator.desk.label_lines import usual_weight
 from calibrator.desk.lessons import experience
 from calibrator.desk.standing import Standing, standing
-from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
+from calibrator.model import Farm, Fill, FillWay, Lot, Plan, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Records
 from calibrator.records.entries import Added, Entry, Struck
+from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict, OldLine
+from calibrator.science.mixing import powder_from
 from calibrator.science.plausible import Doubt, usual_g
 from calibrator.science.scoop import same_line
 from calibrator.science.weighing import LevelResult
@@ -101,6 +104,16 @@ class Guide:
         before_g, line = marks[-1].target_mass_g, self.findings.line
         times = {1, line.to_line} if line else {1}  # of equal scoopfuls to a line the mark tells one
         return None if any(low <= n * before_g <= high for n in times) else before_g
+
+    @property
+    def planned(self) -> tuple[float, str] | None:
+        """What the plans give a calf of the largest group at one feeding, g, and whose that is; None without a plan."""
+        plans = self.records.every(Plan, self.farm.id)
+        in_use = [plan for plan in plans if plan.retired_on is None]
+        try:
+            return usual_weight(in_use, powder_from(self.lot.composition), self.clock().date())
+        except CannotCompute:
+            return None
 
     @property
     def level_about_g(self) -> float | None:

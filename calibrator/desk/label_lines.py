@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from datetime import date
 
-from calibrator.model import Mark, Plan, Scoop, SignOff
+from calibrator.model import Mark, Plan, PlanGroup, Scoop, SignOff
 from calibrator.prints.label_facts import (
     HALF_SHARE,
     LabelLine,
@@ -38,7 +38,7 @@ class LineOffer:
     reckoned: Line | None = None
     counted: LineCount | None = None
     weighed_in: bool = False  # the lot was weighed in for it
-    planned_since: bool = False  # since the label that is on the scoop was printed
+    planned_since: bool = False  # since the label that is on the scoop was printed, or before its first one
     on_last_label: bool = False  # the label before has it too
 
     @property
@@ -53,6 +53,18 @@ class LineOffer:
 def weights_in_use(plans: Iterable[Plan], powder: Powder, on: date) -> Iterator[tuple[float, str]]:
     """What one calf's feeding takes of powder on a day in every group of every plan, g, with the plan's name, and the
     group's among several."""
+    for _, mass_g, name in _day_feedings(plans, powder, on):
+        yield mass_g, name
+
+
+def usual_weight(plans: Iterable[Plan], powder: Powder, on: date) -> tuple[float, str] | None:
+    """What one calf's feeding takes of powder in the largest group of all plans, g, with the name as in
+    `weights_in_use`; None without a plan that can be reckoned."""
+    largest = max(_day_feedings(plans, powder, on), key=lambda fed: fed[0].calves, default=None)
+    return largest and largest[1:]
+
+
+def _day_feedings(plans: Iterable[Plan], powder: Powder, on: date) -> Iterator[tuple[PlanGroup, float, str]]:
     for plan in plans:
         try:
             groups = day_plan(plan, on, powder).groups
@@ -60,7 +72,7 @@ def weights_in_use(plans: Iterable[Plan], powder: Powder, on: date) -> Iterator[
         except CannotCompute:
             continue
         names = (f"{plan.name}, {group.name}" if len(groups) > 1 and group.name else plan.name for group in groups)
-        yield from zip(weights, names, strict=True)
+        yield from zip(groups, weights, names, strict=True)
 
 
 def line_offers(

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from calibrator.desk.hung import hanging
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Mark, Plan, Printed, PrintKind, Scoop, SignOff
+from calibrator.model import Mark, Plan, Printed, PrintKind, Scoop, Scoopfuls, ScoopRule, SignOff
 from calibrator.prints.label_facts import same_weight
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import target_missed_g
@@ -44,20 +44,32 @@ def _news_of(now: Standing, known: LotStanding, powder: Powder, sheet: Printed) 
     signed = next((one for one in now.sign_offs if one.id == sheet.sign_off_id), None)
     if scoop is None or signed is None or not marks or sheet.id not in now.labelled:
         return None
-    planned = _planned_since(now, known, powder, now.labelled[sheet.id])
+    planned = _planned_since(now, known, powder, now.plans, now.labelled[sheet.id])
     offers = tuple(_readable(scoop, signed, marks, planned))
     return LabelNews(sheet, scoop, offers) if offers else None
 
 
+def first_label_g(now: Standing, known: LotStanding, powder: Powder, scoop_id: str) -> tuple[float, ...]:
+    """What the plans feed a calf, g, that the first label of a scoop has a line for unasked: none where a scoop of the
+    lot was weighed for it, nor of a plan that is weighed or counts with another scoop."""
+    plans = [plan for plan in now.plans if _counts_with(plan.scoopfuls or Scoopfuls(), scoop_id)]
+    return tuple(mass_g for mass_g, _ in _planned_since(now, known, powder, plans, ()))
+
+
+def _counts_with(told: Scoopfuls, scoop_id: str) -> bool:
+    other = told.rule is ScoopRule.ONE_KIND and told.scoop_id not in ("", scoop_id)
+    return told.rule is not ScoopRule.WEIGH and not other
+
+
 def _planned_since(
-    now: Standing, known: LotStanding, powder: Powder, then: Sequence[Plan]
+    now: Standing, known: LotStanding, powder: Powder, plans: Sequence[Plan], then: Sequence[Plan]
 ) -> tuple[tuple[float, str], ...]:
     """Weights in use that no line of the lot was signed off for, and that the plans of then did not feed either."""
     signed_g = [*(mark.target_mass_g for mark in known.marks), *known.feedings_g]
     before_g = [mass for mass, _ in weights_in_use(then, powder, now.today)]
     return tuple(
         (mass, name)
-        for mass, name in weights_in_use(now.plans, powder, now.today)
+        for mass, name in weights_in_use(plans, powder, now.today)
         if target_missed_g(mass, signed_g, now.tolerance_share) and not any(same_weight(mass, g) for g in before_g)
     )
 

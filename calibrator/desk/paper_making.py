@@ -9,7 +9,7 @@ from enum import StrEnum
 from functools import cached_property
 
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
-from calibrator.desk.label_news import LabelNews, label_news
+from calibrator.desk.label_news import LabelNews, first_label_g, label_news
 from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
 from calibrator.desk.scoop_lines import ScoopState, is_drawn, last_label, lines_to_wipe_out, scoop_state
@@ -70,6 +70,8 @@ class LotPaper:
         offers = line_offers(as_weighed, signed, marks, main_g, weights, feeding_g=feeding_g)
         news = [offer.target_g for each in self._news if each.scoop.id == scoop.id for offer in each.offers]
         before = last_label(self.now, self.known, scoop.id)
+        if before is None:
+            news += first_label_g(self.now, self.known, self.powder.powder, scoop.id)
         told = [line.target_mass_g for line in (before.lines if before else None) or ()]
         return tuple(
             replace(

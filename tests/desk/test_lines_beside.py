@@ -31,6 +31,8 @@ from calibrator.model import (
     Printed,
     PrintKind,
     RateBasis,
+    Scoopfuls,
+    ScoopRule,
     SheetEnding,
     SignOff,
     new_id,
@@ -134,7 +136,7 @@ def test_the_records_keep_which_lines_a_label_has(herd: Herd) -> None:
 
 def test_the_label_that_follows_has_the_line_for_another_feeding_too(herd: Herd, desk: Desk, qtbot: QtBot) -> None:
     signed = herd.sign("A", DENSITY)
-    assert asked_for(herd, desk, qtbot, "") == [10.0]  # nobody asked for it yet
+    assert asked_for(herd, desk, qtbot, "") == [10.0, 8.0]  # the plan has that group
     first = print_label(herd, signed, 8.0)
     assert asked_for(herd, desk, qtbot, "") == [10.0, 8.0]
     following = herd.sign("B", DENSER)
@@ -146,8 +148,21 @@ def test_the_label_that_follows_has_the_line_for_another_feeding_too(herd: Herd,
     assert first.lines
 
 
+@pytest.mark.parametrize(
+    "rule", [Scoopfuls(rule=ScoopRule.WEIGH), Scoopfuls(rule=ScoopRule.ONE_KIND, scoop_id="other")]
+)
+def test_the_first_label_has_no_line_for_what_is_not_filled_with_its_scoop(
+    herd: Herd, desk: Desk, qtbot: QtBot, rule: Scoopfuls
+) -> None:
+    herd.sign("A", DENSITY)
+    (plan,) = herd.records.every(Plan)
+    herd.records.keep(replace(plan, scoopfuls=rule))
+    assert asked_for(herd, desk, qtbot, "") == [10.0]
+
+
 def test_a_label_thrown_away_puts_no_line_on_the_scoop(herd: Herd, desk: Desk, qtbot: QtBot) -> None:
     signed = herd.sign("A", DENSITY)
+    print_label(herd, signed)
     spoiled = print_label(herd, signed, 8.0)
     ending = SheetEnding(
         id=new_id(), farm_id=herd.farm.id, print_id=spoiled.id, ending=Ending.SPOILED, at=signed.at, by="AB"

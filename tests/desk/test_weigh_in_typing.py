@@ -7,6 +7,7 @@ from itertools import pairwise
 
 import pytest
 from answers import Answers
+from herd import OZ_G, QT_ML, group
 from keys import mnemonics
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
@@ -31,7 +32,7 @@ from calibrator.desk.weigh_in.workings import level_workings
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.desk.window import Window
-from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, new_id
+from calibrator.model import Farm, FillWay, Lot, MixingRate, Plan, RateBasis, Scale, Scoop, Step, UnitSystem, new_id
 from calibrator.science.plausible import over_level, unusual_feeding
 
 HEAD_PX = 38  # of the list of fills
@@ -107,6 +108,35 @@ def test_to_a_line_no_scoopful_outweighs_a_level_one(mass_g: float, scoopfuls: i
 def test_a_feeding_ten_times_too_large_or_small_is_unusual(powder_g: float, unusual: bool) -> None:
     """Labels tell 8 to 16 oz (227 to 454 g) a feeding: common practice, no source."""
     assert unusual_feeding(powder_g) is unusual
+
+
+def test_the_first_target_is_that_of_the_plan_s_largest_group_and_says_so(window: Window) -> None:
+    records = window.desk.records
+    (farm,) = records.every(Farm)
+    eight = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=8 * OZ_G, volume_ml=2 * QT_ML)
+    plan = Plan(
+        id=new_id(), farm_id=farm.id, name="Milk", groups=(group(9, "Young", eight), group(25, "Old")),
+        count_from=1, count_to=30, water_temperature_c=43.0,
+    )  # fmt: skip
+    plan = records.keep(plan)
+    window.show_page("weigh_in", records.every(Lot)[0].id)
+    page = window.page("weigh_in")
+    assert isinstance(page, WeighInPage)
+    assert page.guide is not None
+    page.guide.set(by="MK")
+    page.open_step(Step.SCOOP_AND_SCALE)
+    view = page._views[Step.SCOOP_AND_SCALE]
+    assert isinstance(view, StepTools)
+    assert (view._target.text(), page.guide.weigh_in.target_mass_g) == ("10 oz", pytest.approx(10 * OZ_G))
+    assert "proposed from your plan (Milk, Old)" in view._planned_says.text()
+    assert view._planned_says.isVisible()
+    view._target.line.setFocus()
+    view._target.line.selectAll()
+    enter("9 oz")
+    page.open_step(Step.LOT)
+    records.keep(replace(plan, groups=(group(25, "Old", eight),)))
+    page.open_step(Step.SCOOP_AND_SCALE)
+    assert (view._target.text(), view._planned_says.isVisible()) == ("9 oz", False)  # what is typed stays
 
 
 def test_a_slip_in_the_target_weight_is_told_beneath_it(window: Window) -> None:

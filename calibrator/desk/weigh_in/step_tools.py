@@ -22,6 +22,7 @@ from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Mark, Scale, Scoop, UnitSystem, WeighIn
+from calibrator.prints.label_facts import same_weight
 from calibrator.science.plausible import likeliest_feeding, unusual_feeding
 from calibrator.science.scoop import wall_length_mm
 from calibrator.units import Kind, Quantity
@@ -51,6 +52,7 @@ class StepTools(StepView):
         self._zero_says = label(self.tr("Press the space bar to tick it, once it is so."), "caution")
         self._zero_says.hide()
         self._target_says = label("", "caution")
+        self._planned_says = label("")
         self._several_says = label("")
         self._scale_says = label("")
         self._together = label("")
@@ -77,7 +79,7 @@ class StepTools(StepView):
         self._scale.activated.connect(self._choose_scale)
         self._zeroed.toggled.connect(self._zero)
         on_enter(self._zeroed, self._past_zero)
-        says = (self._target_says, self._several_says, self._scale_says, self._together)
+        says = (self._planned_says, self._target_says, self._several_says, self._scale_says, self._together)
         self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._zero_says, *says))
         self.body.addWidget(button(self.tr("Set &up another scoop or scale"), self._set_up, "link"))
         self.body.addStretch(1)
@@ -94,6 +96,7 @@ class StepTools(StepView):
         if fresh:
             self._zero_says.hide()
             self._suggest(guide)
+        self._tell_planned(guide)
         self._judge_target(guide)
         self._judge_scale(guide)
 
@@ -120,7 +123,7 @@ class StepTools(StepView):
         show_kept(self._old_line, w.old_line_mm, w.old_line_typed, fresh)
 
     def _suggest(self, guide: Guide) -> None:
-        """A lone scoop or scale is the one; the target and the old line are those of last time."""
+        """A lone scoop or scale is the one; the target and the old line are those of last time, or as planned."""
         w = guide.weigh_in
         known: dict[str, object] = {}
         if w.scoop_id is None and self._scoop.count() == 1:
@@ -129,18 +132,26 @@ class StepTools(StepView):
             known["scale_id"] = self._scale.itemData(0)
         if known:
             self.desk.attempt(lambda: guide.set(**known))
-        self._suggest_from_last_mark(guide)
+        self._suggest_weights(guide)
 
-    def _suggest_from_last_mark(self, guide: Guide) -> None:
+    def _suggest_weights(self, guide: Guide) -> None:
+        """The target and the old line of the scoop's last mark; for a scoop that has none, what the plans feed."""
         w = guide.weigh_in
         mark = self._last_mark(w.scoop_id)
         if mark is None:
+            self._suggest_from_plans(guide)
             return
         if w.target_mass_g is None and not self._target.text():
             self._target.set_value(self._feeding_g(mark))
             self._take_quantities()
         if w.old_line_mm is None and not self._old_line.text() and not mark.struck_level:
             self._old_line.set_value(mark.down_wall_mm)
+            self._take_quantities()
+
+    def _suggest_from_plans(self, guide: Guide) -> None:
+        w, planned = guide.weigh_in, guide.planned
+        if planned is not None and w.scoop_id and w.target_mass_g is None and not self._target.text():
+            self._target.set_value(planned[0])
             self._take_quantities()
 
     def _fill_choice(self, box: QComboBox, kind: type[Scoop] | type[Scale], chosen: str | None) -> None:
@@ -173,6 +184,17 @@ class StepTools(StepView):
                     "The target is more than this scoop holds (about {mass} level): two or more scoopfuls a feeding."
                 )
             self._several_says.setText(told.format(mass=shown.mass(level_g, self.desk.system)))
+
+    def _tell_planned(self, guide: Guide) -> None:
+        """Whence the first target of a scoop comes: nobody has to wonder who typed it."""
+        target_g, scoop_id = guide.weigh_in.target_mass_g, guide.weigh_in.scoop_id
+        first = target_g and scoop_id and self._last_mark(scoop_id) is None
+        planned = guide.planned if first else None
+        told = planned is not None and target_g is not None and same_weight(planned[0], target_g)
+        self._planned_says.setVisible(told)
+        if planned is not None and told:
+            text = self.tr("The target weight is proposed from your plan ({plan}). Type another over it if need be.")
+            self._planned_says.setText(text.format(plan=planned[1]))
 
     def _judge_scale(self, guide: Guide) -> None:
         check = guide.findings.scale
@@ -259,7 +281,7 @@ class StepTools(StepView):
             self.refresh(guide, False)
             return
         self.desk.attempt(lambda: guide.set(scoop_id=chosen))
-        self._suggest_from_last_mark(guide)
+        self._suggest_weights(guide)
 
     def _choose_scale(self, index: int) -> None:
         if self.guide is None or self._scale.itemData(index) == self.guide.weigh_in.scale_id:
