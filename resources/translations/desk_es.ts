@@ -11236,6 +11236,10 @@ Sign off all the same? The record will say so.</source>
         <translation>El peso deseado es más de lo que cabe en esta medida (unos {mass} al ras): dos o más medidas por toma.</translation>
     </message>
     <message>
+        <source>The target weight is proposed from your plan ({plan}). Type another over it if need be.</source>
+        <translation>El peso deseado se propone según su plan ({plan}). Si hace falta, escriba otro encima.</translation>
+    </message>
+    <message>
         <source>The target weight stays {mass}, for which the line is drawn, until another is typed.</source>
         <translation>El peso deseado sigue en {mass}, para el que se trazó la línea, hasta que escriba otro.</translation>
     </message>
