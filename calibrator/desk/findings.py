@@ -50,6 +50,7 @@ from calibrator.science.weighing import (
     Weighed,
     bulk_density,
     level_result,
+    tolerance_of_fills_g,
     weighed,
 )
 from calibrator.values import dataclass
@@ -334,7 +335,7 @@ def corrected_g(known: Known, mass_g: float) -> float:
     """A weight on the scale of the weigh-in, g, less what its check weight showed it to read too much."""
     if known.scale is None:
         return mass_g
-    return mass_g - scale_facts(known.scale.resolution_g, _scale_check(known), mass_g).error_g
+    return mass_g * (1 - scale_facts(known.scale.resolution_g, _scale_check(known)).error_share)
 
 
 def _level(known: Known, check: ScaleCheck | None) -> LevelResult | None:
@@ -344,9 +345,8 @@ def _level(known: Known, check: ScaleCheck | None) -> LevelResult | None:
 def _result(known: Known, fills: Sequence[Weighed], check: ScaleCheck | None) -> LevelResult | None:
     if not fills or known.scale is None:
         return None
-    typical = fills[0].mass_g
-    facts = scale_facts(known.scale.resolution_g, check, typical)
-    tolerance = known.farm.tolerance_share * typical
+    facts = scale_facts(known.scale.resolution_g, check)
+    tolerance = tolerance_of_fills_g(fills, known.farm.tolerance_share)
     return level_result(
         fills, facts, history=known.experience.history, tolerance_g=tolerance, bags_there=known.lot.package_count
     )
@@ -397,7 +397,7 @@ def _line_check(
         line_mm,
         w.target_mass_g,
         known.farm.tolerance_share,
-        scale_facts(scale.resolution_g, check, fills[0].mass_g),
+        scale_facts(scale.resolution_g, check),
         known.experience.history,
         manner[0],
         to_line=manner[1],

@@ -31,12 +31,13 @@ class Taring(StrEnum):
 
 @dataclass(frozen=True)
 class ScaleFacts:
-    """What is known of the scale, g: display step, error (display − truth, taken off each weighing), the
-    standard uncertainty of that error with its degrees of freedom, and when it was tared."""
+    """What is known of the scale: its display step, g; how much of what it shows is too much, as a share, which is
+    taken off; the standard uncertainty of that share with its degrees of freedom; and when it was tared. A share,
+    because as many scoopfuls as stand on the scale together have the same."""
 
     resolution_g: float
-    error_g: float = 0.0
-    error_u_g: float = 0.0
+    error_share: float = 0.0
+    error_u_share: float = 0.0
     error_df: float = math.inf
     taring: Taring = Taring.EACH_FILL
 
@@ -48,8 +49,9 @@ class ScaleFacts:
     def checked(self) -> ScaleFacts:
         """Itself; raises CannotCompute for figures that no scale has."""
         not_negative(self.resolution_g, "The step of the scale's display")
-        finite(self.error_g, "The scale's error")
-        not_negative(self.error_u_g, "The doubt in the scale's error")
+        if finite(self.error_share, "The scale's error") >= 1:
+            raise CannotCompute("The scale's error is larger than the weights: check the scale first.")
+        not_negative(self.error_u_share, "The doubt in the scale's error")
         if not self.error_df > 0:
             raise CannotCompute("The degrees of freedom of the scale's error must be above zero.")
         return self
@@ -73,8 +75,9 @@ class ScaleCheck:
     @property
     def taken_off(self) -> bool:
         """Whether weights are corrected for the error: one of no more than a display step is not told from none, for
-        the displays of zero and of the check weight may each be half a step off (JCGM 100:2008, F.2.2.1)."""
-        return abs(self.error_g) > self.resolution_g * (1 + _ROUNDING)
+        the displays of zero and of the check weight may each be half a step off (JCGM 100:2008, F.2.2.1); nor is one
+        that is hardly meant."""
+        return abs(self.error_g) > self.resolution_g * (1 + _ROUNDING) and not self.hardly_meant
 
     @property
     def ok(self) -> bool:
@@ -143,22 +146,20 @@ def check_scale(
     return ScaleCheck(nominal, error, u, resolution_g, ScaleVerdict.OFF if off else ScaleVerdict.OK)
 
 
-def scale_facts(
-    resolution_g: float, check: ScaleCheck | None, mass_g: float, *, taring: Taring = Taring.EACH_FILL
-) -> ScaleFacts:
-    """The scale as its last check weight tells it, at weights near `mass_g`.
+def scale_facts(resolution_g: float, check: ScaleCheck | None, *, taring: Taring = Taring.EACH_FILL) -> ScaleFacts:
+    """The scale as its last check weight tells it.
 
     The error is taken as proportional to the load and is taken off; its doubt is that of the check, in
     proportion. An error within what one display step can hide is not taken off but counted as doubt
-    (rectangular). Without a check nothing is taken off and no doubt counted.
+    (rectangular), and so is one too large to be meant. Without a check nothing is taken off and no doubt counted.
     """
     if check is None:
         return ScaleFacts(resolution_g, taring=taring)
-    scale = positive(mass_g, "The weight") / check.nominal_g
     if not check.taken_off:
         hidden = math.hypot(check.error_g / math.sqrt(3.0), check.u_g)
-        return ScaleFacts(resolution_g, 0.0, hidden * scale, taring=taring)
-    return ScaleFacts(resolution_g, check.error_g * scale, check.u_g * scale, taring=taring)
+        return ScaleFacts(resolution_g, 0.0, hidden / check.nominal_g, taring=taring)
+    shown_g = check.nominal_g + check.error_g
+    return ScaleFacts(resolution_g, check.error_g / shown_g, check.u_g / shown_g, taring=taring)
 
 
 def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance_share: float) -> float:

@@ -15,7 +15,6 @@ from collections.abc import Sequence
 
 from calibrator.science.advice import Advice, Outlook, advise
 from calibrator.science.budget import BudgetRow, Distribution, Source, combined, row, with_shares
-from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.nested import BagMean, Table, Weighed, table, weighed, weighed_by_lot
 from calibrator.science.odd import odd_fills
@@ -188,7 +187,8 @@ def _doubt(t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread, shar
     seen = share2 * t.mean_g**2
     missing = max(0.0, _reading_floor_g2(t, scale) - seen)
     reading, tare = _reading_rows(t, scale, missing)
-    error = row(Source.SCALE_ERROR, scale.error_u_g, t.per_weighing, scale.error_df)
+    load_g = t.mean_g / t.per_weighing
+    error = row(Source.SCALE_ERROR, scale.error_u_share * load_g, t.per_weighing, scale.error_df)
     together = row(Source.BAG_MEANS, math.sqrt(seen), 1.0, df)
     u, effective = combined([together, reading, tare, error])
     parts = combined([together, reading]), combined([tare, error])
@@ -211,6 +211,14 @@ def _reach_of_one_more(t: Table, scale: ScaleFacts, spread: Spread, doubt: _Doub
     return expanded([welch_satterthwaite([(math.sqrt(seen), df), (math.sqrt(missing), math.inf)]), doubt.parts[1]])
 
 
+def tolerance_of_fills_g(fills: Sequence[Weighed], tolerance_share: float) -> float:
+    """How far a scoopful may be from what these fills weigh on average, g, for a tolerance told as a share.
+
+    Raises CannotCompute for no fills, or weights not above zero.
+    """
+    return tolerance_share * table(fills).mean_g
+
+
 def level_result(
     fills: Sequence[Weighed],
     scale: ScaleFacts,
@@ -229,10 +237,8 @@ def level_result(
     """
     positive(tolerance_g, "The tolerance")
     t = table(fills)
-    offset = scale.checked().error_g * t.per_weighing
+    offset = scale.checked().error_share * t.mean_g
     mean = t.mean_g - offset
-    if mean <= 0:
-        raise CannotCompute("The scale's error is larger than the weights: check the scale first.")
     n = len(t.bags)
     share = dipped_share(n, bags_there)
     rule, spread = spread_of(t, history, share)

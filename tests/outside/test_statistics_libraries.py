@@ -62,7 +62,9 @@ def test_density_budget() -> None:
     from GTC import dof, ureal
     from GTC import uncertainty as u_of
 
-    level = level_result(fills_of(FILLS), ScaleFacts(1.0, error_u_g=0.5, error_df=9.0), tolerance_g=6.0)
+    mean_g = level_result(fills_of(FILLS), ScaleFacts(1.0), tolerance_g=6.0).mean_g
+    scale = ScaleFacts(1.0, error_u_share=0.5 / mean_g, error_df=9.0)
+    level = level_result(fills_of(FILLS), scale, tolerance_g=6.0)
     found = bulk_density(level, 575.0, 4.0, 7.0)
     (spread_u, spread_df), _ = level.parts
     mean = ureal(level.mean_g, spread_u, spread_df) + ureal(0.0, 0.5, 9.0)

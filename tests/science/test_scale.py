@@ -28,7 +28,7 @@ def test_an_error_of_one_step_in_ounces_is_not_taken_off() -> None:
     for sign in (-1, 1):
         check = check_scale(160 * step_g, (160 + sign) * step_g, step_g)
         assert not check.taken_off
-        assert scale_facts(step_g, check, 100 * step_g).error_g == 0.0
+        assert scale_facts(step_g, check).error_share == 0.0
     assert check_scale(160 * step_g, 158 * step_g, step_g).taken_off
 
 
@@ -55,21 +55,30 @@ def test_a_scale_beyond_what_is_allowed_is_off() -> None:
 
 
 def test_without_a_check_nothing_is_known_of_the_error() -> None:
-    assert scale_facts(1.0, None, 290.0) == ScaleFacts(1.0)
-    assert scale_facts(1.0, None, 290.0, taring=Taring.ONCE).taring == Taring.ONCE
+    assert scale_facts(1.0, None) == ScaleFacts(1.0)
+    assert scale_facts(1.0, None, taring=Taring.ONCE).taring == Taring.ONCE
 
 
 def test_an_error_is_taken_off_in_proportion() -> None:
-    facts = scale_facts(1.0, check_scale(1000.0, 1010.0, 1.0), 290.0)
-    assert facts.error_g == pytest.approx(2.9)
-    assert facts.error_u_g == pytest.approx(0.29 * check_scale(1000.0, 1010.0, 1.0).u_g)
+    """A weight that shows as 1010 g is 1000 g: of what is shown, 10 in 1010 are too much."""
+    check = check_scale(1000.0, 1010.0, 1.0)
+    facts = scale_facts(1.0, check)
+    assert 1010.0 * (1 - facts.error_share) == pytest.approx(1000.0)
+    assert 1010.0 * facts.error_u_share == pytest.approx(check.u_g)
+
+
+def test_an_error_hardly_meant_is_doubt_only() -> None:
+    check = check_scale(500.0, 0.0, 1.0)
+    facts = scale_facts(1.0, check)
+    assert facts.error_share == 0.0
+    assert facts.error_u_share == pytest.approx(math.hypot(500 / math.sqrt(3), check.u_g) / 500)
 
 
 def test_an_error_within_one_step_is_doubt_only() -> None:
     check = check_scale(500.0, 501.0, 1.0)
-    facts = scale_facts(1.0, check, 250.0)
-    assert facts.error_g == 0.0
-    assert facts.error_u_g == pytest.approx(0.5 * math.hypot(1 / math.sqrt(3), check.u_g))
+    facts = scale_facts(1.0, check)
+    assert facts.error_share == 0.0
+    assert facts.error_u_share == pytest.approx(math.hypot(1 / math.sqrt(3), check.u_g) / 500)
 
 
 @given(st.floats(0.01, 10), st.floats(0, 10), st.floats(0.001, 0.1))
@@ -94,7 +103,6 @@ def test_scoopfuls_together_reach_it() -> None:
         lambda: check_scale(500.0, math.nan, 1.0),
         lambda: check_scale(500.0, 500.0, 1.0, weight_u_g=-1.0),
         lambda: error_allowed_g(-1.0, 1.0),
-        lambda: scale_facts(1.0, check_scale(500.0, 500.0, 1.0), 0.0),
         lambda: smallest_net_weight_g(1.0, 0.0, 0.0),
         lambda: scoopfuls_together(0.0, 100.0),
     ],

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from calibrator.science.budget import Distribution, Source
 from calibrator.science.errors import CannotCompute
-from calibrator.science.scale import ScaleFacts, Taring
+from calibrator.science.scale import ScaleFacts, Taring, check_scale, scale_facts
 from calibrator.science.stats import two_sided_t
 from calibrator.science.weighing import (
     IntervalRule,
@@ -19,6 +19,7 @@ from calibrator.science.weighing import (
     Weighed,
     bulk_density,
     level_result,
+    tolerance_of_fills_g,
 )
 from tests.season_fills import pool_bag_history
 
@@ -101,7 +102,7 @@ def test_single_fills_split_their_spread_as_planned() -> None:
 @pytest.mark.parametrize("lots", [0, 3])
 @pytest.mark.parametrize("count", range(1, 9))
 def test_shares_of_the_budget_add_up_and_give_u(count: int, lots: int) -> None:
-    for scale in (ScaleFacts(3.0, 1.0, 0.7, 12.0), ScaleFacts(3.0, taring=Taring.ONCE), ScaleFacts(0.0)):
+    for scale in (ScaleFacts(3.0, 0.01, 0.003, 12.0), ScaleFacts(3.0, taring=Taring.ONCE), ScaleFacts(0.0)):
         found = result(FILLS[:count], scale, lots=lots)
         assert sum(row.share for row in found.budget) == pytest.approx(1.0)
         counted = [row.contribution for row in found.budget if not row.contained]
@@ -157,8 +158,10 @@ def test_tared_once_is_never_averaged_away() -> None:
 
 
 def test_scale_error_is_taken_off_and_its_doubt_counted() -> None:
-    plain, off = result(FILLS), result(FILLS, ScaleFacts(0.1, error_g=2.0, error_u_g=1.0))
+    plain = result(FILLS)
+    off = result(FILLS, ScaleFacts(0.1, error_share=2.0 / plain.mean_g, error_u_share=1.0 / plain.mean_g))
     assert off.mean_g == pytest.approx(plain.mean_g - 2.0)
+    assert off.taken_off_g == pytest.approx(2.0)
     assert off.u_g == pytest.approx(math.hypot(plain.u_g, 1.0))
     assert off.half_width_g == pytest.approx(math.hypot(plain.half_width_g, 1.959964))
 
@@ -172,7 +175,9 @@ def test_scale_error_is_taken_off_and_its_doubt_counted() -> None:
 def test_every_valid_set_of_fills_is_answered(
     rows: list[tuple[int, float, int]], step_g: float, lots: int, taring: Taring
 ) -> None:
-    found = result([Weighed(*row) for row in rows], ScaleFacts(step_g, error_u_g=step_g / 3, taring=taring), lots=lots)
+    found = result(
+        [Weighed(*row) for row in rows], ScaleFacts(step_g, error_u_share=step_g / 900, taring=taring), lots=lots
+    )
     assert found.low_g <= found.mean_g <= found.high_g
     assert found.next_low_g <= found.mean_g <= found.next_high_g
     assert all(math.isfinite(x) for x in (found.u_g, found.low_g, found.high_g, found.next_low_g, found.next_high_g))
@@ -189,6 +194,25 @@ def test_a_larger_scoop_scales_the_whole_result(rows: list[tuple[int, float]], f
     assert large.advice.more_fills == small.advice.more_fills
 
 
+@given(st.integers(1, 20), st.floats(-0.09, 0.09), st.integers(1, 4))
+def test_a_scale_that_is_off_is_corrected_alike_however_many_scoopfuls_it_bears(
+    together: int, off_share: float, bags: int
+) -> None:
+    """Scoopfuls of 100 g on a scale that shows every weight in the same proportion too high or too low."""
+    shown_g = 100.0 * (1 + off_share)
+    fills = [Weighed(bag, shown_g, together) for bag in range(bags)]
+    check = check_scale(500.0, 500.0 * (1 + off_share), 0.001)
+    found = level_result(fills, scale_facts(0.001, check), tolerance_g=2.0)
+    assert found.mean_g == pytest.approx(100.0, abs=0.001)
+    doubt = next(row for row in found.budget if row.source is Source.SCALE_ERROR)
+    assert doubt.contribution == pytest.approx(100.0 * check.u_g / 500.0, rel=1e-3)
+
+
+def test_the_tolerance_goes_by_all_fills_in_any_order() -> None:
+    assert tolerance_of_fills_g(FILLS, 0.02) == pytest.approx(0.02 * result(FILLS).mean_g)
+    assert tolerance_of_fills_g(FILLS[::-1], 0.02) == pytest.approx(tolerance_of_fills_g(FILLS, 0.02))
+
+
 def test_several_scoopfuls_together_count_as_several() -> None:
     singles = [Weighed(b, m) for b in (1, 2, 3) for m in (289.0 + b, 289.0 + b, 289.0 + b)]
     threes = [Weighed(b, 289.0 + b, 3) for b in (1, 2, 3)]
@@ -201,9 +225,9 @@ def test_several_scoopfuls_together_count_as_several() -> None:
     [
         (ScaleFacts(-1.0), 5.0),
         (ScaleFacts(math.nan), 5.0),
-        (ScaleFacts(1.0, error_g=math.inf), 5.0),
-        (ScaleFacts(1.0, error_g=400.0), 5.0),
-        (ScaleFacts(1.0, error_u_g=-0.1), 5.0),
+        (ScaleFacts(1.0, error_share=math.inf), 5.0),
+        (ScaleFacts(1.0, error_share=1.4), 5.0),
+        (ScaleFacts(1.0, error_u_share=-0.1), 5.0),
         (ScaleFacts(1.0, error_df=0.0), 5.0),
         (ScaleFacts(1.0), 0.0),
         (ScaleFacts(1.0), math.nan),

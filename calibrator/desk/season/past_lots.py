@@ -13,7 +13,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.nested import weighed_by_lot
 from calibrator.science.scale import scale_facts
 from calibrator.science.settling import settling_before
-from calibrator.science.weighing import Weighed, bulk_density, level_result
+from calibrator.science.weighing import Weighed, bulk_density, level_result, tolerance_of_fills_g
 
 LEAST_FILLS = 2
 KEPT_IN_MIND = 4096  # of so many a page that comes back reckons none anew
@@ -48,9 +48,8 @@ def past_lots(records: Records, farm: Farm, underway: Underway = unwatched) -> l
 def _season_lot(
     weigh_in: WeighIn, lot: Lot, scoop: Scoop, step_g: float, fills: tuple[Weighed, ...], tolerance_share: float
 ) -> SeasonLot:
-    typical = fills[0].mass_g
-    facts = scale_facts(step_g, None, typical)
-    level = level_result(fills, facts, tolerance_g=tolerance_share * typical)
+    tolerance = tolerance_of_fills_g(fills, tolerance_share)
+    level = level_result(fills, scale_facts(step_g, None), tolerance_g=tolerance)
     density = bulk_density(level, scoop.volume_ml, scoop.volume_u_ml)
     return SeasonLot(
         sign_off_id=weigh_in.id, weigh_in_id=weigh_in.id, lot_id=lot.id, lot_number=lot.lot_number,
