@@ -281,8 +281,6 @@ def more_fills_advised(guide: Guide, way: FillWay) -> bool:
 def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[str, Tone]:
     """What the check weight says about the scale."""
     error = shown.mass(abs(check.error_g), system)
-    if not check.taken_off:
-        return translate("WeighInWords", "The scale reads the check weight right, as far as its display tells."), "good"
     if check.hardly_meant:
         slip = translate(
             "WeighInWords",
@@ -292,6 +290,8 @@ def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[s
         reading = as_typed(check.nominal_g + check.error_g, told.check_reading_typed, system)
         nominal = as_typed(check.nominal_g, told.check_nominal_typed, system)
         return slip.format(reading=reading, nominal=nominal), "bad"
+    if not check.taken_off:
+        return translate("WeighInWords", "The scale reads the check weight right, as far as its display tells."), "good"
     words = (
         translate("WeighInWords", "The scale reads {error} too much.")
         if check.error_g > 0
