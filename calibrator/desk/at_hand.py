@@ -134,13 +134,18 @@ def at_hand(now: Standing, today: date) -> AtHand | None:
         counted_on=counted_on,
         packages=packages,
         fed_g=fed,
-        by_plan=tuple((plan.name, powder_of_day_g(plan, powder_from(lot.composition), today)) for plan in plans),
+        by_plan=by_plan_g(plans, lot, today),
         waiting_g=waiting,
         to_order=_to_order(needs, left, waiting, lot.package_mass_g),
         beside=_beside(others, left, needs),
         left_over=over,
         signed_days=None if signed_g is None else full_days(left.left_g + signed_g + over_g, needs),
     )
+
+
+def by_plan_g(plans: Sequence[Plan], lot: Lot, on: date) -> tuple[tuple[str, float], ...]:
+    """What each plan takes of a lot on a day, g, by its name. Raises CannotCompute for a plan that cannot be."""
+    return tuple((plan.name, powder_of_day_g(plan, powder_from(lot.composition), on)) for plan in plans)
 
 
 def packages_left(now: Standing, today: date) -> float | None:

@@ -78,6 +78,22 @@ def test_what_came_less_what_the_plans_fed_since(herd: Herd) -> None:
     assert known.counted_on is None
 
 
+def test_several_plans_are_told_as_added_up_with_what_each_takes(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    """100 calves twice a day at 10 oz take 125 lb; the same calves in a second plan were counted again, unsaid."""
+    signed_lot(herd, 230)
+    page = page_of(herd, qtbot, answers)
+    assert "added up" not in page.powder_card.basis.text()
+    herd.plan("Evening milk", group(60))
+    herd.plan("Nobody yet", group(0))
+    page.reload()
+    told = "The plans added up: Milk 125 lb, Evening milk 75.0 lb. Calves in two of them are counted twice."
+    assert page.powder_card.basis.text().endswith(f"\n{told}")
+    herd.plan("Of the same calves", group(100))  # then more was fed since January than came
+    page.reload()
+    assert page.powder_card.found is None
+    assert "Evening milk 75.0 lb, Of the same calves 125 lb. Calves in two" in page.powder_card.left.text()
+
+
 def test_a_count_takes_the_place_of_what_the_plans_say(herd: Herd) -> None:
     signed_lot(herd, 130, packages_left=PackagesLeft(packages=20.0, on=TODAY - timedelta(days=2), typed="20"))
     known = found(herd)

@@ -178,6 +178,17 @@ def test_the_same_mix_is_told_for_the_volume_of_the_recipe(form: PlanForm, qtbot
     assert "2 qt" not in same_mix(rate)
 
 
+def test_who_has_another_plan_reads_that_its_calves_count_there(form: PlanForm, herd: Herd) -> None:
+    assert form.beside.isHidden()
+    morning = herd.plan("Morning milk")
+    herd.plan("Of last year", retired_on=at_noon().date())
+    form.edit(None)
+    assert not form.beside.isHidden()
+    assert form.beside.text() == "Each calf in one plan only: powder at hand adds up this one and Morning milk."
+    form.edit(morning)
+    assert form.beside.isHidden()  # it is the only one that feeds
+
+
 def test_how_calves_are_fed_from_two_vessels_is_told_where_a_farm_has_two(form: PlanForm, herd: Herd) -> None:
     herd.vessel()
     form.edit(None)

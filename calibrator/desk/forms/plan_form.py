@@ -26,6 +26,7 @@ from calibrator.desk.forms.vessel_choice import VesselChoice
 from calibrator.desk.forms.warmth_fields import WarmthFields
 from calibrator.desk.label_news import label_news
 from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.sheet_words import label_words
 from calibrator.desk.sheets import powder_in_use
 from calibrator.desk.signed_for import SignedFor, signed_for
@@ -43,6 +44,9 @@ from calibrator.units import Kind
 MOST_ALLOWANCE_PCT = 50.0
 MOST_TIMES = 10  # a last count so far above the calves of today is asked about
 USUAL_WATER = {UnitSystem.FARM: "110 °F", UnitSystem.METRIC: "43 °C"}
+
+
+MOST_NAMES = 80  # letters of other plans' names; who has more knows that there are several
 
 
 class PlanForm(QWidget):
@@ -66,6 +70,7 @@ class PlanForm(QWidget):
             self.tr("Na&me of the plan"),
             self.tr("Titles the chart: all calves fed at one time. Groups come below."),
         )
+        self.beside = label("", "quiet")
         self.group_list = PlanGroups(desk, self._to_next)
         self.history = HistoryList(desk)
         self._make_water_fields()
@@ -102,6 +107,7 @@ class PlanForm(QWidget):
         self.retire.setVisible(plan is not None)
         self._look_up()
         self.name.set_text(plan.name if plan else self._usual_name())
+        self._tell_beside()
         self.rows.load(plan)
         self._show_water(plan)
         self.group_list.mixed_with(self._powder, self.temperature.value(), self._signed)
@@ -194,6 +200,16 @@ class PlanForm(QWidget):
         told = " ".join([kept, *(label_words(each, self.desk.system) for each in news)])
         show = partial(self.desk.go_to.emit, "tables", f"label:{news[0].sheet.lot_id}")
         self.desk.say_with_way(told, self.tr("Print the label"), show)
+
+    def _tell_beside(self) -> None:
+        """That calves of another plan which are entered here too are fed, and counted, twice."""
+        farm = self.desk.farm
+        every = self.desk.records.every(Plan, farm.id) if farm else []
+        mine = self.plan.id if self.plan else ""
+        names = [plan.name for plan in every if plan.retired_on is None and plan.id != mine]
+        words = self.tr("Each calf in one plan only: powder at hand adds up this one and {plans}.")
+        self.beside.setText(words.format(plans=on_screen(", ".join(names), MOST_NAMES)))
+        self.beside.setVisible(bool(names))
 
     def _made(self) -> Plan | None:
         farm = self.desk.farm
@@ -350,7 +366,7 @@ class PlanForm(QWidget):
         fields = row(self.name, self.vessel_choice, self.temperature, spacing=2 * SPACE)
         for place, stretch in enumerate((4, 3, 3)):
             fields.setStretch(place, stretch)
-        return card(fields, self.vessel_choice.several, self.scald)
+        return card(fields, self.vessel_choice.several, self.beside, self.scald)
 
     def _lay_out(self) -> None:
         inner = QWidget()

@@ -163,16 +163,7 @@ class PaperPanel(QWidget):
         number = paper.known.lot.lot_number if paper else ""
         self.heading.setText(self.tr("For lot {number}").format(number=number) if paper else "")
         if paper:
-            self.choice.offer(
-                paper.scoops,
-                paper.plans,
-                farm.paper,
-                paper.offers,
-                paper.label_step_g,
-                paper.state,
-                paper.wiped,
-                paper.drawn,
-            )
+            self.choice.offer(paper, farm.paper)
         if want:
             self.choice.want(want, plan_id)
         self._focus = bool(want)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import (
@@ -17,20 +17,18 @@ from PySide6.QtWidgets import (
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.label_cut import Cut, cut_of
-from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.pages.paper_grid import GridFields
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options
-from calibrator.desk.paper_making import Chosen, Want
+from calibrator.desk.paper_making import Chosen, LotPaper, Want
 from calibrator.desk.parts import clear, label
-from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.tongues import PAPER_LANGUAGES, on_paper
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.later import take_turn
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.model import Paper, Plan, Scoop
+from calibrator.model import Paper, Scoop
 
 MOST_COPIES = 20
 
@@ -93,37 +91,27 @@ class PaperChoice(QFrame):
         """For which scoops."""
         return [pick.box for pick in self.picks]
 
-    def offer(
-        self,
-        scoops: Sequence[Scoop],
-        plans: Sequence[Plan],
-        paper: Paper,
-        offers: Callable[[Scoop], tuple[LineOffer, ...]],
-        step_g: float,
-        states: Callable[[Scoop], ScoopState],
-        wiped: Callable[[Scoop], bool],
-        drawn: Callable[[Scoop], bool],
-    ) -> None:
-        """Offer these, weights told in steps of `step_g`.
+    def offer(self, lot: LotPaper, size: Paper) -> None:
+        """Offer what can be printed of a lot.
 
-        The paper is proposed once, the languages are those that this computer remembers.
+        The size of the paper is proposed once, the languages are those that this computer remembers.
         """
         if not self._offered:
             self._offered = True
-            self.paper.setCurrentIndex(self.paper.findData(paper))
+            self.paper.setCurrentIndex(self.paper.findData(size))
         self.language.setCurrentIndex(PAPER_LANGUAGES.index(on_paper(self._desk.settings.now.paper_languages)))
         self.grid.show_kept()
         here = self.plan.currentData()
         blocker = QSignalBlocker(self.plan)
         self.plan.clear()
-        for plan in plans:
+        for plan in lot.plans:
             self.plan.addItem(plan.name, plan.id)
         self.plan.setCurrentIndex(max(0, self.plan.findData(here)))
         blocker.unblock()
-        self._offer_scoops(scoops)
+        self._offer_scoops(lot.scoops)
         for pick in self.picks:
-            pick.offer(offers(pick.scoop), step_g)
-            pick.show_state(states(pick.scoop), wiped=wiped(pick.scoop), drawn=drawn(pick.scoop))
+            pick.offer(lot.offers(pick.scoop), lot.label_step_g)
+            pick.show_state(lot.state(pick.scoop), wiped=lot.wiped(pick.scoop), drawn=lot.drawn(pick.scoop))
         self._show_fields()
 
     def want(self, what: Want, plan_id: str) -> None:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from contextlib import suppress
 from dataclasses import replace
 from datetime import date, timedelta
 from fractions import Fraction
 
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
-from calibrator.desk.at_hand import LONGEST_DAYS, ORDER_DAYS, AtHand, Beside, at_hand
+from calibrator.desk.at_hand import LONGEST_DAYS, ORDER_DAYS, AtHand, Beside, at_hand, by_plan_g
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.bare_field import BareField
@@ -68,7 +70,7 @@ class PowderCard(QFrame):
         try:
             self.found = at_hand(now, self.desk.clock().date())
         except CannotCompute as error:
-            trouble = in_words(error)
+            trouble = "\n".join(filter(None, (in_words(error), self._plans_at_fault(now))))
         unknown = self.found is None and not trouble
         if unknown:
             trouble = self._missing_of(self._lot)
@@ -277,7 +279,24 @@ class PowderCard(QFrame):
             text = self.tr("What was left on {day} by the plans, less {daily} a day since. Count the bags to be sure.")
         else:
             text = self.tr("What came, less {daily} a day by the plans since {day}. Count the bags to be sure.")
-        return text.format(day=day_text(found.since), daily=daily)
+        told = text.format(day=day_text(found.since), daily=daily)
+        return "\n".join(filter(None, (told, self._plans_text(found.by_plan))))
+
+    def _plans_at_fault(self, now: Standing) -> str:
+        """The same where more was fed than came: the same calves in two plans are a likely reason."""
+        with suppress(CannotCompute):
+            return self._plans_text(by_plan_g(now.plans, self._lot, self.desk.clock().date())) if self._lot else ""
+        return ""
+
+    def _plans_text(self, by_plan: Sequence[tuple[str, float]]) -> str:
+        """Which plans the daily powder is the sum of, where there are several: each counts all of its calves."""
+        feeding = [(name, mass_g) for name, mass_g in by_plan if mass_g > 0]
+        if len(feeding) < 2:
+            return ""
+        text = self.tr("The plans added up: {plans}. Calves in two of them are counted twice.")
+        each = self.tr("{plan} {powder}")
+        plans = (each.format(plan=name, powder=self._stored(mass_g)) for name, mass_g in feeding)
+        return text.format(plans=", ".join(plans))
 
     def _enter(self) -> None:
         if self._lot:
