@@ -6768,6 +6768,10 @@ entre {low} y {high}
         <translation>Imprimir la etiqueta</translation>
     </message>
     <message>
+        <source>Each calf in one plan only: powder at hand adds up this one and {plans}.</source>
+        <translation>Cada becerra en un solo plan: el polvo disponible suma este y {plans}.</translation>
+    </message>
+    <message>
         <source>More about the table: first and last count, counts of your own</source>
         <translation>Más sobre la tabla: desde y hasta cuántas becerras, otras cantidades</translation>
     </message>
@@ -6987,6 +6991,14 @@ entre {low} y {high}
     <message>
         <source>What came, less {daily} a day by the plans since {day}. Count the bags to be sure.</source>
         <translation>Lo que llegó, menos {daily} al día según los planes desde el {day}. Cuente los costales para estar seguro.</translation>
+    </message>
+    <message>
+        <source>The plans added up: {plans}. Calves in two of them are counted twice.</source>
+        <translation>Suma de los planes: {plans}. Las becerras que están en dos se cuentan doble.</translation>
+    </message>
+    <message>
+        <source>{plan} {powder}</source>
+        <translation>{plan} {powder}</translation>
     </message>
 </context>
 <context>
@@ -12070,7 +12082,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight.</source>
-        <translation>1/2 hasta la línea: llene hasta la línea ½ de la etiqueta; si no la tiene, a ojo o pesando.</translation>
+        <translation>1/2 hasta la línea: hasta la línea ½ de la etiqueta; si no la hay, a ojo o pesando.</translation>
     </message>
     <message>
         <source>A part of a scoopful without a line is filled by eye; weighing is surer.</source>

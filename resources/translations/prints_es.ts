@@ -1144,7 +1144,7 @@
         </message>
         <message>
             <source>1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight.</source>
-            <translation>1/2 hasta la línea: llene hasta la línea ½ de la etiqueta; si no la tiene, a ojo o pesando.</translation>
+            <translation>1/2 hasta la línea: hasta la línea ½ de la etiqueta; si no la hay, a ojo o pesando.</translation>
         </message>
         <message>
             <source>A part of a scoopful without a line is filled by eye; weighing is surer.</source>
