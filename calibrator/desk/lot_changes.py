@@ -52,7 +52,9 @@ def lot_changes(
     else:
         told = translate("LotChanges", "Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:")
         day = lot.fed_from
-    title = told.format(new=lot.lot_number, old=before.lot.lot_number, day=day_text(day or signed.at.date()))
+    title = told.format(
+        new=lot.lot_number, old=before.lot.lot_number, day=day_text(day or signed.at.astimezone().date())
+    )
     found.sort(key=attrgetter("weighed"))  # "weigh it" before and now is hardly news
     return LotChanges(title, tuple(found), _outdated(now))
 

@@ -184,8 +184,8 @@ def _check_overdue(now: Standing) -> list[Waiting]:
     lot = now.in_use.lot if now.in_use else None
     if lot is None or not (now.checks or now.has_instruments):
         return []
-    last = max((check.at.date() for check in now.checks if check.lot_id == lot.id), default=None)
-    signed = now.in_use.sign_off.at.date() if now.in_use and now.in_use.sign_off else now.today
+    last = max((check.at.astimezone().date() for check in now.checks if check.lot_id == lot.id), default=None)
+    signed = now.in_use.sign_off.at.astimezone().date() if now.in_use and now.in_use.sign_off else now.today
     since = last or max(signed, lot.fed_from or signed)
     allowed = CHECK_EVERY_DAYS if last else FIRST_CHECK_DAYS
     return [Waiting(Need.CHECK_MIX, lot=lot, day=last)] if (now.today - since).days > allowed else []

@@ -54,6 +54,11 @@ class SeasonLot(NamedTuple):
     mark_mass_g: float | None
 
     @property
+    def weighed_on(self) -> date:
+        """The day of the weigh-in by this computer's clock: two lots of one evening are of one day there."""
+        return self.at.astimezone().date()
+
+    @property
     def signed_off(self) -> bool:
         """Not so for a past weighing out of a file: it stands under the name of its weigh-in."""
         return self.sign_off_id != self.weigh_in_id
@@ -86,6 +91,11 @@ class LotPoint(NamedTuple):
     density_low_g_per_ml: float
     density_high_g_per_ml: float
     signed_off: bool = True
+
+    @property
+    def weighed_on(self) -> date:
+        """As that of `SeasonLot`."""
+        return self.at.astimezone().date()
 
     @property
     def density_half_width_g_per_ml(self) -> float:

@@ -53,7 +53,8 @@ class Tongue:
         return month_first(self._words)
 
     def moment(self, at: datetime) -> str:
-        return f"{self.date(at.date())}, {clock_text(at.time())}"
+        here = at.astimezone()
+        return f"{self.date(here.date())}, {clock_text(here.time())}"
 
     @property
     def _words(self) -> QLocale:

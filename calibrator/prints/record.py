@@ -234,7 +234,7 @@ def _first_head(sheet: Sheet, teller: Teller) -> float:
     farm = fit_line(plain(facts.farm.name), half - 3, 4.6, 3.0, Weight.SEMIBOLD)
     sheet.text(farm.text, body.x_mm, body.y_mm + 13.0, farm.size_mm, Weight.SEMIBOLD)
     signed = facts.sign_off
-    told = [teller.said.joined(lambda t: t(words.WEIGHED_IN).format(date=t.date(signed.at.date())), " / ")]
+    told = [teller.said.joined(lambda t: t(words.WEIGHED_IN).format(date=t.date(signed.at.astimezone().date())), " / ")]
     if facts.number is not None:
         phrase = words.SHEET_NUMBER if facts.replaces is None else words.SHEET_REPLACES
         told.insert(0, teller.say(phrase, number=facts.number, old=facts.replaces))

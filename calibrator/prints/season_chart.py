@@ -43,7 +43,7 @@ class _Scales:
 
     def x_of(self, lot: SeasonLot) -> float:
         """Where a lot stands: those of one day beside each other, or one would hide another."""
-        return self.x(lot.at.date()) + self.beside_mm[lot.sign_off_id]
+        return self.x(lot.weighed_on) + self.beside_mm[lot.sign_off_id]
 
     def x(self, day: date) -> float:
         if not self.days:
@@ -80,7 +80,7 @@ def _scales(box: Box, lots: Sequence[SeasonLot], chart: LotChart) -> _Scales:
         ends += [end for one in chart.lots for end in (one.low_g_per_ml, one.high_g_per_ml) if end is not None]
     low, high = min(ends), max(ends)
     pad = 0.08 * (high - low) or 0.01
-    days = [lot.at.date() for lot in lots]
+    days = [lot.weighed_on for lot in lots]
     span = float((max(days) - min(days)).days)
     nearest = min((b - a).days for a, b in pairwise(sorted(set(days)))) if span else 1
     apart = (box.width_mm - 2 * _SIDE) * nearest / (span or 1.0)
@@ -92,7 +92,7 @@ def _beside(lots: Sequence[SeasonLot], apart_mm: float) -> dict[str, float]:
     found: dict[str, float] = {}
     by_day: dict[date, list[str]] = {}
     for lot in lots:
-        by_day.setdefault(lot.at.date(), []).append(lot.sign_off_id)
+        by_day.setdefault(lot.weighed_on, []).append(lot.sign_off_id)
     for own in by_day.values():
         step = min(_BESIDE, _MOST_SPREAD * min(apart_mm, 2 * _SIDE) / len(own))
         found |= {name: step * (place - (len(own) - 1) / 2) for place, name in enumerate(own)}

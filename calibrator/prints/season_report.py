@@ -220,7 +220,7 @@ def _row(lot: SeasonLot, one: Charted, units: UnitSystem, tongue: Tongue) -> Tab
     cells = (
         plain(lot.lot_number),
         tongue.date(lot.arrived_on) if lot.arrived_on else "–",
-        tongue.date(lot.at.date()),
+        tongue.date(lot.weighed_on),
         plain(lot.scoop_name),
         density(lot.density_g_per_ml),
         " – ".join(density(end) for end in (lot.density_low_g_per_ml, lot.density_high_g_per_ml)),
@@ -241,7 +241,7 @@ def _frame(sheet: Sheet, number: int, facts: SeasonReport, tongue: Tongue) -> tu
     sheet.text(farm.text, body.right_mm, body.y_mm + size * 0.85, farm.size_mm, Weight.SEMIBOLD, _END)
     if number > 1:
         return body.y_mm + 6.0, bottom
-    first, last = (tongue.date(lots[place].at.date()) for place in (0, -1))
+    first, last = (tongue.date(lots[place].weighed_on) for place in (0, -1))
     told = tongue(words.LOTS_FROM_TO if first != last else words.LOTS_OF_A_DAY)
     told = told.format(count=len(lots), first=first, last=last)
     if facts.fed:

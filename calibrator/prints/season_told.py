@@ -46,7 +46,7 @@ def signed_percent(share: float) -> str:
 
 def finding_told(finding: Finding, tongue: Tongue) -> str:
     """One finding as a sentence, its day and lot first."""
-    here = {"date": tongue.date(finding.at.at.date()), "lot": plain(finding.at.lot_number)}
+    here = {"date": tongue.date(finding.at.weighed_on), "lot": plain(finding.at.lot_number)}
     match finding:
         case NewPowder():
             phrase = words.NEW_POWDER_AGGLOMERATED if finding.agglomerated else words.NEW_POWDER

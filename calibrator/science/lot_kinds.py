@@ -1,10 +1,9 @@
-"""Lots of one kind: those that are compared with each other; the day a lot stands at; densities as logarithms."""
+"""Lots of one kind: those that are compared with each other; densities as logarithms."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from datetime import date
 from functools import lru_cache
 from operator import attrgetter
 from typing import NamedTuple, Protocol, TypeVar
@@ -55,11 +54,6 @@ def by_kind_told(products: Sequence[str], agglomerated: Sequence[bool | None]) -
             as_told[told] = found.setdefault(Kind(_plain(told[0]), told[1]), [])
         as_told[told].append(place)
     return found
-
-
-def weighed_on(lot: SeasonLot) -> date:
-    """The day of the weigh-in."""
-    return lot.at.date()
 
 
 def in_order(lots: Iterable[L]) -> list[L]:

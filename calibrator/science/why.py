@@ -18,7 +18,7 @@ import numpy as np
 from calibrator.model import SeasonLot
 from calibrator.science.errors import CannotCompute
 from calibrator.science.least_squares import Fit, Floats, fit, joint_p
-from calibrator.science.lot_kinds import kind_of, log_density, weighed_on
+from calibrator.science.lot_kinds import kind_of, log_density
 from calibrator.science.spread_shares import f_quantile
 from calibrator.science.stats import mean_of
 from calibrator.values import dataclass
@@ -91,11 +91,11 @@ def _humidity(lot: SeasonLot) -> float | None:
 
 
 def _age(lot: SeasonLot) -> float | None:
-    return None if lot.made_on is None else float((weighed_on(lot) - lot.made_on).days)
+    return None if lot.made_on is None else float((lot.weighed_on - lot.made_on).days)
 
 
 def _date(lot: SeasonLot) -> float | None:
-    return float(weighed_on(lot).toordinal())
+    return float(lot.weighed_on.toordinal())
 
 
 def _plant(lot: SeasonLot) -> str:
@@ -167,7 +167,7 @@ def _told(low: float, high: float, reach: float = 1.0) -> Told:
 def _time_of_year(lots: Sequence[SeasonLot]) -> Effect:
     """A yearly wave beside a straight drift: without the drift a change in autumn would look like a wave."""
     cause, days = Cause.TIME_OF_YEAR, np.asarray([_date(lot) or 0.0 for lot in lots])
-    in_year = [float(weighed_on(lot).timetuple().tm_yday) for lot in lots]
+    in_year = [float(lot.weighed_on.timetuple().tm_yday) for lot in lots]
     points = tuple(zip(in_year, _centred(lots), strict=True))
     if len(lots) < 2 * LEAST_LOTS or days.max() - days.min() < LEAST_YEAR_DAYS:
         return Effect(cause, Told.TOO_FEW, len(lots), points=points)

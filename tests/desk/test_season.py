@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import subprocess
 import sys
-from collections.abc import Callable
+import time
+from collections.abc import Callable, Iterator
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
 from threading import current_thread, main_thread
 from typing import cast
 
@@ -28,7 +29,7 @@ from calibrator.desk.mix_history import Counted, kept_counts
 from calibrator.desk.pages.season import SeasonPage
 from calibrator.desk.pages.season_model import FIELDS
 from calibrator.desk.season import facts as facts_module
-from calibrator.desk.season.facts import DayOf, SeasonFacts
+from calibrator.desk.season.facts import DayOf, SeasonFacts, day_of, days_of, points_of
 from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.season.looking import Looking
 from calibrator.desk.season.lots_item import side_by_side
@@ -41,6 +42,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme, tokens
 from calibrator.model import Box, Farm, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
 from calibrator.model.underway import Underway
+from calibrator.prints.languages import Tongue
 from calibrator.records import Records, RecordsError
 from calibrator.science.why import Cause, Effect, Told
 
@@ -815,13 +817,38 @@ def test_lots_of_one_day_stand_side_by_side_with_their_numbers(shown: Callable[[
     assert list(drawn.days) == pytest.approx([day - 0.15, day + 0.15])
 
 
+@pytest.fixture
+def west_of_greenwich(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """A computer six hours behind."""
+    monkeypatch.setenv("TZ", "UTC+6")
+    time.tzset()
+    yield
+    monkeypatch.undo()
+    time.tzset()
+
+
+@pytest.mark.usefixtures("west_of_greenwich")
+def test_lots_weighed_on_one_evening_stand_at_one_day(herd: Herd) -> None:
+    """The day of the farm's clock, though midnight by Greenwich lies between them."""
+    herd.sign("25-1", 0.50)
+    herd.sign("25-2", 0.53)
+    hours = (datetime(2026, 1, 12, 23, tzinfo=UTC), datetime(2026, 1, 13, 1, tzinfo=UTC))
+    lots = [lot._replace(at=at) for lot, at in zip(SeasonFacts(herd.records, herd.farm).lots, hours, strict=True)]
+    assert [day_of(lot, DayOf.WEIGHED) for lot in lots] == [date(2026, 1, 12)] * 2
+    assert days_of(points_of(lots), DayOf.WEIGHED) == [date(2026, 1, 12)] * 2
+    points = points_of(lots)
+    assert [points[place].weighed_on for place in range(2)] == [date(2026, 1, 12)] * 2
+    assert Tongue("en").moment(hours[1]).startswith(Tongue("en").date(date(2026, 1, 12)))
+
+
 def test_lots_of_one_day_are_apart_in_a_long_period_too() -> None:
     days = np.array([10.0, 99.85, 100.15, 300.0, 399.8, 400.0, 400.2])
     drawn = side_by_side(days * 0.1, days)
     assert drawn[[0, 3, 5]] == pytest.approx([1.0, 30.0, 40.0])
     assert drawn[1:3] == pytest.approx([5.0, 15.0])
     assert drawn[4:] == pytest.approx([30.0, 40.0, 50.0])
-    assert list(side_by_side(days * 100, days)) == list(days * 100)  # of a few days they are far apart as they are
+    near = side_by_side(days * 100, days)  # in a few days' view they touch each other still, at one date
+    assert near == pytest.approx([1000, 9995, 10005, 30000, 39990, 40000, 40010])
     crowd = np.full(60, 7.0)
     assert np.ptp(side_by_side(crowd, crowd)) < 61
 

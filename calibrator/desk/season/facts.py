@@ -85,7 +85,7 @@ def day_of(lot: SeasonLot | LotPoint, of: DayOf) -> date | None:
     """The day that a lot stands at; None where its record does not tell it."""
     if of is DayOf.ARRIVED:
         return lot.arrived_on
-    return lot.made_on if of is DayOf.MADE else lot.at.date()
+    return lot.made_on if of is DayOf.MADE else lot.weighed_on
 
 
 def points_of(lots: Iterable[SeasonLot]) -> LotPoints:
@@ -96,7 +96,7 @@ def points_of(lots: Iterable[SeasonLot]) -> LotPoints:
 def days_of(points: LotPoints, of: DayOf) -> list[date | None]:
     """The days that lots stand at."""
     if of is DayOf.WEIGHED:
-        return [at.date() for at in points.column("at")]
+        return [at.astimezone().date() for at in points.column("at")]
     return list(points.column("arrived_on" if of is DayOf.ARRIVED else "made_on"))
 
 
@@ -361,9 +361,9 @@ class SeasonFacts:
     def bags_of(self, lot: SeasonLot) -> list[Bag]:
         """A lot's bags in the order in which they were opened: those of the weigh-in, then the spot fills."""
         own = self._by_weigh_in.get(lot.weigh_in_id, []) if self.few else self._sums_of(lot)
-        weighed = [Bag(lot.at.date(), bag.mean_g, bag.scoopfuls, lot.by, True) for bag in bag_means(own, 1.0)]
+        weighed = [Bag(lot.weighed_on, bag.mean_g, bag.scoopfuls, lot.by, True) for bag in bag_means(own, 1.0)]
         spots = [
-            Bag(spot.at.date(), mass, 1, spot.by, False)
+            Bag(spot.at.astimezone().date(), mass, 1, spot.by, False)
             for spot in self._spots.get(lot.weigh_in_id, [])
             if (mass := _as_level(spot, lot)) is not None
         ]

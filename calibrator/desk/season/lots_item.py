@@ -233,15 +233,18 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
 
 
 def side_by_side(across: Floats, days: Floats) -> Floats:
-    """Places in pixels at which lots of one day can be told from each other, however long the period in view."""
+    """Places in pixels at which lots of one day can be told from each other, however long the period in view; and stand
+    at one day, however short it is."""
     _, place, counts = np.unique(np.rint(days), return_inverse=True, return_counts=True)
     if not len(days) or counts.max() == 1:
         return across
     of = counts[place]
     within = np.arange(len(days)) - (np.cumsum(counts) - counts)[place]
     middle = (np.bincount(place, weights=across) / counts)[place]
-    spread = middle + np.minimum(APART_PX, DAY_PX / of) * (within - (of - 1) / 2)
-    return np.where(np.abs(across - middle) > np.abs(spread - middle), across, spread)
+    aside, place_of_it = np.abs(across - middle), within - (of - 1) / 2
+    most, least = APART_PX * np.abs(place_of_it), np.minimum(APART_PX, DAY_PX / of) * np.abs(place_of_it)
+    told: Floats = middle + np.sign(place_of_it) * np.clip(aside, least, most)
+    return told
 
 
 def _pixel(places: Floats, start: float, scale: float) -> NDArray[np.intp]:

@@ -121,7 +121,7 @@ def _new_powder(found: NewPowder) -> Said:
             share=share_text(found.step.share), between=between_text(found.step.low, found.step.high)
         )
     do = translate("Season", "Old lines do not hold for it: weigh each lot in.")
-    return Said(month_text(found.at.at.date()), f"{what} {how}", do)
+    return Said(month_text(found.at.weighed_on), f"{what} {how}", do)
 
 
 def _new_scoop(found: NewScoop) -> Said:
@@ -141,7 +141,7 @@ def _new_scoop(found: NewScoop) -> Said:
         do = translate("Season", "Density shows no step with it: both volumes agree.")
         if found.step is None:
             do = translate("Season", "Whether densities stepped with it cannot be told yet.")
-    return Said(month_text(found.at.at.date()), f"{what} {sure}", do)
+    return Said(month_text(found.at.weighed_on), f"{what} {sure}", do)
 
 
 def _humid(found: HumidSpell) -> Said:
@@ -170,7 +170,7 @@ def _humid(found: HumidSpell) -> Said:
         "Season",
         "Keep bags closed, stir clinging powder up; weigh, never correct by humidity.",
     )
-    return Said(month_text(found.at.at.date()), " ".join(told), do)
+    return Said(month_text(found.at.weighed_on), " ".join(told), do)
 
 
 def _points(percent: float) -> str:
@@ -182,7 +182,7 @@ def _out_of_line(found: OutOfLine) -> Said:
         lot=found.at.lot_number, off=shown.signed_share(found.off)
     )
     return Said(
-        month_text(found.at.at.date()),
+        month_text(found.at.weighed_on),
         f"{what} {' '.join(rule_words(rule) for rule in found.rules)}",
         translate("Season", "Weigh a scoopful from two more of its bags before the line is trusted."),
     )
