@@ -7,12 +7,12 @@ from typing import Any
 import numpy as np
 import pytest
 
-from calibrator.science.scale import ScaleFacts, Taring
+from calibrator.science.scale import ScaleFacts, Taring, check_scale, scale_facts
 from calibrator.science.spread import BagHistory
 from calibrator.science.weighing import LevelResult, Weighed, level_result
 
 from . import coverage, flags, keeping, procedure, report, vector
-from .farm import TENTH_OF_AN_OUNCE_G, World, fills, lots, worlds
+from .farm import MEAN_SCOOPFUL_G, TENTH_OF_AN_OUNCE_G, World, fills, lots, read, worlds
 
 MANY = 4000
 # Four standard deviations of a share of 95 % in so many weigh-ins, beyond 94 to 96 %.
@@ -67,6 +67,20 @@ def test_all_fills_as_one_would_not_cover() -> None:
     readings = fills(rng, World(0.01, 0.015, 0.01), true, 2, 6).reshape(MANY, 12)
     half = 2.201 * readings.std(axis=1, ddof=1) / np.sqrt(12)
     assert 0.72 <= np.mean(abs(readings.mean(axis=1) - true) <= half) <= 0.82
+
+
+def test_scoopfuls_weighed_together_on_a_scale_that_is_off_cover() -> None:
+    """A scoop of 120 g, two on the scale, which shows a fiftieth too much in steps of 5 g; a check weight of 1 kg."""
+    rng, many, gain, world = np.random.default_rng(6), 500, 1.02, World(0.004, 0.006, 5.0)
+    covered = 0
+    for true_g in lots(rng, many) * 120.0 / MEAN_SCOOPFUL_G:
+        bags = true_g * (1 + world.bag_spread * rng.standard_normal((6, 1)))
+        together = (bags[..., None] * (1 + world.fill_spread * rng.standard_normal((6, 3, 2)))).sum(axis=2)
+        taken = [Weighed(b, float(x) / 2, 2) for b, bag in enumerate(read(rng, world, gain * together)) for x in bag]
+        check = check_scale(1000.0, float(read(rng, world, np.array([gain * 1000.0]))[0]), world.step_g)
+        found = level_result(taken, scale_facts(world.step_g, check), tolerance_g=2.4)
+        covered += found.low_g <= true_g <= found.high_g
+    assert covered / many >= 0.95 - 4 * (0.95 * 0.05 / many) ** 0.5
 
 
 def test_one_or_two_bags_are_cautious() -> None:
