@@ -176,7 +176,7 @@ def usual_table(
     """
     table = fewest_table(targets_g, ways, tolerance_share, fractions=fractions)
     meant = _as_meant(table.ways)
-    natural = _Natural(table.targets_g, MOST_TIMES_FEWEST * table.scoopfuls, tolerance_share)
+    natural = _natural(table, tolerance_share)
     if meant:
         table = _in_wholes(_with_part(table, natural, meant), meant, natural)
     chosen = [one for one in _manners(table.ways) if one.ways(table.ways) == tuple(manner)]
@@ -232,7 +232,7 @@ def manner_of(
     )
     targets = [feeding_g * n for n in range(1, most + 1)]
     table = fewest_table(targets, ways, tolerance_share, fractions=fractions)
-    natural = _Natural(table.targets_g, MOST_TIMES_FEWEST * table.scoopfuls, tolerance_share)
+    natural = _natural(table, tolerance_share)
     fitting = [int((_in_manner(table, natural, [one]).first >= 0).sum()) for one in manners]
     best = max(range(len(manners)), key=fitting.__getitem__)
     return manners[best].ways(ways) if fitting[best] else ()
@@ -252,6 +252,15 @@ class _Natural:
         natural = (fills >= 1) & (fills <= self.most) & (error <= self.tolerance_share + ROUNDING)
         best = np.where(natural, fills + error, np.inf).argmin(axis=0)  # an error is below 1
         return natural[best, np.arange(len(best))], best
+
+
+def _natural(table: ScoopTable, tolerance_share: float) -> _Natural:
+    """Up to so many times the fewest. Where no count fits, which would be the fewest of the heaviest scoop: a half of
+    another may still come near."""
+    heaviest_g = max(way.mass_g for way in table.ways)
+    by_weight = np.ceil(table.targets_g / heaviest_g).astype(np.int64)
+    fewest = np.where(table.scoopfuls > 0, table.scoopfuls, by_weight)
+    return _Natural(table.targets_g, MOST_TIMES_FEWEST * fewest, tolerance_share)
 
 
 def _in_wholes(table: ScoopTable, meant: list[_Meant], natural: _Natural) -> ScoopTable:

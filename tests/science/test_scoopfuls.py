@@ -178,6 +178,17 @@ def test_a_line_that_does_not_come_out_or_takes_too_many_leaves_the_fewest() -> 
     assert told(usual(12 * 283.5, [big, LINE], 0.01)) == {("big", FillWay.LEVEL): 1}
 
 
+def test_a_half_is_told_also_where_no_whole_count_of_any_way_comes_near() -> None:
+    """56 oz: 5 or 6 level of 10.6, 5 or 6 to the line of 10 and all between are 5 % off or more; 5 1/2 to the line is
+    55 oz, 1.8 % short. A table that counts to the line said to weigh it."""
+    oz = 28.349523125
+    ways = (ScoopWay("red", "red", FillWay.LEVEL, 10.6 * oz), ScoopWay("red", "red", FillWay.TO_MARK, 10 * oz))
+    manner = (ways[1],)
+    assert fewest(56 * oz, ways, 0.02) is None
+    assert told(usual(56 * oz, ways, 0.02, manner=manner)) == {("red", FillWay.TO_MARK): 5.5}
+    assert usual(56 * oz, ways, 0.017, manner=manner) is None
+
+
 def test_a_part_fill_to_the_line_goes_before_two_ways_of_filling() -> None:
     """60 oz for five calves: 7 1/2 to the line of 8 oz, not 3 level and 4 to the line; that only without halves."""
     oz, halves = 28.349523125, (1.0, 0.5)
