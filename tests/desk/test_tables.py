@@ -530,7 +530,7 @@ def test_the_table_by_volume_goes_up_to_what_the_vessel_holds(shown: Callable[[]
     rows = [[model.data(model.index(r, c)) for c in VolumeColumn] for r in range(model.rowCount())]
     assert [row[:2] for row in rows] == [["1 gal 1 qt", "25.0 oz"], ["2 gal 2 qt", "50.0 oz"]]
     assert [row[VolumeColumn.CALVES] for row in rows] == ["2 calves", "5 calves"]
-    assert [row[VolumeColumn.SCOOPFULS] for row in rows] == ["weigh it", "5 to the line"]
+    assert [row[VolumeColumn.SCOOPFULS] for row in rows] == ["2 1/2 to the line", "5 to the line"]
     volumes.step.line.setText("5 gal")
     volumes.step.line.textEdited.emit("5 gal")
     assert volumes.trouble.isVisible()
