@@ -187,6 +187,7 @@ def test_a_half_is_told_also_where_no_whole_count_of_any_way_comes_near() -> Non
     assert fewest(56 * oz, ways, 0.02) is None
     assert told(usual(56 * oz, ways, 0.02, manner=manner)) == {("red", FillWay.TO_MARK): 5.5}
     assert usual(56 * oz, ways, 0.017, manner=manner) is None
+    assert usual(5 * oz, ways, 0.02, manner=manner) is None  # half a scoopful alone is weighed, unless asked for
 
 
 def test_a_part_fill_to_the_line_goes_before_two_ways_of_filling() -> None:
