@@ -8,7 +8,7 @@ from functools import partial
 from itertools import chain
 
 from PySide6.QtCore import QSignalBlocker, Signal
-from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QVBoxLayout, QWidget
 
 from calibrator.desk import shown
 from calibrator.desk.context import Desk
@@ -38,7 +38,11 @@ LIKE_CELSIUS = 30.0, 60.0  # what water and mix have in °C; in °F it would be 
 
 
 class ReadingsForm(QWidget):
-    """Only fields for which the farm has an instrument are shown; what is typed is kept as typed."""
+    """Only fields for which the farm has an instrument are shown; what is typed is kept as typed.
+
+    Drops can be read with a refractometer that is not entered; where another instrument is, their fields are folded up
+    behind a box to tick.
+    """
 
     edited = Signal()
 
@@ -54,6 +58,7 @@ class ReadingsForm(QWidget):
         a_drop = self.tr("Each drop on the refractometer is one reading; best three.")
         self.first = BareField(self.tr("First pail: drops, in °Brix"), DROPS, 1, a_drop)
         self.last = BareField(self.tr("Last pail: drops, in °Brix"), DROPS, 1)
+        self.with_drops = QCheckBox(self.tr("With a refractometer too"))
         self.prism = self._amount(self.tr("Refractometer at"), Kind.TEMPERATURE, 5.0, 40.0, PLAIN_WATER)
         self.water = self._amount(self.tr("Water drawn at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
         self.mix = self._amount(self.tr("Mix at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C, MIX)
@@ -66,6 +71,7 @@ class ReadingsForm(QWidget):
         for choice in self._boxes():
             choice.activated.connect(self._tool_chosen)
         self.scale.activated.connect(self._scale_chosen)
+        self.with_drops.toggled.connect(self._fold)
         for numbers in (self.first, self.last, self.floating):
             numbers.understood.connect(self.edited)
         for amount in self._amounts():
@@ -85,6 +91,7 @@ class ReadingsForm(QWidget):
         self.floating.setVisible(self.hydrometer.count() > 0)
         self.jug_mass.setVisible(self.jug.count() > 0)
         self._show_prism()
+        self._fold()
         self._put_in_order()
 
     def show_vessel(self, vessel: Vessel | None) -> None:
@@ -250,11 +257,12 @@ class ReadingsForm(QWidget):
         self._rows = QVBoxLayout(self)
         self._rows.setContentsMargins(0, 0, 0, 0)
         self._rows.setSpacing(ROWS)
-        self._read_with = {
-            InstrumentKind.REFRACTOMETER: (
-                SideBySide(self._refractometer, Captioned(self.tr("Refractometer read in"), self.scale), self.prism),
-                SideBySide(self.first, self.last),
-            ),
+        self._drops = (
+            SideBySide(self._refractometer, Captioned(self.tr("Refractometer read in"), self.scale), self.prism),
+            SideBySide(self.first, self.last),
+        )
+        self._read_with: dict[InstrumentKind, tuple[QWidget, ...]] = {
+            InstrumentKind.REFRACTOMETER: (self.with_drops, *self._drops),
             InstrumentKind.HYDROMETER: (SideBySide(self._hydrometer, self.floating),),
             InstrumentKind.JUG: (SideBySide(self._jug, self.jug_mass),),
         }
@@ -266,7 +274,18 @@ class ReadingsForm(QWidget):
         for each in self._in_order():
             self._rows.addWidget(each)
 
-    def _in_order(self) -> list[SideBySide]:
+    def _fold(self) -> None:
+        """Hide what is read with a refractometer while the farm has another instrument only, nobody asks for it, and
+        nothing is typed there: what is typed counts, so it stays in view."""
+        typed = any(field.text() for field in (self.first, self.last))
+        foldable = self.kind is not InstrumentKind.REFRACTOMETER
+        if typed and foldable:
+            self.with_drops.setChecked(True)
+        self.with_drops.setVisible(foldable)
+        for each in self._drops:
+            each.setVisible(self.with_drops.isChecked() or not foldable)
+
+    def _in_order(self) -> list[QWidget]:
         """What is read with the instrument at hand first, the rest after what every check has: last what the farm has
         no instrument for."""
         entered = {kind for box, kind in self._boxes().items() if box.count()}

@@ -48,7 +48,8 @@ def test_with_no_instrument_the_page_says_what_else_can_be_used(page: MixCheckPa
 
 def test_a_farm_with_a_hydrometer_alone_begins_with_it(qtbot: QtBot, floating: MixCheckPage) -> None:
     readings = floating.check.readings
-    assert top(readings.floating, floating) < top(readings.mix, floating) < top(readings.first, floating)
+    order = (readings.floating, readings.mix, readings.with_drops)
+    assert [top(each, floating) for each in order] == sorted(top(each, floating) for each in order)
     assert "what the hydrometer shows" in floating.check.verdict.solids.text()
     assert "Brix" not in floating.check.verdict.solids.text()
     qtbot.waitUntil(lambda: floating.isActiveWindow() and not floating._soon.isActive())
@@ -136,7 +137,7 @@ def test_the_fields_of_an_instrument_that_nobody_has_come_last(
     desk.changed.emit()
     QApplication.processEvents()
     readings = floating.check.readings
-    order = (readings.floating, readings.mix, readings.jug_mass, readings.first)
+    order = (readings.floating, readings.mix, readings.jug_mass, readings.with_drops)
     heights = [top(field, floating) for field in order]
     assert heights == sorted(heights)
     readings.volume.line.setFocus()

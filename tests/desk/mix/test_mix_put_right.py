@@ -201,6 +201,7 @@ def test_a_reading_that_cannot_be_read_gives_no_verdict_and_nothing_to_keep(
     desk.changed.emit()
     panel = page.check
     readings = panel.readings
+    readings.with_drops.click()
     given = readings.volume
     type_in(qtbot, given.line, "66 gal")
     assert panel.keep_button.isEnabled()

@@ -141,3 +141,34 @@ def test_wrong_instrument_readings_are_answered_in_words(
             keep()
             assert field.message, text
     assert desk.records.every(InstrumentCheck) == []
+
+
+def test_what_is_read_with_a_refractometer_is_folded_up_where_only_another_instrument_is_entered(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    readings = page.check.readings
+    assert readings.first.isVisible()  # with no instrument entered drops are what most have
+    assert not readings.with_drops.isVisible()
+    floating = InstrumentKind.HYDROMETER
+    herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name="float", kind=floating, division=0.001))
+    desk.changed.emit()
+    assert readings.floating.isVisible()
+    assert readings.with_drops.isVisible()
+    assert not readings.first.isVisible()
+    readings.with_drops.setFocus()
+    qtbot.keyClick(readings.with_drops, Qt.Key.Key_Space)
+    assert readings.first.isVisible()
+    qtbot.keyClick(readings.with_drops, Qt.Key.Key_Return)  # goes on
+    qtbot.waitUntil(page.isActiveWindow)
+    assert focus() is readings.scale
+    type_in(qtbot, readings.first.line, "11.2 11.4 11.2")
+    qtbot.keyClick(readings.with_drops, Qt.Key.Key_Space)
+    assert readings.first.isVisible()  # what is typed counts, and stays
+    assert readings.with_drops.isChecked()
+    page.check.clear()
+    qtbot.keyClick(readings.with_drops, Qt.Key.Key_Space)
+    assert not readings.first.isVisible()
+    refractometer(herd)
+    desk.changed.emit()
+    assert readings.first.isVisible()
+    assert not readings.with_drops.isVisible()
