@@ -7253,6 +7253,10 @@ entre {low} y {high}
         <translation>Última: gotas, °Brix</translation>
     </message>
     <message>
+        <source>With a refractometer too</source>
+        <translation>También con refractómetro</translation>
+    </message>
+    <message>
         <source>Refractometer at</source>
         <translation>Refractómetro a</translation>
     </message>
