@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import shutil
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -19,7 +19,7 @@ from calibrator.desk.forms import fields
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
-from calibrator.records import Records
+from calibrator.records import Records, demo_records
 
 
 @pytest.fixture(scope="session", autouse=True)
@@ -67,6 +67,18 @@ def new_store(tmp_path_factory: pytest.TempPathFactory) -> Path:
     path = tmp_path_factory.mktemp("store") / "new.sqlite"
     Records.open(str(path)).close()
     return path
+
+
+@pytest.fixture(scope="session")
+def season_in(tmp_path_factory: pytest.TempPathFactory) -> Callable[[Path], Records]:
+    """Opens the invented season in a folder: brought in once, and copied."""
+    made = tmp_path_factory.mktemp("season")
+    demo_records(made).close()
+
+    def copied(folder: Path) -> Records:
+        return Records.open(str(shutil.copy(made / "demo.sqlite", folder)))
+
+    return copied
 
 
 @pytest.fixture

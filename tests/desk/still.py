@@ -14,9 +14,13 @@ TARGETS = (QAbstractButton, QAbstractSpinBox, QComboBox, QLineEdit)
 Places = dict[str, tuple[int, int, int, int]]
 
 
-def moves(window: QWidget, texts: tuple[str, ...] = TYPED) -> Iterator[str]:
-    """What moved, and what was typed where."""
+def moves(window: QWidget, texts: tuple[str, ...] = TYPED, tried: set[QLineEdit] | None = None) -> Iterator[str]:
+    """What moved, and what was typed where; fields that were `tried` before are left out, where they are told."""
     for field in _fields(window):
+        if tried is not None and field in tried:
+            continue
+        if tried is not None:
+            tried.add(field)
         kept = field.text()
         # The form's own part of the screen: the verdict beside it may change with what is typed.
         form = _form_of(field)

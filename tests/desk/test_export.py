@@ -25,7 +25,7 @@ from calibrator.desk.season_doors import SeasonDoors
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.theme import Theme
 from calibrator.model import Farm, FillWay, WeighIn
-from calibrator.records import Records, demo_records
+from calibrator.records import Records
 from calibrator.records.importing import import_season
 from calibrator.science.nested import weighed
 from tests.season_fills import pool_bag_history
@@ -169,8 +169,10 @@ def test_budgets_of_fewer_sign_offs_than_there_are_are_told_in_the_dialog(
         assert any("newest" in one.text() for one in dialog.findChildren(QLabel)) is told
 
 
-def test_lessons_read_once_are_those_read_for_each_weigh_in(tmp_path: Path) -> None:
-    with demo_records(str(tmp_path)) as records:
+def test_lessons_read_once_are_those_read_for_each_weigh_in(
+    tmp_path: Path, season_in: Callable[[Path], Records]
+) -> None:
+    with season_in(tmp_path) as records:
         farm = records.every(Farm)[0]
         lessons = Lessons(records, farm.id)
         signed = records.sign_offs(farm.id)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import fields, replace
 from pathlib import Path
 from typing import Any, cast
@@ -34,7 +34,7 @@ from calibrator.desk.theme import Theme
 from calibrator.desk.window import Window
 from calibrator.model import Farm, Instrument, Lot, Plan, Scale, Scoop, Vessel
 from calibrator.prints.output import write_pdf
-from calibrator.records import Records, demo_records
+from calibrator.records import Records
 from tests.tour import tour, weigh_a_new_lot
 
 TURNED = "\u202e"
@@ -56,10 +56,16 @@ def rename_all(records: Records, name: str) -> None:
 
 
 @pytest.fixture(params=["markup", pytest.param("endless", marks=pytest.mark.slow)])
-def window(request: pytest.FixtureRequest, qapp: QApplication, qtbot: QtBot, tmp_path: Path) -> Iterator[Window]:
+def window(
+    request: pytest.FixtureRequest,
+    qapp: QApplication,
+    qtbot: QtBot,
+    tmp_path: Path,
+    season_in: Callable[[Path], Records],
+) -> Iterator[Window]:
     if qapp.property("tokens") is None:
         Theme(qapp)
-    with demo_records(tmp_path) as records:
+    with season_in(tmp_path) as records:
         desk = Desk(records, Answers(), clock=at_noon)
         weigh_a_new_lot(desk)
         rename_all(records, NAMES[request.param])

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from pathlib import Path
 
 import pytest
 from answers import Answers
@@ -23,14 +24,16 @@ from calibrator.desk.theme import the_theme
 from calibrator.desk.weigh_in.workings import check_workings, level_workings, line_workings
 from calibrator.desk.window import Window
 from calibrator.model import Lot, Step, WeighIn
-from calibrator.records import demo_records
+from calibrator.records import Records
 from tests.tour import weigh_a_new_lot
 
 
 @pytest.fixture(scope="module")
-def weighed(qapp: QApplication, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Desk]:
+def weighed(
+    qapp: QApplication, tmp_path_factory: pytest.TempPathFactory, season_in: Callable[[Path], Records]
+) -> Iterator[Desk]:
     the_theme()
-    records = demo_records(tmp_path_factory.mktemp("how"))
+    records = season_in(tmp_path_factory.mktemp("how"))
     desk = Desk(records, Answers())
     weigh_a_new_lot(desk)
     yield desk

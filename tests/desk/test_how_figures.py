@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date
+from pathlib import Path
 
 import pytest
 from answers import Answers, at_noon
@@ -52,7 +53,7 @@ from calibrator.model import (
     Warmth,
     new_id,
 )
-from calibrator.records import Records, demo_records
+from calibrator.records import Records
 from calibrator.science.carried_over import carried_over
 from calibrator.science.feeders import trial
 from calibrator.science.season_spread import SpreadFindings
@@ -77,9 +78,12 @@ def herd(qapp: QApplication, records: Records, request: pytest.FixtureRequest) -
 
 @pytest.fixture(scope="module", params=list(UnitSystem))
 def season(
-    qapp: QApplication, tmp_path_factory: pytest.TempPathFactory, request: pytest.FixtureRequest
+    qapp: QApplication,
+    tmp_path_factory: pytest.TempPathFactory,
+    request: pytest.FixtureRequest,
+    season_in: Callable[[Path], Records],
 ) -> Iterator[SeasonFacts]:
-    records = demo_records(tmp_path_factory.mktemp("how"))
+    records = season_in(tmp_path_factory.mktemp("how"))
     records.keep(replace(records.every(Farm)[0], units=request.param))
     yield SeasonFacts(records, records.every(Farm)[0])
     records.close()

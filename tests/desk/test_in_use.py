@@ -326,7 +326,7 @@ def test_in_records_of_earlier_versions_too_a_label_saved_is_not_on_the_scoop(
     assert states(herd, first) == [(LotState.IN_USE, ScoopState.MARKED)]
 
 
-@settings(deadline=None, max_examples=20, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(deadline=None, max_examples=8, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(doings=some.lists(some.tuples(some.sampled_from(["sign", "mark", "feed", "finish"]), some.integers(0, 2))))
 def test_whatever_is_done_one_lot_is_fed_and_a_scoop_bears_the_line_of_one(
     herd: Herd, doings: list[tuple[str, int]]

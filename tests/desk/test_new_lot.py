@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
@@ -16,7 +17,7 @@ from calibrator.desk.forms.lot_form import LotForm
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.standing import standing
 from calibrator.model import Composition, Lot, UnitSystem, new_id
-from calibrator.records import demo_records
+from calibrator.records import Records
 
 
 def test_a_new_lot_begins_with_what_the_last_one_had(qtbot: QtBot, desk: Desk) -> None:
@@ -120,8 +121,10 @@ def test_a_signed_off_lot_is_weighed_in_again_only_on_purpose(qtbot: QtBot, desk
     assert [name for name, _ in went] == ["weigh_in"]
 
 
-def test_the_question_tells_what_a_new_sign_off_does(qtbot: QtBot, tmp_path: Path, answers: Answers) -> None:
-    records = demo_records(tmp_path)
+def test_the_question_tells_what_a_new_sign_off_does(
+    qtbot: QtBot, tmp_path: Path, answers: Answers, season_in: Callable[[Path], Records]
+) -> None:
+    records = season_in(tmp_path)
     desk = Desk(records, answers)
     page = LotsPage(desk)
     qtbot.addWidget(page)

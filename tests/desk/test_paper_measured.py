@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from pathlib import Path
 
@@ -20,7 +20,7 @@ from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import PAPER_LANGUAGES
 from calibrator.model import Cylinder, Paper, Scoop, UnitSystem
-from calibrator.records import Records, demo_records
+from calibrator.records import Records
 from tests.prints.geometry import troubles
 from tests.prints.rendered import MM_PER_INCH, render, runs_mm, text_of
 
@@ -38,18 +38,9 @@ SETTINGS = [
 """Units, paper and languages: any two of them meet, in the usual run each language and unit."""
 
 
-@pytest.fixture(scope="module")
-def season(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("season")
-    demo_records(folder).close()
-    return folder / "demo.sqlite"
-
-
 @pytest.fixture
-def records(season: Path, tmp_path: Path) -> Iterator[Records]:
-    copy = tmp_path / "records.sqlite"
-    copy.write_bytes(season.read_bytes())
-    with Records.open(str(copy)) as opened:
+def records(tmp_path: Path, season_in: Callable[[Path], Records]) -> Iterator[Records]:
+    with season_in(tmp_path) as opened:
         yield opened
 
 

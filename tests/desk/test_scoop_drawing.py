@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 import pytest
 from PySide6.QtCore import QPointF
 from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPainter
@@ -30,9 +32,14 @@ def drawing(qtbot: QtBot, empty_desk: Desk) -> ScoopDrawing:
 
 
 def is_near(colour: QColor, wanted: str) -> bool:
-    other = QColor(wanted)
-    parts = ((colour.red(), other.red()), (colour.green(), other.green()), (colour.blue(), other.blue()))
-    return all(abs(a - b) < 24 for a, b in parts)
+    red, green, blue = _parts_of(wanted)
+    return abs(colour.red() - red) < 24 and abs(colour.green() - green) < 24 and abs(colour.blue() - blue) < 24
+
+
+@cache  # asked of each pixel
+def _parts_of(colour: str) -> tuple[int, int, int]:
+    other = QColor(colour)
+    return other.red(), other.green(), other.blue()
 
 
 def rows_of(image: QImage, colour: str, least: int) -> list[int]:
@@ -134,7 +141,7 @@ def test_a_tapered_scoop_has_its_floor_measured_beneath(drawing: ScoopDrawing) -
     drawing.set_shape(SHAPES[1])
     image = drawing.grab().toImage()
     wall = rows_of(image, tokens().action, 200)
-    quiet = {y: _columns(image, y) for y in range(image.height()) if len(_columns(image, y)) > 150}
+    quiet = {y: found for y in range(image.height()) if len(found := _columns(image, y)) > 150}
     above, below = [y for y in quiet if y < min(wall)], [y for y in quiet if y > max(wall)]
     assert len(quiet[below[0]]) / len(quiet[above[0]]) == pytest.approx(80 / 110, abs=0.02)
 

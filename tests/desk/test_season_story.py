@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from pathlib import Path
 
 import pytest
 from answers import Answers, at_noon
@@ -12,16 +13,16 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.season import SeasonPage
 from calibrator.desk.theme import Theme
-from calibrator.records import demo_records
+from calibrator.records import Records
 
 
 @pytest.fixture
 def page(
-    qapp: QApplication, qtbot: QtBot, answers: Answers, tmp_path_factory: pytest.TempPathFactory
+    qapp: QApplication, qtbot: QtBot, answers: Answers, tmp_path: Path, season_in: Callable[[Path], Records]
 ) -> Iterator[SeasonPage]:
     if qapp.property("tokens") is None:
         Theme(qapp)
-    with demo_records(str(tmp_path_factory.mktemp("demo"))) as records:
+    with season_in(tmp_path) as records:
         made = SeasonPage(Desk(records, answers, clock=at_noon))
         qtbot.addWidget(made)
         made.resize(828, 700)

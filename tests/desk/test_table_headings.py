@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -20,7 +21,7 @@ from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.table_headings import HEADINGS, heading, sheets_in_words
 from calibrator.desk.theme import Theme
 from calibrator.model import FillWay, ReadingKind
-from calibrator.records import Records, import_season
+from calibrator.records import Records
 from calibrator.records.workbook import SheetOf
 from calibrator.science.budget import Source
 from calibrator.science.check import Verdict
@@ -31,12 +32,12 @@ from calibrator.science.verify import LineVerdict
 ALIKE = {"plan"}
 
 
-@pytest.fixture
-def sheets(records: Records) -> tuple[SheetOf, ...]:
-    import_season(records, "sample_lots")
-    farm = Desk(records, Answers(), clock=at_noon).farm
-    assert farm is not None
-    return season_sheets(records, farm)
+@pytest.fixture(scope="module")
+def sheets(tmp_path_factory: pytest.TempPathFactory, season_in: Callable[[Path], Records]) -> tuple[SheetOf, ...]:
+    with season_in(tmp_path_factory.mktemp("headings")) as records:
+        farm = Desk(records, Answers(), clock=at_noon).farm
+        assert farm is not None
+        return season_sheets(records, farm)
 
 
 def test_every_heading_is_written_out_for_translation(sheets: tuple[SheetOf, ...]) -> None:
@@ -114,11 +115,10 @@ def test_a_spanish_screen_saves_spanish_headings(
 ) -> None:
     if qapp.property("tokens") is None:
         Theme(qapp)
-    import_season(records, "sample_lots")
-    desk = Desk(records, answers, clock=at_noon)
-    assert desk.farm is not None
+    herd = Herd(records)
+    herd.sign("26-100A", 0.45)
     with speaking("es"):
-        dialog = ExportDialog(desk, desk.farm)
+        dialog = ExportDialog(Desk(records, answers, clock=at_noon), herd.farm)
         dialog.text.setChecked(True)
         dialog.save(tmp_path / "cifras.csv")
     assert (tmp_path / "cifras lotes.csv").read_text("utf-8-sig").startswith("lote")

@@ -27,7 +27,7 @@ from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, PrintKind, Scoop, Step, new_id
 from calibrator.records import Records
 
-CHARTS = 6
+CHARTS = 3
 IN_TIME_S = 120
 LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
 TO_MARK = ("10.0", "10.0", "10.1", "10.0", "9.9", "10.0", "10.0", "10.1")

@@ -406,7 +406,8 @@ def test_the_numbers_count_the_fills_that_stand(window: Window) -> None:
     assert remark.data(Qt.ItemDataRole.AccessibleTextRole) == "struck out: taken back"
 
 
-def test_kill_between_any_two_fills_loses_none(tmp_path: Path, desk: Desk) -> None:
+@pytest.mark.parametrize("kills", [2, pytest.param(5, marks=pytest.mark.slow)])
+def test_kill_between_any_two_fills_loses_none(tmp_path: Path, desk: Desk, kills: int) -> None:
     """The program is killed, not closed, right after each Enter; what was entered is there each time."""
     url = desk.records.url
     lot_id = lot_of(desk).id
@@ -441,7 +442,7 @@ def test_kill_between_any_two_fills_loses_none(tmp_path: Path, desk: Desk) -> No
         os.kill(os.getpid(), signal.SIGKILL)
         """
     )
-    for count, text in enumerate(LEVEL[:4], start=1):
+    for count, text in enumerate(LEVEL[:kills], start=1):
         done = subprocess.run([sys.executable, "-c", script, url, lot_id, text], capture_output=True, timeout=60)
         assert done.returncode == -9, done.stderr.decode()
         with Records.open(url) as records:

@@ -14,9 +14,9 @@ from calibrator.science.weighing import LevelResult, Weighed, level_result
 from . import coverage, flags, keeping, procedure, report, vector
 from .farm import MEAN_SCOOPFUL_G, TENTH_OF_AN_OUNCE_G, World, fills, lots, read, worlds
 
-MANY = 4000
+MANY = 2000
 # Four standard deviations of a share of 95 % in so many weigh-ins, beyond 94 to 96 %.
-ROOM = 0.0138
+ROOM = 0.0195
 
 
 def more(*cases: object) -> list[Any]:
