@@ -264,10 +264,14 @@ class Opener:
         """Open the window on records."""
         self._records = records
         outbox, self._outbox = self._outbox, None
+        not_kept: RecordsError | None = None
         if outbox is None and records.on_server and not records.read_only:
             from calibrator.records.outbox import Outbox  # it sends to servers only
 
-            outbox = Outbox.beside(data_folder(), records.url)
+            try:
+                outbox = Outbox.beside(data_folder(), records.url)
+            except RecordsError as error:  # while the server is there the work goes on without
+                not_kept = error
         clock = _season_clock(records) if throw_away else local_now
         if self.desk is not None:
             self.desk.deleteLater()  # the window on it gives way to another
@@ -275,7 +279,6 @@ class Opener:
             records, self._ask, settings=self._settings, outbox=outbox, busy=self._busy, clock=clock, parent=self._app
         )
         self.desk.throw_away = throw_away
-        self.desk.send()
         self.desk.wire.start()
         self.desk.language_changed.connect(self._speak)
         self.desk.put_back.connect(self._put_back, Qt.ConnectionType.QueuedConnection)
@@ -285,6 +288,8 @@ class Opener:
         self._guarding.not_copied.connect(self._tell)
         QTimer.singleShot(CHECK_AFTER_MS, self._guarding, self._guarding.start)
         self._open_window("")
+        if not_kept is not None:
+            self._tell(not_kept)
         # Not at once: a person at the door should not wait for a copy to be made.
         QTimer.singleShot(BACKUP_AFTER_MS, self._back_up)
         self._daily.start(BACKUP_EVERY_MS)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from contextlib import suppress
 from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
@@ -16,15 +15,14 @@ from calibrator.desk.busy import Busy
 from calibrator.desk.refusals import in_words
 from calibrator.desk.saving import file_name, folder_of
 from calibrator.desk.settings import Settings
-from calibrator.desk.trust_words import entry_kind, moment
 from calibrator.desk.wire import ScaleWire
 from calibrator.model import Farm, Noun, UnitSystem
 from calibrator.model.underway import Ended, Underway
-from calibrator.records import EditedMeanwhile, Records, RecordsError, RecordsUnreachable
+from calibrator.records import EditedMeanwhile, Records, RecordsError
 
 if TYPE_CHECKING:
     from calibrator.desk.scoop_volume import WaterWeighed
-    from calibrator.records.outbox import Outbox, Refused
+    from calibrator.records.outbox import Outbox
 
 T = TypeVar("T")
 N = TypeVar("N", bound=Noun)
@@ -99,23 +97,14 @@ class Desk(QObject):
         """How many changes wait on this computer for the server."""
         return self.outbox.waiting if self.outbox else 0
 
-    def send(self) -> None:
-        """Send what waits for the server, if it can be reached; say what it refuses."""
-        if self.outbox is None or not self.outbox.waiting:
+    def send(self, then: Callable[[], None]) -> None:
+        """Send what waits for the server, beside the window, and go on; while it cannot be sent, say why instead."""
+        outbox = self.outbox
+        if outbox is None or not outbox.waiting:
+            then()
             return
-        before = self.outbox.waiting
-        with suppress(RecordsUnreachable):
-            self.tell_refused(self.outbox.deliver(self.records))
-        if self.outbox.waiting < before:
-            self.changed.emit()
-
-    def tell_refused(self, refused: Sequence[Refused]) -> None:
-        """Say what the records' rules refused of that which waited."""
-        for one in refused:
-            told = self.tr("Kept on this computer, but it could not be sent: {what}, {when}. It stays in {file}.")
-            what, when = entry_kind(one.entry), moment(one.entry.at)
-            file = self.outbox.file if self.outbox else ""
-            self.ask.tell(f"{told.format(what=what, when=when, file=file)}\n\n{in_words(one.error)}")
+        sending = self.tr("Sending what waits for the server")
+        self.work(sending, partial(outbox.deliver, self.records), lambda _none: then())
 
     @property
     def initials(self) -> str:

@@ -41,6 +41,17 @@ class _Counted(QObject):
             "%n entries since {since} wait on this computer for the server. They stay here and will be sent.", "", count
         )
 
+    def not_taken(self, count: int) -> str:
+        return self.tr(
+            "The server did not take %n entries. They are kept on this computer: Set-up, Records tells which and why.",
+            "", count,
+        )  # fmt: skip
+
+    def refused_here(self, count: int) -> str:
+        return self.tr(
+            "%n entries are on this computer alone and count nowhere. Enter again what is still right.", "", count
+        )
+
     def more_found(self, count: int) -> str:
         return self.tr("And %n more: Set-up, Records, Check now tells each.", "", count)
 

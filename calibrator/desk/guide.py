@@ -6,7 +6,7 @@ that closing or killing the program at any point loses nothing. Results come fro
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from copy import copy
 from dataclasses import replace
 from datetime import datetime
@@ -23,7 +23,7 @@ from calibrator.desk.label_lines import usual_weight
 from calibrator.desk.lessons import experience
 from calibrator.desk.standing import Standing, standing
 from calibrator.model import Farm, Fill, FillWay, Lot, Plan, Scale, Scoop, SignOff, Step, WeighIn, new_id
-from calibrator.records import Records
+from calibrator.records import Records, RecordsUnreachable
 from calibrator.records.entries import Added, Entry, Struck
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict, OldLine
@@ -413,21 +413,21 @@ class Guide:
         """Where the farm stands."""
         return standing(self.records, self.farm, self.clock().date())
 
-    def sign_off(self, by: str) -> SignOff:
+    def sign_off(self, by: str, seen: Sequence[Fill] | None = None) -> SignOff:
         """Freeze the weigh-in with its results and the line as drawn. While another lot is fed, this one waits.
 
-        Raises CannotCompute where the facts do not reach to a mark, RecordsError where keeping fails.
+        `seen` are the fills as whoever signs saw them, where they were read anew since. Raises CannotCompute where
+        the facts do not reach to a mark, RecordsError where keeping fails, also while something waits for the server.
         """
-        seen = self.known.fills
         if self._outbox is not None and self._outbox.waiting:
-            self._outbox.deliver(self.records)
-            self.refresh()
-        lot = self.lot
+            raise RecordsUnreachable("unreachable", place=self.records.url)
+        lot = None
         if self._sign_off() is None:  # else the records say who signed it
-            lot = self.records.keep(before_sign_off(self.standing, lot), by=by)
+            lot = before_sign_off(self.standing, self.lot)
         # Nothing else is read anew: what somebody else changed meanwhile was not seen by who signs, and is refused.
-        made, mark = finding.sign_off(replace(self.known, lot=lot), self.findings, by, self.clock(), __version__)
-        self.records.sign_off(made, [mark], seen_fills=seen)
+        made, mark = finding.sign_off(self.known, self.findings, by, self.clock(), __version__)
+        seen = self.known.fills if seen is None else seen
+        made = self.records.sign_off(made, [mark], seen_fills=seen, lot=lot)
         self.refresh()
         return made
 

@@ -202,8 +202,7 @@ def ready(records: Records, job: Job, made: tuple[Sequence[Printed], Job] | None
 
 def end_sheets(records: Records, endings: Sequence[SheetEnding]) -> int:
     """Keep what became of sheets; gives of how many."""
-    for ending in endings:
-        records.end_sheet(ending)
+    records.end_sheets(endings)
     return len(endings)
 
 

@@ -3,20 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtPrintSupport import QPrinter
 
-from calibrator.desk.paper_jobs import Job, LabelJob, end_sheets
+from calibrator.desk.paper_jobs import Job, LabelJob
 from calibrator.desk.scoop_lines import words_so_far
 from calibrator.desk.standing import standing
 from calibrator.model import Ending, Printed, SheetEnding, new_id
 from calibrator.model.underway import Underway, part_of
 from calibrator.prints.output import check_place, print_document, write_pdf
 from calibrator.prints.page import Document
-from calibrator.records import Records
+from calibrator.records import Records, RecordsError
 
 
 def save_pdf(records: Records, job: Job, shown: Document, path: Path, underway: Underway) -> list[Printed]:
@@ -46,11 +46,12 @@ def _numbered(records: Records, job: Job) -> Iterator[list[Printed]]:
     """The sheets as the records number them. Where the block fails the older ones still hang, and these are gone."""
     if isinstance(job, LabelJob):
         _ask_from_now_on(records, job)
-    sheets = [records.record_print(sheet) for sheet in job.sheets]
+    sheets = records.record_prints(job.sheets)
     try:
         yield sheets
     except Exception:  # whatever it was, paper that did not come is told as spoiled
-        end_sheets(records, [_spoiled(sheet, job) for sheet in sheets])
+        with suppress(RecordsError):  # why nothing came is what is told, and not that this could not be kept as well
+            records.end_sheets([_spoiled(sheet, job) for sheet in sheets])
         raise
 
 

@@ -11,13 +11,14 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.clock import clock_text
 from calibrator.desk.counted import counted
 from calibrator.desk.record_sentences import kind_words
+from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
-from calibrator.records import Fault, Finding
+from calibrator.records import DiskFull, Fault, Finding, RecordsError, RecordsLocked, RecordsReadOnly
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told
 from calibrator.records.plain import to_plain
 
 if TYPE_CHECKING:
-    from calibrator.records.outbox import Outbox
+    from calibrator.records.outbox import Outbox, Refused
     from calibrator.records.salvage import Loss, Salvaged
 
 translate = QCoreApplication.translate
@@ -47,6 +48,27 @@ def waiting_words(outbox: Outbox | None) -> str:
     if outbox is None or since is None:
         return ""
     return counted.still_waiting(outbox.waiting).format(since=moment(since))
+
+
+def hindered_words(error: RecordsError, outbox: Outbox | None) -> str:
+    """Why a server that is there takes nothing of what waits."""
+    on_server = outbox is not None and error.params.get("place") != str(outbox.file)
+    if on_server and isinstance(error, DiskFull):
+        return translate("Trust", "Its disk is full: have whoever looks after it free some space.")
+    if on_server and isinstance(error, RecordsReadOnly):
+        return translate("Trust", "It lets this user write nothing: ask whoever looks after it.")
+    if on_server and isinstance(error, RecordsLocked):
+        return translate("Trust", "It is busy with other work.")
+    return in_words(error)
+
+
+def refused_words(refused: Refused) -> str:
+    """What the server did not take: what it was, what was typed, by whom and when, and why."""
+    entry = refused.entry
+    fact = entry.fact if isinstance(entry, Added) else None
+    by = entry.by if isinstance(entry, Told | Struck) else getattr(fact, "by", "")
+    told = (entry_kind(entry), getattr(fact, "typed", ""), by, moment(entry.at))
+    return f"{', '.join(filter(None, told))}: {in_words(refused.error)}"
 
 
 def watching_words(since: datetime | None) -> str:

@@ -5,30 +5,16 @@ It looks beside the window: a server that is away lets whoever asks wait for sec
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
 from calibrator.model.underway import Ended, Underway
 from calibrator.records import ELSEWHERE, RecordsError, RecordsUnreachable
-from calibrator.values import dataclass
-
-if TYPE_CHECKING:
-    from calibrator.records.outbox import Refused
 
 PATIENCE_S = 0.02
 LOOK_AGAIN_MS = 5000
 LOOK_AT_LEAST_MS = 60_000
-
-
-@dataclass(frozen=True)
-class Seen:
-    """What a look found: the records' version, and what their rules refused of that which waited."""
-
-    version: int
-    refused: tuple[Refused, ...] = ()
 
 
 class Watch(QObject):
@@ -41,6 +27,7 @@ class Watch(QObject):
         self._desk = desk
         self._version = desk.records.version()
         self._reached = self._version < ELSEWHERE
+        self.hindrance: RecordsError | None = None  # why the server, which is there, takes nothing of what waits
         self._waiting = 0
         self._work = Background(self)
         self._work.done.connect(self._seen)
@@ -78,17 +65,18 @@ class Watch(QObject):
         if self._desk.outbox is not None and not self._desk.waiting and not self._copying.at_work:
             self._copying.start(self._desk.records.follow, patience_s=PATIENCE_S)
 
-    def _look(self, _underway: Underway) -> Seen:
-        version, outbox = self._desk.records.version(anew=True), self._desk.outbox
+    def _look(self, underway: Underway) -> int:
+        """The records' version, once what waited is sent."""
+        records, outbox = self._desk.records, self._desk.outbox
+        version = records.version(anew=True)
         if outbox is None or not outbox.waiting:
-            return Seen(version)
-        refused = tuple(outbox.deliver(self._desk.records))
-        return Seen(self._desk.records.version(), refused)
+            return version
+        outbox.deliver(records, underway)
+        return records.version()
 
-    def _seen(self, seen: Seen) -> None:
-        self._reached = True
-        self._desk.tell_refused(seen.refused)
-        if seen.version != self._version or self._desk.waiting < self._waiting:
+    def _seen(self, version: int) -> None:
+        self._reached, self.hindrance = True, None
+        if version != self._version or self._desk.waiting < self._waiting:
             self._desk.changed.emit()
         self.follow()
         self.timer.setInterval(LOOK_AGAIN_MS)
@@ -97,9 +85,10 @@ class Watch(QObject):
     def _not_reached(self, error: Exception) -> None:
         if not isinstance(error, RecordsError):
             raise error
-        self._reached = False
-        if isinstance(error, RecordsUnreachable) and self._desk.waiting < self._waiting:
-            self._desk.changed.emit()  # some of it was sent before the server went away again
+        self._reached = not isinstance(error, RecordsUnreachable)
+        self.hindrance = error if self._reached and self._desk.waiting else None
+        if self._desk.waiting < self._waiting:
+            self._desk.changed.emit()  # some of it was sent before
         self.timer.setInterval(min(2 * self.timer.interval(), LOOK_AT_LEAST_MS))
         self.looked.emit(error)
 

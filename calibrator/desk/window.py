@@ -36,7 +36,7 @@ from calibrator.desk.rail import RAIL_PX, Rail
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
 from calibrator.desk.theme import SPACE, the_theme
-from calibrator.desk.trust_words import moment
+from calibrator.desk.trust_words import hindered_words, moment, waiting_words
 from calibrator.desk.watch import Watch
 from calibrator.desk.widgets.fitting import FRAME
 from calibrator.model import Farm
@@ -133,9 +133,11 @@ class Window(QMainWindow):
         layout.addWidget(self.rail)
         self._away = label("", "caution")
         self._away.hide()
+        self._refused = label("", "caution")
+        self._refused.hide()
         whole = scrolled(_Whole(self._stack))
         whole.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
-        right = column(self._away, whole, spacing=0)
+        right = column(self._refused, self._away, whole, spacing=0)
         right.setStretchFactor(whole, 1)
         layout.addLayout(right, 1)
         self.setCentralWidget(middle)
@@ -405,10 +407,12 @@ class Window(QMainWindow):
             self._say(in_words(error))
 
     def _show_away(self) -> None:
-        """Say that the server is away, and what waits for it."""
+        """Say that the server is away, what waits for it and why, and that something was refused."""
         outbox, waiting = self.desk.outbox, self.desk.waiting
         since = outbox.since if outbox is not None and waiting else None
         told = counted.kept_here(waiting).format(since=moment(since)) if since else ""
+        if told and self.watch.hindrance is not None:
+            told = f"{waiting_words(outbox)} {hindered_words(self.watch.hindrance, outbox)}"
         if not told and self.watch.alone:
             told = self.tr(
                 "The server cannot be reached. You see what this computer last read of it; weighings and checks of the "
@@ -416,6 +420,9 @@ class Window(QMainWindow):
             )
         self._away.setText(told)
         self._away.setVisible(bool(told))
+        refused = outbox.refused if outbox is not None else 0
+        self._refused.setText(counted.not_taken(refused) if refused else "")
+        self._refused.setVisible(bool(refused))
 
     def _name_farm(self) -> None:
         farm = self.desk.farm
@@ -435,8 +442,8 @@ class Window(QMainWindow):
 
     def _looked(self, error: RecordsError | None) -> None:
         self._show_away()
-        known_away = self._away.isVisibleTo(self) and isinstance(error, RecordsUnreachable)
-        if error is not None and not known_away:
+        told_above = isinstance(error, RecordsUnreachable) or error is self.watch.hindrance
+        if error is not None and not (told_above and self._away.isVisibleTo(self)):
             self._say(in_words(error))
 
     def _say(self, text: str, file: Path | None = None) -> None:

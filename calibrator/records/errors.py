@@ -12,7 +12,7 @@ from contextlib import contextmanager
 from traceback import walk_tb
 from typing import Any
 
-from sqlalchemy.exc import DBAPIError, IntegrityError, InterfaceError, OperationalError
+from sqlalchemy.exc import DataError, DBAPIError, IntegrityError, InterfaceError, OperationalError
 
 SENTENCES = {
     "locked": "The records {place} are open in another window of this program. Close that window first, "
@@ -159,7 +159,7 @@ class DiskFull(RecordsError):
 
 
 class NotAllowed(RecordsError):
-    """The records' own rules refuse it: frozen, unknown, unsound."""
+    """The records' own rules refuse it, and will whenever it is tried: frozen, unknown, unsound, no value for them."""
 
 
 class ImportRefused(RecordsError):
@@ -207,6 +207,7 @@ _BY_SQLSTATE: tuple[tuple[str, type[RecordsError], str], ...] = (
     ("28", RecordsUnreachable, "unreachable"),
     ("3D", RecordsUnreachable, "unreachable"),
     ("P0001", NotAllowed, "append_only"),
+    ("54", NotAllowed, "refused"),
 )
 _NOT_REACHED = (
     ("password authentication failed", "password"),
@@ -256,7 +257,7 @@ def translated(error: DBAPIError, place: str, backups: str = "", kind: str = "re
             return error_class(code, place=place, backups=backups, detail=detail)
     if name == "SQLITE_CONSTRAINT_FOREIGNKEY" or state == "23503":
         return NotAllowed("refers", kind=kind)
-    if isinstance(error, IntegrityError):
+    if isinstance(error, IntegrityError | DataError):
         return NotAllowed("refused", place=place, detail=_detail(error))
     if isinstance(error, OperationalError | InterfaceError) and not name:
         return RecordsUnreachable(_why_not_reached(str(error.orig)), place=place)

@@ -9,14 +9,15 @@ from __future__ import annotations
 import hashlib
 import json
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager, suppress
 from datetime import datetime
 from pathlib import Path
 from threading import Lock
 
+from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records.entries import Entry
-from calibrator.records.errors import DiskFull, EditedMeanwhile, NotAllowed, RecordsError, RecordsReadOnly
+from calibrator.records.errors import SENTENCES, DiskFull, EditedMeanwhile, NotAllowed, RecordsError, RecordsReadOnly
 from calibrator.records.importing import bring
 from calibrator.records.mirror import Mirror
 from calibrator.records.plain import from_plain, to_plain
@@ -26,15 +27,18 @@ from calibrator.values import dataclass
 _TABLES = (
     "CREATE TABLE IF NOT EXISTS waiting (number INTEGER PRIMARY KEY AUTOINCREMENT, told TEXT NOT NULL)",
     "CREATE TABLE IF NOT EXISTS refused (number INTEGER PRIMARY KEY, told TEXT NOT NULL, why TEXT NOT NULL)",
+    "CREATE TABLE IF NOT EXISTS dismissed (number INTEGER PRIMARY KEY)",
 )
+_LISTED = "FROM refused WHERE number NOT IN (SELECT number FROM dismissed)"
 
 
 @dataclass(frozen=True)
 class Refused:
-    """A change that the server did not take, and why."""
+    """A change that the server did not take, and why. `number` is its own, and grows."""
 
+    number: int
     entry: Entry
-    error: RecordsError
+    error: Exception
 
 
 class Outbox:
@@ -54,7 +58,8 @@ class Outbox:
         with self._at_work() as store:
             for table in _TABLES:
                 store.execute(table)
-        self._count = len(self._lines())
+        self._astray = False  # whether the copy shows what the server did not take
+        self._count, self._refused = self._counts()
 
     @classmethod
     def beside(cls, folder: Path, place: str) -> Outbox:
@@ -80,6 +85,22 @@ class Outbox:
         return self._count
 
     @property
+    def refused(self) -> int:
+        """How many changes the server did not take and nobody has dismissed yet; costs nothing to ask."""
+        return self._refused
+
+    def list_refused(self) -> list[Refused]:
+        """The changes that the server did not take, oldest first, without those that were dismissed."""
+        with self._at_work() as store:
+            found = store.execute(f"SELECT number, told, why {_LISTED} ORDER BY number").fetchall()
+        return [Refused(number, _entry(told), _why(why)) for number, told, why in found]
+
+    def dismiss(self, refused: Iterable[Refused]) -> None:
+        """Somebody has read of them: they are listed no more. They stay in this file all the same."""
+        with self._counted() as store:
+            store.executemany("INSERT OR IGNORE INTO dismissed VALUES (?)", [(one.number,) for one in refused])
+
+    @property
     def since(self) -> datetime | None:
         """When the oldest of them was entered; None where nothing waits."""
         waiting = self.entries()
@@ -96,36 +117,44 @@ class Outbox:
         if self.mirror is not None:
             self.mirror.take(entry)
 
-    def deliver(self, records: Records) -> list[Refused]:
-        """Send all that waits, oldest first; gives what the records' rules refused, and why.
+    def deliver(self, records: Records, underway: Underway = unwatched) -> None:
+        """Send all that waits, oldest first. May take long: beside the window.
 
-        What is refused is kept in this file for good, apart. Raises `RecordsUnreachable` when the server is away;
-        what was not sent then still waits.
+        What the records' rules refuse would be refused again each time: it is set aside, and the rest goes on. Raises
+        a `RecordsError` for what may pass: the server away, busy or full, writing not allowed, this computer's disk
+        full. Then nothing more is sent, because a change may rest on the one before, and what was not sent still waits.
         """
-        refused: list[Refused] = []
         with self._sending:  # a look beside the window may be at it already
-            for number, told in self._lines():
-                entry = _entry(told)
+            for number, told in one_by_one(self._lines(), underway):
                 try:
-                    bring(records, entry)
+                    bring(records, _entry(told))
                 except (NotAllowed, EditedMeanwhile) as error:
-                    refused.append(Refused(entry, error))
-                    self._done(number, told, str(error))
+                    self._set_aside(number, told, error)
                 else:
-                    self._done(number, told, "")
-        if refused and self.mirror is not None:
-            self.mirror.begin_anew()  # it shows what the server did not take
-        return refused
+                    self._done(number)
+            if self._astray and self.mirror is not None:
+                self.mirror.begin_anew()
+            self._astray = False
 
-    def _done(self, number: int, told: str, why: str) -> None:
+    def _set_aside(self, number: int, told: str, error: RecordsError) -> None:
+        why = json.dumps({"code": error.code, "params": error.params})
         with self._counted() as store:
-            if why:
-                store.execute("INSERT OR IGNORE INTO refused VALUES (?, ?, ?)", (number, told, why))
+            store.execute("INSERT OR IGNORE INTO refused VALUES (?, ?, ?)", (number, told, why))
+            store.execute("DELETE FROM waiting WHERE number = ?", (number,))
+        self._astray = True
+
+    def _done(self, number: int) -> None:
+        with self._counted() as store:
             store.execute("DELETE FROM waiting WHERE number = ?", (number,))
 
     def _lines(self) -> list[tuple[int, str]]:
         with self._at_work() as store:
             return store.execute("SELECT number, told FROM waiting ORDER BY number").fetchall()
+
+    def _counts(self) -> tuple[int, int]:
+        with self._at_work() as store:
+            waiting = store.execute("SELECT count(*) FROM waiting").fetchone()[0]
+            return waiting, store.execute(f"SELECT count(*) {_LISTED}").fetchone()[0]
 
     @contextmanager
     def _counted(self) -> Iterator[sqlite3.Connection]:
@@ -133,7 +162,7 @@ class Outbox:
         with self._counting:
             with self._at_work() as store:
                 yield store
-            self._count = len(self._lines())
+            self._count, self._refused = self._counts()
 
     @contextmanager
     def _at_work(self) -> Iterator[sqlite3.Connection]:
@@ -154,3 +183,11 @@ class Outbox:
 def _entry(told: str) -> Entry:
     entry: Entry = from_plain(Entry, json.loads(told))
     return entry
+
+
+def _why(told: str) -> Exception:
+    """Why a change was refused. Earlier versions kept the English sentence alone."""
+    if not told.startswith("{"):
+        return Exception(told)
+    why = json.loads(told)
+    return RecordsError(why["code"], **why["params"]) if why["code"] in SENTENCES else Exception(why["code"])

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from contextlib import ExitStack, contextmanager, suppress
+from dataclasses import replace
 from datetime import datetime
 from time import monotonic
 from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection
 
-from calibrator.model import Fill, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model import Fill, Lot, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records import backup, facts, fingerprints, integrity, nouns, rows
 from calibrator.records.engine import begin_writing
@@ -227,16 +228,27 @@ class Records:
         with self.writing("trial fill") as writing:
             return facts.add_strike(writing, TrialFill, facts.Strike(fill_id, None, by))
 
-    def sign_off(self, sign_off: SignOff, marks: Sequence[Mark], *, seen_fills: Sequence[Fill] | None = None) -> None:
+    def sign_off(
+        self,
+        sign_off: SignOff,
+        marks: Sequence[Mark],
+        *,
+        seen_fills: Sequence[Fill] | None = None,
+        lot: Lot | None = None,
+    ) -> SignOff:
         """Keep a sign-off with its marks, both or neither; the weigh-in is frozen from then on.
 
-        Raises `EditedMeanwhile` when scoop, scale or lot have a newer telling than the one it names, or
+        `lot` is what is told of its lot with it, by the same person: the sign-off is given back with the revision of
+        that telling. Raises `EditedMeanwhile` when scoop, scale or lot have a newer telling than the one it names, or
         when `seen_fills` (where given) are no longer the weigh-in's fills; `NotAllowed` when it is signed
         off or given up already.
         """
         with self.writing("sign-off") as writing:
+            if lot is not None:
+                sign_off = replace(sign_off, lot_revision=nouns.keep(writing, lot, sign_off.by, "").revision)
             facts.add_sign_off(writing, sign_off, marks, seen_fills)
             fingerprints.take(writing.connection, sign_off)
+        return sign_off
 
     def sign_offs(self, farm_id: str, lot_id: str | None = None) -> list[SignOff]:
         """The sign-offs of a farm, or of one lot of it, oldest first."""
@@ -279,8 +291,12 @@ class Records:
         `replaces` becomes the newest earlier sheet of the same kind for the same scoop and plan (of a lot
         sheet: the same lot too), spoiled ones left out.
         """
+        return self.record_prints([printed])[0]
+
+    def record_prints(self, sheets: Sequence[Printed]) -> list[Printed]:
+        """Keep that sheets are printed, all or none, each as `record_print` does."""
         with self.writing("sheet") as writing:
-            return facts.add_print(writing, printed)
+            return [facts.add_print(writing, sheet) for sheet in sheets]
 
     def prints(self, farm_id: str) -> list[Printed]:
         """The printed sheets of a farm by their numbers."""
@@ -295,8 +311,13 @@ class Records:
 
     def end_sheet(self, ending: SheetEnding) -> None:
         """Keep what became of a printed sheet. Raises `NotAllowed` for a sheet that the farm never printed."""
+        self.end_sheets([ending])
+
+    def end_sheets(self, endings: Sequence[SheetEnding]) -> None:
+        """Keep what became of sheets, of all or of none, each as `end_sheet` does."""
         with self.writing("sheet") as writing:
-            facts.add_ending(writing, ending)
+            for ending in endings:
+                facts.add_ending(writing, ending)
 
     def sheet_endings(self, farm_id: str) -> list[SheetEnding]:
         """What became of a farm's sheets, oldest word first; the newest on a sheet counts."""

@@ -389,6 +389,20 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>The server did not take %n entries. They are kept on this computer: Set-up, Records tells which and why.</source>
+        <translation>
+            <numerusform>The server did not take %n entry. It is kept on this computer: Set-up, Records tells which and why.</numerusform>
+            <numerusform>The server did not take %n entries. They are kept on this computer: Set-up, Records tells which and why.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries are on this computer alone and count nowhere. Enter again what is still right.</source>
+        <translation>
+            <numerusform>%n entry is on this computer alone and counts nowhere. Enter it again if it is still right.</numerusform>
+            <numerusform>%n entries are on this computer alone and count nowhere. Enter again what is still right.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>The wall charts of {name} (print no. {numbers}) are out of date.</source>
         <translation>
             <numerusform>The wall chart of {name} (print no. {numbers}) is out of date.</numerusform>

@@ -1144,8 +1144,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>Desk</name>
     <message>
-        <source>Kept on this computer, but it could not be sent: {what}, {when}. It stays in {file}.</source>
-        <translation>Guardado en esta computadora, pero no se pudo enviar: {what}, {when}. Se queda en {file}.</translation>
+        <source>Sending what waits for the server</source>
+        <translation>Enviando lo que espera al servidor</translation>
     </message>
     <message>
         <source>Choose another place</source>
@@ -7839,6 +7839,10 @@ entre {low} y {high}
         <translation>{day}, antes de un cambio de formato</translation>
     </message>
     <message>
+        <source>Not taken by the server</source>
+        <translation>No aceptado por el servidor</translation>
+    </message>
+    <message>
         <source>From a spreadsheet of your own</source>
         <translation>De una hoja de cálculo propia</translation>
     </message>
@@ -7853,6 +7857,10 @@ entre {low} y {high}
     <message>
         <source>Copies</source>
         <translation>Copias</translation>
+    </message>
+    <message>
+        <source>Seen, take off the list</source>
+        <translation>Visto, quitar de la lista</translation>
     </message>
     <message>
         <source>Use a server …</source>
@@ -13136,6 +13144,18 @@ Sign off all the same? The record will say so.</source>
         <translation>llenada que vuelve a contar</translation>
     </message>
     <message>
+        <source>Its disk is full: have whoever looks after it free some space.</source>
+        <translation>Su disco está lleno: pida a quien lo cuida que libere espacio.</translation>
+    </message>
+    <message>
+        <source>It lets this user write nothing: ask whoever looks after it.</source>
+        <translation>No deja escribir a este usuario: pregunte a quien lo cuida.</translation>
+    </message>
+    <message>
+        <source>It is busy with other work.</source>
+        <translation>Está ocupado con otro trabajo.</translation>
+    </message>
+    <message>
         <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
         <translation>Cada pesada firmada tiene una huella que depende de la anterior. Con ella se nota si otro programa la modificó.</translation>
     </message>
@@ -14787,6 +14807,20 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>%n de ellas hasta el primer intento</numerusform>
             <numerusform>%n de ellas hasta el primer intento</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The server did not take %n entries. They are kept on this computer: Set-up, Records tells which and why.</source>
+        <translation>
+            <numerusform>El servidor no aceptó %n anotación. Está guardada en esta computadora: Ajustes, Registros dice cuál y por qué.</numerusform>
+            <numerusform>El servidor no aceptó %n anotaciones. Están guardadas en esta computadora: Ajustes, Registros dice cuáles y por qué.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries are on this computer alone and count nowhere. Enter again what is still right.</source>
+        <translation>
+            <numerusform>%n anotación está solo en esta computadora y no cuenta en ninguna parte. Anótela de nuevo si sigue siendo correcta.</numerusform>
+            <numerusform>%n anotaciones están solo en esta computadora y no cuentan en ninguna parte. Anote de nuevo lo que siga siendo correcto.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

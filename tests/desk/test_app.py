@@ -17,13 +17,18 @@ from answers import Answers
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 from shiboken6 import isValid
+from sqlalchemy.exc import DataError
 
 from calibrator import __version__
 from calibrator.desk.app import Opener
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.settings import Preferences, Settings
 from calibrator.model import Farm, new_id
-from calibrator.records import Records, backup, import_season, sample_lots_folder
+from calibrator.records import DiskFull, Records, backup, import_season, sample_lots_folder
+from calibrator.records.entries import Told
+from calibrator.records.errors import translated
+from calibrator.records.outbox import Outbox
+from tests.records import invented
 
 
 @pytest.fixture
@@ -183,3 +188,55 @@ def test_settings_that_cannot_be_written_stop_nobody(tmp_path: Path) -> None:
     settings = Settings(blocked / "settings.json")
     settings.keep(initials="MK")
     assert settings.now.initials == "MK"
+
+
+@pytest.fixture
+def waiting(opener: Opener, records: Records, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Outbox:
+    """A change waits for the server whose records are about to be shown."""
+    farm = records.keep(invented.farm())
+    outbox = Outbox(tmp_path / "outbox.sqlite")
+    outbox.put(Told(invented.NOON, "AB", replace(farm, revision=new_id(), name="Later"), replaces=farm.revision))
+    monkeypatch.setattr(opener, "_outbox", outbox)
+    return outbox
+
+
+def refusing_all(monkeypatch: pytest.MonkeyPatch, error: Exception) -> None:
+    def failing(*_given: object) -> None:
+        raise error
+
+    monkeypatch.setattr("calibrator.records.outbox.bring", failing)
+
+
+@pytest.mark.parametrize(
+    ("error", "waits"),
+    [
+        (DiskFull("disk_full", place="x"), 1),
+        (translated(DataError("INSERT", None, Exception("out of range")), "the barn"), 0),
+    ],
+    ids=["disk_full", "data_error"],
+)
+def test_the_window_opens_whatever_the_server_says_to_what_waits(
+    opener: Opener, records: Records, waiting: Outbox, answers: Answers, monkeypatch: pytest.MonkeyPatch,
+    error: Exception, waits: int,
+) -> None:  # fmt: skip
+    refusing_all(monkeypatch, error)
+    opener.show(records)
+    assert opener.window is not None
+    assert (opener.window.isVisible(), waiting.waiting) == (True, 1)  # nothing is sent before it is up
+    opener.window.watch.look()
+    assert (waiting.waiting, waiting.refused) == (waits, 1 - waits)
+    assert answers.told == []
+
+
+def test_the_window_opens_without_room_for_what_would_wait(
+    opener: Opener, records: Records, answers: Answers, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def failing(*_given: object) -> None:
+        raise DiskFull("disk_full", place="x")
+
+    monkeypatch.setattr(Records, "on_server", True)
+    monkeypatch.setattr(Outbox, "beside", failing)
+    opener.show(records)
+    assert opener.window is not None
+    assert opener.window.isVisible()
+    assert "Free some space" in answers.told[0]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from threading import Event
 
@@ -23,13 +24,23 @@ from calibrator.desk.paper_out import save_pdf, send_to_printer
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.widgets.share_bar import STEPS
 from calibrator.desk.window import Window
-from calibrator.model import Ending, Farm, Paper, new_id
+from calibrator.model import Ending, Farm, Paper, Printed, new_id
 from calibrator.model.underway import Ended, Underway
 from calibrator.prints.label_facts import LabelLine
 from calibrator.prints.output import CannotPrint
-from calibrator.records import NotAllowed, Records, backup, import_season, restore_backup, sample_lots_folder
+from calibrator.records import (
+    DiskFull,
+    NotAllowed,
+    Records,
+    backup,
+    facts,
+    import_season,
+    restore_backup,
+    sample_lots_folder,
+)
 from calibrator.records.exporting import export_file
 from calibrator.records.flat import everything
+from calibrator.records.rows import Writing
 from calibrator.records.workbook import write_workbook
 from tests.exported import export_text
 
@@ -291,3 +302,35 @@ def test_a_print_stopped_after_its_number_is_kept_as_never_used(
     ended = herd.records.sheet_endings(herd.farm.id)
     assert [(end.print_id, end.ending) for end in ended] == [(sheet.id, Ending.SPOILED) for sheet in made]
     assert not (folder / "label.pdf").exists()
+
+
+def test_sheets_get_their_numbers_all_or_none(paper: tuple[Herd, LabelJob], monkeypatch: pytest.MonkeyPatch) -> None:
+    herd, job = paper
+    two = replace(job, scoops=(*job.scoops, *job.scoops))
+    add, added = facts.add_print, []
+
+    def failing(writing: Writing, sheet: Printed) -> Printed:
+        added.append(sheet)
+        if len(added) == 2:
+            raise DiskFull("disk_full", place="x")
+        return add(writing, sheet)
+
+    monkeypatch.setattr(facts, "add_print", failing)
+    with pytest.raises(DiskFull):
+        send_to_printer(herd.records, two, QPrinter(), stop_at(2.0))
+    assert len(added) == 2
+    assert herd.records.prints(herd.farm.id) == []
+
+
+def test_why_nothing_was_printed_is_told_also_where_that_cannot_be_kept(
+    paper: tuple[Herd, LabelJob], folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    herd, job = paper
+    shown = job.document(expected(herd.records, job.sheets))
+
+    def failing(*_given: object) -> None:
+        raise DiskFull("disk_full", place="x")
+
+    monkeypatch.setattr(facts, "add_ending", failing)
+    with pytest.raises(Ended):
+        save_pdf(herd.records, job, shown, folder / "label.pdf", stop_at(0.5))

@@ -14,7 +14,7 @@ from calibrator.desk.label_lines import line_offers
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.sheets import scoop_ways
 from calibrator.model import FillWay, Lot, Scoop, SpotFill, Step, new_id
-from calibrator.records import Records
+from calibrator.records import EditedMeanwhile, Records
 from calibrator.science.carried_over import carried_over
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict, OldLineVerdict
@@ -391,3 +391,15 @@ def test_little_more_than_a_level_scoopful_is_two_to_one_line_everywhere(guide: 
     assert old is not None
     assert old.to_line == 2
     assert old.delivers_g == pytest.approx(target_g, rel=0.01)
+
+
+def test_a_refused_sign_off_leaves_nothing_told_of_the_lot(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    weigh_level(guide)
+    draw_as_proposed(guide)
+    before, seen = guide.lot, guide.known.fills[:-1]
+    with pytest.raises(EditedMeanwhile):
+        guide.sign_off("MK", seen)
+    assert yard.records.find(Lot, before.id) == before
+    made = guide.sign_off("MK")
+    assert (made.lot_revision, made) == (guide.lot.revision, yard.records.sign_off_of(guide.weigh_in.id))

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
+from pathlib import Path
 from threading import Event, current_thread, main_thread
 
 import pytest
@@ -12,12 +14,23 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk import watch as watch_module
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.records_form import RecordsForm
+from calibrator.desk.trust_words import hindered_words, refused_words
 from calibrator.desk.watch import LOOK_AGAIN_MS, LOOK_AT_LEAST_MS
 from calibrator.desk.window import Window
-from calibrator.model import Lot
-from calibrator.records import NotAllowed, Records, RecordsUnreachable
+from calibrator.model import Lot, new_id
+from calibrator.model.underway import Underway
+from calibrator.records import (
+    DiskFull,
+    NotAllowed,
+    Records,
+    RecordsError,
+    RecordsLocked,
+    RecordsReadOnly,
+    RecordsUnreachable,
+)
 from calibrator.records.entries import Added, Struck, Told
-from calibrator.records.outbox import Refused
+from calibrator.records.outbox import Outbox, Refused
 from tests.records import invented
 
 
@@ -101,7 +114,7 @@ def test_a_mistake_of_our_own_in_a_look_is_not_swallowed(
     assert [kind for kind, *_ in raised] == [ZeroDivisionError]
 
 
-def test_what_was_refused_is_called_what_it_is(desk: Desk, answers: Answers) -> None:
+def test_what_was_refused_is_called_what_it_is(desk: Desk) -> None:
     lot = desk.records.every(Lot)[0]
     begun = replace(invented.weigh_in(lot), id="w")
     fill, check = invented.fill(begun), invented.mix_check(lot)
@@ -111,7 +124,120 @@ def test_what_was_refused_is_called_what_it_is(desk: Desk, answers: Answers) -> 
         Struck(invented.NOON, "AB", fill.id, "spilt"),
         Told(invented.NOON, "AB", begun),
     )
-    desk.tell_refused([Refused(entry, NotAllowed("refers", kind="fill")) for entry in entries])
-    kinds = ("check of the mix", "fill", "fill struck out", "weigh-in")
-    for told, kind in zip(answers.told, kinds, strict=True):
-        assert f"could not be sent: {kind}, " in told
+    kinds = ("check of the mix, ", f"fill, {fill.typed}, ", "fill struck out, AB, ", "weigh-in, ")
+    for entry, kind in zip(entries, kinds, strict=True):
+        told = refused_words(Refused(1, entry, NotAllowed("refers", kind="fill")))
+        assert told.startswith(kind)
+        assert "Refresh the page" in told
+
+
+@pytest.fixture
+def on_server(desk: Desk, qtbot: QtBot, tmp_path: Path) -> Window:
+    """A window on records with an outbox, in which two fills wait: one of a weigh-in that nobody knows."""
+    desk.outbox = outbox = Outbox(tmp_path / "outbox.sqlite")
+    lot = desk.records.every(Lot)[0]
+    begun = desk.records.keep(replace(invented.weigh_in(lot), id=new_id(), scoop_id=None, scale_id=None))
+    for weigh_in in (replace(begun, id="gone"), begun):
+        outbox.put(Added(invented.NOON, replace(invented.fill(weigh_in), id=new_id(), typed="11.7 oz")))
+    made = Window(desk)
+    qtbot.addWidget(made)
+    made.show()
+    return made
+
+
+def test_what_was_refused_is_told_above_each_page_until_it_is_dismissed(
+    on_server: Window, qtbot: QtBot, answers: Answers
+) -> None:
+    desk = on_server.desk
+    on_server.watch.look()
+    assert (desk.waiting, answers.told) == (0, [])
+    assert "did not take 1 entry" in on_server._refused.text()
+    form = RecordsForm(desk)
+    qtbot.addWidget(form)
+    form.reload()
+    assert "fill, 11.7 oz, " in form.refused.text()
+    assert not form._refused_card.isHidden()
+    form.seen_button.click()
+    form.reload()
+    assert (form._refused_card.isHidden(), on_server._refused.isHidden()) == (True, True)
+
+
+@pytest.mark.parametrize(
+    ("error", "told"),
+    [
+        (DiskFull("disk_full", place="x"), "Its disk is full"),
+        (RecordsReadOnly("read_only", place="x"), "lets this user write nothing"),
+        (RecordsLocked("busy", place="x"), "busy with other work"),
+        (RecordsError("refused", place="x", detail="no table"), "no table"),
+    ],
+    ids=lambda value: getattr(value, "code", ""),
+)
+def test_why_a_server_that_is_there_takes_nothing_is_told_while_it_waits(
+    on_server: Window, monkeypatch: pytest.MonkeyPatch, error: RecordsError, told: str
+) -> None:
+    def failing(*_given: object) -> None:
+        raise error
+
+    monkeypatch.setattr("calibrator.records.outbox.bring", failing)
+    on_server.watch.look()
+    assert "2 entries since" in on_server._away.text()
+    assert told in on_server._away.text()
+    assert "cannot be reached" not in on_server._away.text()
+    assert not on_server._notice.isVisible()
+    assert on_server.desk.waiting == 2
+    monkeypatch.undo()
+    on_server.watch.look()
+    assert on_server._away.isHidden()
+
+
+def test_a_full_disk_of_this_computer_is_told_as_such(on_server: Window) -> None:
+    outbox = on_server.desk.outbox
+    assert outbox is not None
+    assert "Free some space" in hindered_words(DiskFull("disk_full", place=str(outbox.file)), outbox)
+
+
+def test_a_window_may_close_while_something_is_sent(
+    on_server: Window, monkeypatch: pytest.MonkeyPatch, qtbot: QtBot
+) -> None:
+    """What the server refuses meanwhile is told at the next start."""
+    go_on, sent, done = Event(), Event(), Event()
+    deliver = Outbox.deliver
+
+    def slowly(outbox: Outbox, records: Records, underway: Underway) -> None:
+        sent.set()
+        go_on.wait()
+        try:
+            deliver(outbox, records)
+        finally:
+            done.set()
+
+    monkeypatch.setattr(Outbox, "deliver", slowly)
+    monkeypatch.setattr(watch_module, "PATIENCE_S", 0)
+    monkeypatch.setattr(Records, "on_server", True)
+    on_server.watch.look()
+    sent.wait()
+    on_server.close()
+    assert not on_server.isVisible()
+    go_on.set()
+    done.wait()
+    outbox = on_server.desk.outbox
+    assert outbox is not None
+    assert (outbox.waiting, outbox.refused) == (0, 1)
+
+
+def test_what_waits_is_sent_beside_the_window_before_what_rests_on_it(
+    on_server: Window, monkeypatch: pytest.MonkeyPatch, answers: Answers
+) -> None:
+    desk, came, beside = on_server.desk, [], []
+
+    def failing(*_given: object) -> None:
+        beside.append(current_thread() is not main_thread())
+        raise DiskFull("disk_full", place="x")
+
+    with monkeypatch.context() as full:
+        full.setattr("calibrator.records.outbox.bring", failing)
+        desk.send(partial(came.append, "sent"))
+    assert (came, beside, len(answers.told)) == ([], [True], 1)
+    desk.send(partial(came.append, "sent"))
+    desk.send(partial(came.append, "nothing to send"))
+    assert came == ["sent", "nothing to send"]

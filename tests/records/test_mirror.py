@@ -13,14 +13,16 @@ import invented
 import pytest
 from invented import World
 from sqlalchemy import Engine
-from sqlalchemy.exc import OperationalError
+from sqlalchemy.exc import DataError, OperationalError
 
 from calibrator.model import Farm, Lot, WeighIn, new_id
 from calibrator.model.underway import Ended
 from calibrator.records import (
     ELSEWHERE,
+    DiskFull,
     NotAllowed,
     Records,
+    RecordsError,
     RecordsLocked,
     RecordsReadOnly,
     RecordsTooNew,
@@ -29,7 +31,9 @@ from calibrator.records import (
     mirror,
     sample_lots_folder,
 )
-from calibrator.records.entries import Added, Told
+from calibrator.records.entries import Added, Entry, Told
+from calibrator.records.errors import translated
+from calibrator.records.importing import bring
 from calibrator.records.mirror import Mirror
 from calibrator.records.outbox import Outbox
 from tests.exported import export_text
@@ -134,7 +138,8 @@ def test_what_waits_is_shown_and_sent_once(records: Records, outbox: Outbox) -> 
         outbox.put(entry)
     assert records.find(WeighIn, begun.id) == begun  # the server is there, but what waits comes first
     assert records.fills(begun.id) == [fill]
-    assert outbox.deliver(records) == []
+    outbox.deliver(records)
+    assert (outbox.waiting, outbox.refused) == (0, 0)
     assert records.version() < ELSEWHERE
     assert records.find(WeighIn, begun.id) == begun
     records.follow()
@@ -149,13 +154,96 @@ def test_what_the_server_refuses_is_in_the_copy_no_longer(records: Records, outb
     outbox.put(Told(invented.NOON, "AB", late, replaces=world.lot.revision))
     assert records.find(Lot, world.lot.id).note == "late"
     theirs = records.keep(replace(world.lot, note="theirs"))  # by another desk, in between
-    refused = outbox.deliver(records)
-    assert [type(one.error) for one in refused] == [NotAllowed, NotAllowed]
+    outbox.deliver(records)
+    refused = outbox.list_refused()
+    assert [str(one.error) for one in refused] == [str(NotAllowed("already_there", kind="lot"))] * 2
     assert [one.entry.noun.note for one in refused if isinstance(one.entry, Told)] == ["ours", "late"]
     assert not outbox.ready
     records.follow()
     assert text_alone(records) == export_text(records)
     assert records.find(Lot, world.lot.id) == theirs
+
+
+def _failing_at(monkeypatch: pytest.MonkeyPatch, number: int, error: Exception) -> None:
+    """The server fails so at the change of this number, each time."""
+    sent: list[Entry] = []
+
+    def failing(records: Records, entry: Entry) -> None:
+        sent.append(entry)
+        if len(sent) == number:
+            raise error
+        bring(records, entry)
+
+    monkeypatch.setattr("calibrator.records.outbox.bring", failing)
+
+
+@pytest.fixture
+def three_wait(records: Records, outbox: Outbox) -> list[str]:
+    """Three fills of one weigh-in wait."""
+    weigh_in = World(records).weigh_in
+    fills = [replace(invented.fill(weigh_in), id=new_id(), typed=f"33{n} g") for n in range(3)]
+    for fill in fills:
+        outbox.put(Added(fill.at, fill))
+    return [fill.id for fill in fills]
+
+
+@pytest.mark.parametrize(
+    "error",
+    [
+        DiskFull("disk_full", place="x"),
+        RecordsReadOnly("read_only", place="x"),
+        RecordsLocked("busy", place="x"),
+        RecordsError("refused", place="x", detail="no such table"),
+    ],
+    ids=lambda error: error.code,
+)
+def test_what_may_pass_keeps_the_rest_waiting_in_order(
+    records: Records, outbox: Outbox, three_wait: list[str], monkeypatch: pytest.MonkeyPatch, error: RecordsError
+) -> None:
+    """What comes behind may rest on the one that could not be kept."""
+    _failing_at(monkeypatch, 2, error)
+    with pytest.raises(type(error)):
+        outbox.deliver(records)
+    assert (outbox.waiting, outbox.refused) == (2, 0)
+    outbox.deliver(records)  # the cause is gone
+    assert _kept_of(records, three_wait) == three_wait
+
+
+def test_a_value_that_the_server_cannot_hold_holds_nothing_up(
+    records: Records, outbox: Outbox, three_wait: list[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    error = translated(DataError("INSERT", None, Exception("text cannot contain NUL")), "the barn")
+    _failing_at(monkeypatch, 2, error)
+    outbox.deliver(records)
+    assert _kept_of(records, three_wait) == [three_wait[0], three_wait[2]]
+    (one,) = outbox.list_refused()
+    assert (str(one.error), one.entry.at) == (str(error), invented.NOON)
+
+
+def test_what_was_dismissed_is_listed_no_more_and_kept(
+    records: Records, outbox: Outbox, three_wait: list[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    _failing_at(monkeypatch, 1, NotAllowed("frozen"))
+    outbox.deliver(records)
+    again = Outbox(outbox.file)  # at the next start
+    assert again.refused == 1
+    again.dismiss(again.list_refused())
+    assert (again.refused, again.list_refused()) == (0, [])
+    with closing(sqlite3.connect(outbox.file)) as store:
+        assert store.execute("SELECT count(*) FROM refused").fetchone() == (1,)
+
+
+@pytest.mark.parametrize("why", ["This weigh-in is frozen.", '{"code": "of_a_later_version", "params": {}}'])
+def test_a_reason_kept_by_another_version_is_told_as_it_is(outbox: Outbox, three_wait: list[str], why: str) -> None:
+    with closing(sqlite3.connect(outbox.file)) as store, store:
+        store.execute("INSERT INTO refused SELECT number, told, ? FROM waiting LIMIT 1", (why,))
+    (one,) = outbox.list_refused()
+    assert str(one.error) in why
+
+
+def _kept_of(records: Records, ids: list[str]) -> list[str]:
+    """Which of these fills are kept, in their order."""
+    return [fill.id for fill in records.fills(records.every(WeighIn)[0].id) if fill.id in ids]
 
 
 def test_where_it_went_another_way_it_is_made_anew(records: Records, outbox: Outbox) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -15,7 +15,15 @@ from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
-from calibrator.desk.trust_words import finding_words, moment, waiting_words, watching_words, what_to_do
+from calibrator.desk.trust_words import (
+    MOST_TOLD,
+    finding_words,
+    moment,
+    refused_words,
+    waiting_words,
+    watching_words,
+    what_to_do,
+)
 from calibrator.desk.widgets.card_columns import card_columns
 from calibrator.model.underway import Underway
 from calibrator.records import Backup, Finding, Imported, Records, import_season
@@ -26,6 +34,7 @@ from calibrator.records.workbook import write_workbook
 
 if TYPE_CHECKING:
     from calibrator.desk.server.dialog import ServerDialog
+    from calibrator.records.outbox import Refused
 
 COPIES_HIGH = 190
 LONGEST_VERDICT = 40_000  # a season of findings, each with its lot, day and copies
@@ -39,6 +48,9 @@ class RecordsForm(QWidget):
         self.desk = desk
         self.place = label("")
         self.waits = label("", "caution")
+        self.refused = label("", longest=LONGEST_VERDICT)
+        self._listed: Sequence[Refused] = ()
+        self.seen_button = button(self.tr("Seen, take off the list"), self.take_off)
         self.server_button = button(self.tr("Use a server …"), self.open_server)
         self.file_button = button(self.tr("Use the file on this computer"), self.use_file)
         self.copies = QListWidget()
@@ -79,11 +91,26 @@ class RecordsForm(QWidget):
         self._about_server.setVisible(on_server)
         self.waits.setText(waiting_words(self.desk.outbox))
         self.waits.setVisible(bool(self.waits.text()))
+        self._list_refused()
         self.no_copies.setText("" if there else self.tr("There is no copy yet; one is made each day."))
         self.no_copies.setVisible(not there)
         self._chosen()
         for importing in (self.import_button, self.table_button):
             importing.setEnabled(not self.desk.records.read_only)
+
+    def take_off(self) -> None:
+        """What was read of the refused entries is listed no more; the rest of them comes up."""
+        outbox = self.desk.outbox
+        if outbox is not None:
+            self.desk.attempt(partial(outbox.dismiss, self._listed))
+
+    def _list_refused(self) -> None:
+        outbox = self.desk.outbox
+        self._listed = outbox.list_refused()[:MOST_TOLD] if outbox is not None and outbox.refused else ()
+        if outbox is not None and self._listed:
+            self._how_many.setText(counted.refused_here(outbox.refused))
+            self.refused.setText("\n\n".join(map(refused_words, self._listed)))
+        self._refused_card.setVisible(bool(self._listed))
 
     def open_server(self) -> ServerDialog:
         """Name a server whose records are used from now on."""
@@ -238,6 +265,13 @@ class RecordsForm(QWidget):
             ),
             "quiet",
         )
+        self._how_many = label("", "caution")
+        self._refused_card = card(
+            label(self.tr("Not taken by the server"), "heading"),
+            self._how_many,
+            self.refused,
+            row(self.seen_button, None),
+        )
         cards = (
             card(
                 label(self.tr("Where the records are"), "heading"),
@@ -246,6 +280,7 @@ class RecordsForm(QWidget):
                 self.waits,
                 row(self.server_button, self.file_button, None),
             ),
+            self._refused_card,
             self._copies_card,
             card(
                 label(self.tr("As they were signed"), "heading"),
@@ -267,7 +302,7 @@ class RecordsForm(QWidget):
         )
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
-        layout.addWidget(card_columns(cards[:3], cards[3:]))
+        layout.addWidget(card_columns(cards[:4], cards[4:]))
 
 
 def _written(records: Records, path: Path, underway: Underway) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import partial
 
@@ -29,7 +30,7 @@ from calibrator.desk.weigh_in.fed_from import FedFromQuestion
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.stray_keys import SteadyLine
-from calibrator.model import Lot, SignOff, Step
+from calibrator.model import Fill, Lot, SignOff, Step
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict
 
@@ -367,12 +368,17 @@ class StepSignOff(StepView):
             freeze(False)
 
     def _freeze(self, fed_from: FedFrom | None, old_is_finished: bool) -> None:
-        guide, by = self.guide, self._initials.text().strip()
+        """The fills are those on the screen now: what comes from others while the rest is sent is not signed unseen."""
+        if self.guide is not None:
+            seen, by = self.guide.known.fills, self._initials.text().strip()
+            self.desk.send(partial(self._freeze_sent, fed_from, old_is_finished, seen, by))
+
+    def _freeze_sent(self, fed_from: FedFrom | None, old_is_finished: bool, seen: Sequence[Fill], by: str) -> None:
+        guide = self.guide
         if guide is None:
             return
-        self.desk.send()
         try:
-            made = self.desk.attempt(lambda: guide.sign_off(by))
+            made = self.desk.attempt(lambda: guide.sign_off(by, seen))
         except CannotCompute as error:
             self.desk.ask.tell(in_words(error))
             return
