@@ -14,6 +14,11 @@ RUN_LENGTH = 8
 EWMA_WEIGHT = 0.3
 
 
+def next_running_mean(before: float, value: float) -> float:
+    """The exponentially weighted moving average after one more value, zₜ = λ·xₜ + (1 − λ)·zₜ₋₁, see below."""
+    return EWMA_WEIGHT * value + (1 - EWMA_WEIGHT) * before
+
+
 def running_means(values: Sequence[float], middle: float) -> list[float]:
     """The exponentially weighted moving average after each value, begun at the middle of the chart.
 
@@ -25,19 +30,29 @@ def running_means(values: Sequence[float], middle: float) -> list[float]:
 def running_reaches(variances: Sequence[float]) -> list[float]:
     """How far from its middle that average lies at most, by chance, after each value of such a variance.
 
-    L·√Σ λ²·(1 − λ)²⁽ᵗ⁻ⁱ⁾·sᵢ²; of values alike it is the L·s·√(λ/(2 − λ)·(1 − (1 − λ)²ᵗ)) of the same place.
+    L·√Σ λ²·(1 − λ)²⁽ᵗ⁻ⁱ⁾·sᵢ²; of values alike it is `running_reach`.
     """
     weighted = [EWMA_WEIGHT**2 * variance for variance in variances]
     return [LIMIT_SD * math.sqrt(variance) for variance in _running(weighted, (1 - EWMA_WEIGHT) ** 2, 0.0)]
 
 
+def running_reach(sd: float, count: int) -> float:
+    """The same after `count` values of one standard deviation: L·s·√(λ/(2 − λ)·(1 − (1 − λ)²ᵗ)), the same place."""
+    return LIMIT_SD * sd * math.sqrt(EWMA_WEIGHT / (2 - EWMA_WEIGHT) * (1 - (1 - EWMA_WEIGHT) ** (2 * count)))
+
+
+def weight_so_far(count: int) -> float:
+    """What the first `count` values weigh in that average, as a share; the rest is the middle's, 0.7, 0.49 …"""
+    return 1 - (1 - EWMA_WEIGHT) ** count
+
+
 def weights_so_far(count: int) -> list[float]:
-    """What the values weigh in that average after each of them, as a share; the rest is the middle's, 0.7, 0.49 …
+    """That share after each of so many values.
 
     Divided by it, the average of values about a middle of 0 begins at its first value. Its limits divided likewise, the
     same averages lie beyond them.
     """
-    return [1 - (1 - EWMA_WEIGHT) ** told for told in range(1, count + 1)]
+    return [weight_so_far(told) for told in range(1, count + 1)]
 
 
 def running_means_from_first(offs: Sequence[float]) -> list[float]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 
-from calibrator.science.charts import LIMIT_SD, running_means, running_reaches
+from calibrator.science.charts import LIMIT_SD, next_running_mean, running_reach, weight_so_far
 from calibrator.science.guard import finite, positive
 from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t
 from calibrator.values import dataclass
@@ -79,12 +79,6 @@ def _pooled(groups: Iterable[object], points: Sequence[Point]) -> tuple[float, f
     return math.sqrt(squares / df), df
 
 
-def spread_within_lots(points: Sequence[Point]) -> float:
-    """How far single checks of one lot spread about the lot's own mean, a share: pooled over the lots and
-    joined with the assumed spread, so that a lot's shift does not hide itself."""
-    return _pooled([point.lot_id for point in points], points)[0]
-
-
 @dataclass(frozen=True)
 class Mean:
     """How far checks were off target on average, shares: mean, 95 % interval, how many.
@@ -127,29 +121,64 @@ def _mean(its: Sequence[Point], sd: float, df: float, names: int) -> Mean:
     return Mean(mean, mean - half, mean + half, len(its), abs(mean) > two_sided_t(1 - 0.05 / names, df) * u)
 
 
+class _OfLot:
+    """What the checks of one lot come to so far, so that each further one is judged without going over all of them."""
+
+    def __init__(self) -> None:
+        self.count, self.mean, self.squares = 0, 0.0, 0.0
+        self.running = 0.0  # about a middle of nought
+        self.doubts: dict[str, float] = {}  # of each way, running likewise
+        self.sums: dict[str, tuple[int, float]] = {}  # of each way
+
+    def add(self, point: Point) -> float:
+        """Takes one more check in; by how much it adds to the squares about the lot's mean (Welford 1962)."""
+        off = finite(point.off_share, "A check")
+        self.count += 1
+        from_old = off - self.mean
+        self.mean += from_old / self.count
+        self.running = next_running_mean(self.running, off)
+        self.doubts.setdefault(point.way, 0.0)
+        self.doubts = {
+            way: next_running_mean(doubt, point.way_u if way == point.way else 0.0)
+            for way, doubt in self.doubts.items()
+        }
+        count, total = self.sums.get(point.way, (0, 0.0))
+        self.sums[point.way] = count + 1, total + off
+        return from_old * (off - self.mean)
+
+
 def watch(points: Sequence[Point]) -> tuple[Watched, ...]:
     """The checks in their order, each judged by what was known up to it; nothing later is used.
 
     The middle is the mean of earlier lots' checks by the same way once there are `LEAST_BASELINE` of them, which takes
-    the way's own doubt with it; else the target.
+    the way's own doubt with it; else the target. How far checks spread is pooled within the lots, joined with the
+    assumed spread, so that a lot's shift does not hide itself.
     """
+    lots: dict[str, _OfLot] = {}
+    sums: dict[str, tuple[int, float]] = {}
+    squares, df = ASSUMED_DF * ASSUMED_SD_SHARE**2, ASSUMED_DF
     found: list[Watched] = []
-    for n, point in enumerate(points):
-        before = points[: n + 1]
-        own = [p for p in before if p.lot_id == point.lot_id]
-        earlier = [p.off_share for p in before if p.lot_id != point.lot_id and p.way == point.way]
-        known = len(earlier) >= LEAST_BASELINE
-        doubts = [0.0 if known and p.way == point.way else p.way_u for p in own]
-        found.append(_judged(own, doubts, mean_of(earlier) if known else 0.0, spread_within_lots(before)))
+    for point in points:
+        lot = lots.setdefault(point.lot_id, _OfLot())
+        squares += lot.add(point)
+        df += lot.count > 1
+        count, total = sums.get(point.way, (0, 0.0))
+        count, total = sums[point.way] = count + 1, total + point.off_share
+        own_count, own_total = lot.sums[point.way]
+        others = count - own_count
+        middle = (total - own_total) / others if others >= LEAST_BASELINE else None
+        found.append(_judged(point, lot, middle, math.sqrt(squares / df)))
     return tuple(found)
 
 
-def _judged(own: Sequence[Point], doubts: Sequence[float], middle: float, sd: float) -> Watched:
-    newest, running = own[-1], running_means([point.off_share for point in own], middle)[-1]
+def _judged(newest: Point, lot: _OfLot, known_middle: float | None, sd: float) -> Watched:
+    middle, taken = (0.0, 0.0) if known_middle is None else (known_middle, 1.0)
+    running = lot.running + (1 - weight_so_far(lot.count)) * middle
     # What a way is off, it is off in each of its checks alike: it adds up as the readings themselves do.
-    common = LIMIT_SD * math.hypot(COMMON_SD_SHARE, running_means(doubts, 0.0)[-1])
-    half = math.hypot(running_reaches([sd * sd] * len(own))[-1], common)
-    alone = LIMIT_SD * math.hypot(sd, COMMON_SD_SHARE, doubts[-1])
+    doubts = math.fsum(lot.doubts.values()) - taken * lot.doubts[newest.way]
+    common = LIMIT_SD * math.hypot(COMMON_SD_SHARE, doubts)
+    half = math.hypot(running_reach(sd, lot.count), common)
+    alone = LIMIT_SD * math.hypot(sd, COMMON_SD_SHARE, newest.way_u * (1 - taken))
     off = abs(running - middle) > half or abs(newest.off_share - middle) > alone
     return Watched(newest, running, middle - half, middle + half, off)
 

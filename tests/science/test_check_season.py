@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import math
 import random
+from statistics import fmean
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from calibrator.science.charts import EWMA_WEIGHT, LIMIT_SD
+from calibrator.science.charts import EWMA_WEIGHT, LIMIT_SD, running_means, running_reaches
 from calibrator.science.check_season import (
+    ASSUMED_DF,
     ASSUMED_SD_SHARE,
     COMMON_SD_SHARE,
     LEAST_BASELINE,
@@ -16,10 +20,17 @@ from calibrator.science.check_season import (
     means_by,
     off_share,
     shifted_since,
-    spread_within_lots,
     watch,
 )
 from calibrator.science.errors import CannotCompute
+
+
+def spread_within_lots(points: list[Point]) -> float:
+    """The standard deviation of checks about their lot's mean, pooled, with the assumed one as so many more."""
+    lots = {lot: [p.off_share for p in points if p.lot_id == lot] for lot in {p.lot_id for p in points}}
+    squares = sum((off - fmean(offs)) ** 2 for offs in lots.values() for off in offs)
+    df = ASSUMED_DF + len(points) - len(lots)
+    return math.sqrt((ASSUMED_DF * ASSUMED_SD_SHARE**2 + squares) / df)
 
 
 def points(lot: str, *values: float) -> list[Point]:
@@ -63,12 +74,38 @@ def test_nothing_later_changes_what_was_said() -> None:
     assert watch(season[:17]) == watch(season)[:17]
 
 
+@given(
+    st.lists(
+        st.tuples(st.sampled_from("abc"), st.floats(-0.2, 0.2), st.sampled_from([("", 0.0), ("rule", 0.03)])),
+        min_size=1,
+        max_size=60,
+    )
+)
+def test_each_check_is_judged_as_if_all_before_it_were_gone_over_anew(
+    told: list[tuple[str, float, tuple[str, float]]],
+) -> None:
+    season = [Point(lot, off, *way) for lot, off, way in told]
+    for n, watched in enumerate(watch(season), start=1):
+        before, newest = season[:n], season[n - 1]
+        own = [p for p in before if p.lot_id == newest.lot_id]
+        earlier = [p.off_share for p in before if p.lot_id != newest.lot_id and p.way == newest.way]
+        known = len(earlier) >= LEAST_BASELINE
+        middle = fmean(earlier) if known else 0.0
+        doubts = [0.0 if known and p.way == newest.way else p.way_u for p in own]
+        sd = spread_within_lots(before)
+        reach = running_reaches([sd * sd] * len(own))[-1]
+        common = LIMIT_SD * math.hypot(COMMON_SD_SHARE, running_means(doubts, 0.0)[-1])
+        assert watched.running == pytest.approx(running_means([p.off_share for p in own], middle)[-1], abs=1e-12)
+        assert (watched.low + watched.high) / 2 == pytest.approx(middle, abs=1e-12)
+        assert (watched.high - watched.low) / 2 == pytest.approx(math.hypot(reach, common))
+
+
 def test_a_shift_between_lots_does_not_widen_the_spread() -> None:
     one = points("a", 0.01, -0.01, 0.02, -0.02)
-    other = points("b", 0.11, 0.09, 0.12, 0.08)
-    same = points("b", 0.01, -0.01, 0.02, -0.02)
-    assert spread_within_lots([*one, *other]) == pytest.approx(spread_within_lots([*one, *same]))
-    assert spread_within_lots([]) == pytest.approx(ASSUMED_SD_SHARE)
+    shifted, same = (
+        watch([*one, *points("b", *(off + by for off in (0.01, -0.01, 0.02, -0.02)))]) for by in (0.1, 0.0)
+    )
+    assert shifted[-1].high - shifted[-1].low == pytest.approx(same[-1].high - same[-1].low)
 
 
 def test_earlier_lots_become_the_middle_when_there_are_enough_of_them() -> None:
