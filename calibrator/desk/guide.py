@@ -21,6 +21,7 @@ from calibrator.desk.change_over import before_sign_off
 from calibrator.desk.findings import Findings, Known
 from calibrator.desk.label_lines import usual_weight
 from calibrator.desk.lessons import experience
+from calibrator.desk.scoop_lines import LineBeside, line_on, lines_beside
 from calibrator.desk.standing import Standing, standing
 from calibrator.model import Farm, Fill, FillWay, Lot, Plan, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Records, RecordsUnreachable
@@ -369,6 +370,20 @@ class Guide:
         """Whether the line to wipe is this lot's own, filled to and found off, and not that of the lot before."""
         wiped_mm = self.line_to_wipe_mm
         return wiped_mm is not None and not same_line(wiped_mm, self.weigh_in.old_line_mm)
+
+    @property
+    def further_old(self) -> tuple[LineBeside, ...]:
+        """The lines for other feedings that the scoop bears beside its old one, by the label of that, and that are not
+        this lot's."""
+        now, scoop = self.standing, self.scoop
+        line = line_on(now, scoop.id) if scoop else None
+        signed = self.signed_off
+        if line is None or (signed and line.sign_off_id == signed.id):
+            return ()
+        own = [mark for mark in now.marks if signed and mark.sign_off_id == signed.id]
+        stay_mm = [beside.down_wall_mm for mark in own for beside in lines_beside(now, mark)]
+        there = lines_beside(now, line)
+        return tuple(one for one in there if not any(same_line(one.down_wall_mm, mm) for mm in stay_mm))
 
     @property
     def line_stays(self) -> bool:

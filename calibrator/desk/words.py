@@ -8,8 +8,9 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone
-from calibrator.desk.scoop_lines import ScoopState
+from calibrator.desk.scoop_lines import LineBeside, ScoopState, lines_beside
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.standing import Standing
 from calibrator.model import FillWay, Lot, Mark, PackageKind, Scoop, Step, UnitSystem
 from calibrator.units import show_length, show_mass
 
@@ -157,14 +158,47 @@ def full_scoops_words(full_scoops: int) -> str:
     return translate("Words", "{count} struck at the rim + 1 to the line").format(count=full_scoops)
 
 
+def besides_words(besides: Sequence[LineBeside], system: UnitSystem) -> tuple[str, ...]:
+    """Where each line of another feeding is, and what for: "15/16 in for 8.0 oz"."""
+    text = translate("Words", "{line} for {target}")
+    return tuple(
+        text.format(line=line_words(one.down_wall_mm, system), target=beside_target_words(one, system))
+        for one in besides
+    )
+
+
+def beside_target_words(beside: LineBeside, system: UnitSystem) -> str:
+    """What a line beside the main one is for, as `target_words`."""
+    target = show_mass(beside.target_g, system, decimal_comma=decimal_comma())
+    return " = ".join(part for part in (target, full_scoops_words(beside.full_scoops)) if part)
+
+
+def also_to_draw_words(besides: Sequence[LineBeside], system: UnitSystem) -> str:
+    """What a label bears beside its main line; blank for nothing."""
+    if not besides:
+        return ""
+    text = translate("Words", "The label has one more line to draw: {lines}.")
+    if len(besides) > 1:
+        text = translate("Words", "The label has more lines to draw: {lines}.")
+    return text.format(lines=", ".join(besides_words(besides, system)))
+
+
 def target_words(mark: Mark, system: UnitSystem) -> str:
     """The weight that a line is for, and what it is made of: "15 oz = 1 struck at the rim + 1 to the line"."""
     target = show_mass(mark.target_mass_g, system, decimal_comma=decimal_comma())
     return " = ".join(part for part in (target, made_of_words(mark)) if part)
 
 
-def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem, *, made_of: bool = True) -> str:
-    """The lines of a lot; the scoop is named where there are several. `made_of` tells what a feeding takes by each."""
+def marks_words(
+    marks: Sequence[Mark],
+    scoops: Sequence[Scoop],
+    system: UnitSystem,
+    *,
+    made_of: bool = True,
+    now: Standing | None = None,
+) -> str:
+    """The lines of a lot; the scoop is named where there are several. `made_of` tells what a feeding takes by each, and
+    with `now` the other lines of its label stand beside it."""
     names = {scoop.id: scoop.name for scoop in scoops}
     lines = [(mark, mark_words(mark, system)) for mark in marks]
     if made_of:
@@ -172,6 +206,8 @@ def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSyst
             (mark, f"{line} ({made})" if (made := made_of_words(mark)) and not mark.struck_level else line)
             for mark, line in lines
         ]
+    if now is not None:
+        lines = [(mark, "; ".join((line, *besides_words(lines_beside(now, mark), system)))) for mark, line in lines]
     told = [(names.get(mark.scoop_id, ""), line) for mark, line in lines]
     if len({mark.scoop_id for mark in marks}) <= 1:
         return ", ".join(line for _, line in told)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
 from calibrator.desk.hung import Fault, chart_faults
 from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.pages.paper_scoops import ScoopPick
@@ -22,8 +23,11 @@ from calibrator.desk.sheets import plan_sheet, powder_in_use
 from calibrator.desk.standing import Standing, standing
 from calibrator.desk.table_words import scoops_text, telling
 from calibrator.desk.theme import Theme
+from calibrator.desk.weigh_in.step_mark import StepMark
+from calibrator.desk.words import marks_words
 from calibrator.model import (
     Ending,
+    FillWay,
     Lot,
     MixingRate,
     Paper,
@@ -35,6 +39,8 @@ from calibrator.model import (
     ScoopRule,
     SheetEnding,
     SignOff,
+    UnitSystem,
+    WeighIn,
     new_id,
 )
 from calibrator.prints.label_facts import LineUse
@@ -204,6 +210,49 @@ def test_the_old_line_for_another_feeding_is_to_be_wiped_out_too(herd: Herd, pag
     assert "the old lines (1/4 in and 15/16 in)" in text_of(page)
     mark_it(herd, following.lot_id)
     assert "old line" not in text_of(page)
+
+
+def test_the_label_s_second_line_is_told_and_drawn_before_line_and_label_are_on(herd: Herd, page: TodayPage) -> None:
+    signed = herd.sign("A", DENSITY)
+    herd.records.keep(replace(herd.records.find(Lot, signed.lot_id), scoops_marked=(), fed_from=TODAY))
+    assert "more line" not in text_of(page)
+    print_label(herd, signed, 8.0)
+    assert "The label has one more line to draw: 15/16 in for 8.0 oz." in text_of(page)
+    assert "8.0 oz 15/16 in (24 mm) down the wall" in page.lot_card.drawing.words()
+    print_label(herd, signed, 8.0, 5.0)
+    assert "The label has more lines to draw: 15/16 in for 8.0 oz, " in text_of(page)
+    mark_it(herd, signed.lot_id)
+    assert "to draw" not in text_of(page)
+
+
+def test_the_mark_of_the_next_lot_names_and_draws_the_old_label_s_second_line(
+    herd: Herd, desk: Desk, qtbot: QtBot
+) -> None:
+    signed = herd.sign("A", DENSITY)
+    print_label(herd, signed, 8.0)
+    mark_it(herd, signed.lot_id)
+    next_lot = herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number="B", product="20-20"))
+    known = WeighIn(
+        id=new_id(), farm_id=herd.farm.id, lot_id=next_lot.id, started_at=at_noon(), scoop_id=herd.red.id,
+        scale_id=herd.scale.id, target_mass_g=10 * OZ_G, old_line_mm=7.0,
+    )  # fmt: skip
+    guide = Guide(herd.records, herd.records.keep(known), at_noon)
+    for bag in range(1, 5):
+        guide.add_fill(FillWay.LEVEL, bag, 11.4 * OZ_G, "11.4 oz")
+    view = StepMark(desk)
+    qtbot.addWidget(view)
+    view.show_guide(guide)
+    hands = view.hands.text().replace("\u00a0", " ")
+    assert "Leave the old lines (1/4 in and 15/16 in) while lot A is fed to them" in hands
+    assert "Old line, 8.0 oz 15/16 in (24 mm) down the wall" in view._drawing.words()
+
+
+def test_the_tables_head_and_the_bar_of_two_lots_name_every_line(herd: Herd) -> None:
+    signed = herd.sign("A", DENSITY)
+    print_label(herd, signed, 8.0)
+    marks = herd.records.marks(sign_off_id=signed.id)
+    told = marks_words(marks, [herd.red], UnitSystem.FARM, now=now_on(herd)).replace("\u00a0", " ")
+    assert told == "1/4 in; 15/16 in for 8.0 oz"
 
 
 def counts_of(herd: Herd, number_of_group: int) -> list[str]:

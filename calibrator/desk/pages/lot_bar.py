@@ -139,7 +139,7 @@ class LotBar(QFrame):
 
     def _line(self, now: Standing, known: LotStanding, system: UnitSystem) -> str:
         lot = known.lot.lot_number
-        lines = marks_words(known.marks, now.scoops, system) if known.marks else self.tr("no line")
+        lines = marks_words(known.marks, now.scoops, system, now=now) if known.marks else self.tr("no line")
         text = self.tr("Bags of lot {lot}: {lines}")
         if known.state is LotState.LEFT_OVER:
             text = self.tr("Bags of lot {lot} (no longer fed): {lines}")

@@ -6,7 +6,6 @@ from collections.abc import Sequence
 
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
 
-from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.parts import clear, column, label, row, set_tone
 from calibrator.desk.scoop_lines import (
@@ -26,7 +25,8 @@ from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.scoop_drawing import FurtherLine, ScoopDrawing
 from calibrator.desk.words import (
-    full_scoops_words,
+    beside_target_words,
+    besides_words,
     line_words,
     lines_words,
     mark_words,
@@ -101,10 +101,7 @@ class LotCard(QFrame):
                 line=mark_words(mark, self.desk.system),
                 target=target_words(mark, self.desk.system),
             )
-            for beside in lines_beside(now, mark):
-                told = self.tr("{told}; {line} for {target}").format(
-                    told=told, line=line_words(beside.down_wall_mm, self.desk.system), target=self._target(beside)
-                )
+            told = "; ".join((told, *besides_words(lines_beside(now, mark), self.desk.system)))
         elif state is ScoopState.NO_LINE:
             told = self.tr("{scoop}: no line yet").format(scoop=scoop.name)
         else:
@@ -133,11 +130,6 @@ class LotCard(QFrame):
             "The weigh-in of {scoop} is under way: its new line is drawn, {line} down the wall. Until it is signed off "
             "weigh the powder."
         ).format(scoop=scoop.name, line=line_words(begun.drawn_mm, self.desk.system))
-
-    def _target(self, beside: LineBeside) -> str:
-        """What a line beside the main one is for."""
-        mass = shown.mass(beside.target_g, self.desk.system)
-        return " = ".join(part for part in (mass, full_scoops_words(beside.full_scoops)) if part)
 
     def _to_wipe_out(self, scoop: Scoop, old_mm: Sequence[float]) -> str:
         text = self.tr("{scoop} still bears an old line, {line} down the wall: wipe it out, never fill to it.")
@@ -195,10 +187,10 @@ class LotCard(QFrame):
         follows = next(iter(lines_to_come(now, mark.scoop_id)), None)
         self.drawing.set_system(self.desk.system)
         self.drawing.set_shape(scoops[mark.scoop_id].shape)
-        marked = scoop_state(now, known, mark.scoop_id) is ScoopState.MARKED
-        besides = lines_beside(now, mark) if marked else ()
+        holds = scoop_state(now, known, mark.scoop_id) in (ScoopState.MARKED, ScoopState.TO_MARK)
+        besides = lines_beside(now, mark) if holds else ()
         wiped = [FurtherLine(self.tr("Wipe out"), mm, wiped=True) for mm in old_mm[1:]]
-        lines = [FurtherLine(self._target(beside), beside.down_wall_mm) for beside in besides]
+        lines = [FurtherLine(beside_target_words(beside, self.desk.system), beside.down_wall_mm) for beside in besides]
         self.drawing.set_further([*lines, *wiped])
         own_mm = None if mark.struck_level else mark.down_wall_mm
         begun = self._begun(now, known, scoops[mark.scoop_id])

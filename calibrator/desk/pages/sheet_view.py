@@ -22,6 +22,7 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, mass_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.standing import Standing
 from calibrator.desk.strength_words import at_risk, osmolality_caution, strength_cautions
 from calibrator.desk.table_words import (
     Telling,
@@ -176,6 +177,7 @@ class SheetView(QWidget):
         system: UnitSystem,
         *,
         unmarked: Sequence[Scoop] = (),
+        now: Standing | None = None,
     ) -> None:
         """Say for which lot the counts hold, and which scoops do not bear its line yet."""
         lot, signed = powder.lot, powder.sign_off
@@ -194,7 +196,7 @@ class SheetView(QWidget):
         if marks:
             level = all(mark.struck_level for mark in marks)
             words = self.tr("without a line: {marks}") if level else self.tr("line down the wall: {marks}")
-            told.append(words.format(marks=marks_words(marks, scoops, system)))
+            told.append(words.format(marks=marks_words(marks, scoops, system, now=now)))
         words = ", ".join(text for text in told if text)
         if unmarked:
             names = on_screen(", ".join(scoop.name for scoop in unmarked), LONGEST_NAME)

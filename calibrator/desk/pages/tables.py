@@ -286,7 +286,7 @@ class TablesPage(Page):
         fed = self._now.in_use
         to_mark = ScoopState.TO_MARK  # of a lot that waits that is as it should be
         unmarked = [s for s in scoops if fed is here and fed and scoop_state(self._now, fed, s.id) is to_mark]
-        self.view.show_lot(self._powder, marks, scoops, self._farm.units, unmarked=unmarked)
+        self.view.show_lot(self._powder, marks, scoops, self._farm.units, unmarked=unmarked, now=self._now)
         self._show_changes(self._farm, self._now, self._powder)
         self._feeding = self.view.day_bar.show_plan(self._plan, self.desk.clock().date(), self._farm.units)
         self._recompute()

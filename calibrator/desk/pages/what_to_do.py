@@ -19,12 +19,12 @@ from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
-from calibrator.desk.scoop_lines import is_drawn, lines_to_wipe_out
+from calibrator.desk.scoop_lines import is_drawn, lines_beside, lines_to_wipe_out
 from calibrator.desk.sheet_words import chart_words, label_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.spots import SpotNeed
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.desk.words import mark_words, old_lines_words, step_words
+from calibrator.desk.words import also_to_draw_words, mark_words, old_lines_words, step_words
 from calibrator.model import Ending, Lot, Mark, Plan, Printed, SheetEnding, new_id
 from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
@@ -172,8 +172,8 @@ class WhatToDo:
         known = now.lot(found.lot.id)
         assert known is not None
         old = lines_to_wipe_out(now, known, found.scoop.id)
-        told = on_the_scoop(level=found.line.struck_level, wiped=bool(old))
-        done = Do(told, partial(mark_scoop, self.desk, now, known, found.scoop))
+        on_it = on_the_scoop(level=found.line.struck_level, wiped=bool(old))
+        done = Do(on_it, partial(mark_scoop, self.desk, now, known, found.scoop))
         if found.line.struck_level and old:
             text = translate(
                 "TodayPage",
@@ -190,7 +190,8 @@ class WhatToDo:
             line=mark_words(found.line, system),
             old=old_lines_words(old, system),
         )
-        return Told(words, (done, printing) if found.labelled else (printing, done))
+        told = " ".join(filter(None, (words, also_to_draw_words(lines_beside(now, found.line), system))))
+        return Told(told, (done, printing) if found.labelled else (printing, done))
 
     def _line_text(self, now: Standing, known: LotStanding, found: Waiting, *, wiped: bool) -> str:
         """What is to be done on a scoop with a line: one that was filled to in the weigh-in is not to be drawn anew."""

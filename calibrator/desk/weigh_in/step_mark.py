@@ -20,7 +20,8 @@ from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.question import Question
-from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
+from calibrator.desk.widgets.scoop_drawing import FurtherLine, ScoopDrawing
+from calibrator.desk.words import beside_target_words, lines_words
 from calibrator.model import Step, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import Line, OldLine, OldLineVerdict
@@ -101,11 +102,13 @@ class StepMark(StepView):
         self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         wiped = guide.line_to_wipe_mm
-        self.hands.setText(_hands(guide))
+        self.hands.setText(_hands(guide, system))
         level = found.line is not None and found.line.struck_level and w.drawn_line_mm in (None, 0)
         new_mm = w.drawn_line_mm if w.drawn_line_mm is not None else proposed
         self._drawing.set_names(self.tr("New line"), self.tr("First try") if guide.first_try else self.tr("Old line"))
-        self._drawing.set_lines(0.0 if level else new_mm, wiped)
+        others = [] if guide.first_try else self._other_old(guide)
+        self._drawing.set_lines(0.0 if level else new_mm, wiped, moves=not others)
+        self._drawing.set_further(others)
         full = found.line.full_scoops if found.line else 0
         before = self.tr("before it, struck level: {count}") if full else ""
         if level:
@@ -136,6 +139,14 @@ class StepMark(StepView):
             self._field.set_kept(drawn or None, w.drawn_line_typed)
         self._drawn_mm, self._target_g = drawn, w.target_mass_g
         self._say_what_it_would_weigh()
+
+    def _other_old(self, guide: Guide) -> list[FurtherLine]:
+        """What the scoop bears of the old label beside the line that the new one replaces."""
+        text, system = self.tr("Old line, {target}"), self.desk.system
+        return [
+            FurtherLine(text.format(target=beside_target_words(one, system)), one.down_wall_mm, old=True)
+            for one in guide.further_old
+        ]
 
     def first_field(self) -> QWidget:
         if self.guide is not None and _keeps_old(self.guide):
@@ -333,7 +344,7 @@ def _where(guide: Guide, line: Line, system: UnitSystem) -> str:
     return told.format(down=words.unbroken(shown.length(old_mm, system)))
 
 
-def _hands(guide: Guide) -> str:
+def _hands(guide: Guide, system: UnitSystem) -> str:
     """What the hands do: nothing is drawn or wiped out before it is known whether the old line does."""
     old = _old_line(guide)
     if old is not None and _keeps_old(guide):
@@ -347,10 +358,10 @@ def _hands(guide: Guide) -> str:
             "StepMark",
             "Leave the old line for now, and go back to weigh more level fills.",
         )
-    line = guide.findings.line
+    line, old_ones = guide.findings.line, _several_old(guide, system)
     if line is not None and line.struck_level and guide.weigh_in.drawn_line_mm in (None, 0):
-        return _no_line(guide.line_to_wipe_mm is not None, _fed_with_it(guide))
-    draw = _draw(guide.line_to_wipe_mm is not None, _fed_with_it(guide), first_try=guide.first_try)
+        return _no_line(guide.line_to_wipe_mm is not None, _fed_with_it(guide), old_ones)
+    draw = _draw(guide.line_to_wipe_mm is not None, _fed_with_it(guide), old_ones, first_try=guide.first_try)
     if not words.level_fills_advised(guide):
         return draw
     first = translate("StepMark", "More level fills are advised first; a line drawn now is preliminary.")
@@ -385,17 +396,20 @@ def _why(guide: Guide, line: Line, system: UnitSystem) -> str:
     return f"{told} {narrower}" if guide.line_untried else told
 
 
-def _no_line(wipe: bool, fed: str) -> str:
-    """For a scoop that is struck level: what to do with a line that it bears."""
+def _no_line(wipe: bool, fed: str, old_ones: str) -> str:
+    """For a scoop that is struck level: what to do with a line that it bears, or with several `old_ones`."""
     told = translate("StepMark", "Fill the scoop and strike it level with a straight edge; it needs no line.")
     if wipe and fed:
         until = translate("StepMark", "Leave the old line while lot {lot} is fed to it, then wipe it out.")
-        return f"{told} {until.format(lot=fed)}"
-    wiped = translate("StepMark", "Wipe out the old line, or strike it through.")
-    return f"{told} {wiped}" if wipe else told
+        if old_ones:
+            until = translate(
+                "StepMark", "Leave the old lines ({lines}) while lot {lot} is fed to them, then wipe them out."
+            )
+        return f"{told} {until.format(lot=fed, lines=old_ones)}"
+    return f"{told} {_wipe_out(old_ones)}" if wipe else told
 
 
-def _draw(wipe: bool, fed: str, *, first_try: bool) -> str:
+def _draw(wipe: bool, fed: str, old_ones: str, *, first_try: bool) -> str:
     """How a line is drawn; wiping out only where there is a line to wipe out, and no lot is fed to it."""
     draw = translate(
         "StepMark",
@@ -410,9 +424,26 @@ def _draw(wipe: bool, fed: str, *, first_try: bool) -> str:
         beside = translate(
             "StepMark", "Leave the old line while lot {lot} is fed to it, and write its lot beside each line."
         )
-        return f"{draw} {beside.format(lot=fed)}"
-    out = translate("StepMark", "Wipe out the old line, or strike it through.")
-    return f"{draw} {out}" if wipe else draw
+        if old_ones:
+            beside = translate(
+                "StepMark",
+                "Leave the old lines ({lines}) while lot {lot} is fed to them, and write its lot beside each line.",
+            )
+        return f"{draw} {beside.format(lot=fed, lines=old_ones)}"
+    return f"{draw} {_wipe_out(old_ones)}" if wipe else draw
+
+
+def _wipe_out(old_ones: str) -> str:
+    if not old_ones:
+        return translate("StepMark", "Wipe out the old line, or strike it through.")
+    text = translate("StepMark", "Wipe out the old lines ({lines}), or strike them through.")
+    return text.format(lines=old_ones)
+
+
+def _several_old(guide: Guide, system: UnitSystem) -> str:
+    """Where the old lines are that go together, with those for other feedings; blank for a single one."""
+    others_mm, main_mm = [one.down_wall_mm for one in guide.further_old], guide.line_to_wipe_mm
+    return lines_words([main_mm, *others_mm], system) if others_mm and main_mm is not None else ""
 
 
 def _part(*items: QWidget | QLayout | None) -> QVBoxLayout:

@@ -21,7 +21,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.parts import Tone, button, card, clear, label, row, set_style_property, set_tone, without_letter
 from calibrator.desk.refusals import in_words
-from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, lines_beside, scoop_state
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding
 from calibrator.desk.theme import SPACE
@@ -30,6 +30,7 @@ from calibrator.desk.weigh_in.fed_from import FedFromQuestion
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.stray_keys import SteadyLine
+from calibrator.desk.words import also_to_draw_words, old_lines_words
 from calibrator.model import Fill, Lot, SignOff, Step
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict
@@ -191,11 +192,14 @@ class StepSignOff(StepView):
 
     def _left_on_scoop(self, guide: Guide) -> tuple[str, ...]:
         """What is still to be done about the scoop and its label, and what to press then."""
-        if _to_mark(guide) is None:
+        known = _to_mark(guide)
+        if known is None:
             return ()
         text = self.tr("Once that is done, press “{button}”.")
         press = text.format(button=without_letter(_on_it(guide)))
-        return *self._scoop_and_label(guide), press
+        own = [mark for mark in known.marks if mark.sign_off_id == guide.signed_off.id] if guide.signed_off else []
+        beside = [line for mark in own for line in lines_beside(guide.standing, mark)]
+        return *self._scoop_and_label(guide), also_to_draw_words(beside, self.desk.system), press
 
     def _scoop_and_label(self, guide: Guide) -> tuple[str, ...]:
         printed = _label_is_printed(guide)
@@ -206,11 +210,19 @@ class StepSignOff(StepView):
             return stays, first, new
         label_words = self.tr("Put the label on.") if printed else self.tr("Print the label.")
         wiped = guide.line_to_wipe_mm is not None
+        others_mm = () if guide.first_try else [one.down_wall_mm for one in guide.further_old]
+        if wiped and others_mm:
+            return self._wipe_several(guide, others_mm), label_words
         if guide.struck_level:
             return self.tr("Wipe out the old line.") if wiped else "", label_words
         if wiped:
             return self.tr("Wipe out the old line and go over the new one with a pen that lasts."), label_words
         return self.tr("Go over the line with a pen that lasts."), label_words
+
+    def _wipe_several(self, guide: Guide, others_mm: Sequence[float]) -> str:
+        old = old_lines_words([guide.line_to_wipe_mm or 0.0, *others_mm], self.desk.system)
+        text = self.tr("Wipe out {old} and go over the new one with a pen that lasts.")
+        return (self.tr("Wipe out {old}.") if guide.struck_level else text).format(old=old)
 
     def _show_verdict(self, guide: Guide, signed: SignOff | None) -> None:
         check, target = guide.findings.check, guide.weigh_in.target_mass_g

@@ -73,11 +73,17 @@ class _View:
 
 @dataclass(frozen=True)
 class FurtherLine:
-    """A line beside those two: what it is called, mm from the rim down the wall, whether it is to be wiped out."""
+    """A line beside those two: what it is called, mm from the rim down the wall, whether it is an `old` one, and
+    to be wiped out."""
 
     name: str
     down_wall_mm: float
     wiped: bool = False
+    old: bool = False
+
+    @property
+    def holds(self) -> bool:
+        return not (self.wiped or self.old)
 
 
 class ScoopDrawing(QWidget):
@@ -167,7 +173,7 @@ class ScoopDrawing(QWidget):
         painter.drawPolygon(view.powder(inner_height_mm(shape) if new is None else new))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for line, level in self._levels():
-            self._paint_aside(painter, view, level, holds=not line.wiped, wiped=line.wiped)
+            self._paint_aside(painter, view, level, holds=line.holds, wiped=line.wiped)
         if old is not None:
             self._paint_aside(painter, view, old, holds=False, wiped=self._wiped)
         self._paint_left(painter, view, old)
@@ -209,7 +215,7 @@ class ScoopDrawing(QWidget):
     def _paint_left(self, painter: QPainter, view: _View, old: float | None) -> None:
         """What the lines at the left are called, from the rim down, none written over another."""
         t = tokens()
-        told = [(level, self._further_label(line), t.quiet if line.wiped else t.mark) for line, level in self._levels()]
+        told = [(level, self._further_label(line), t.mark if line.holds else t.quiet) for line, level in self._levels()]
         if old is not None:
             told.append((old, self._old_label(), t.quiet))
         right = view.left(view.outline[-1][0]).x() - 2 * GAP
