@@ -4677,10 +4677,6 @@ entre {low} y {high}
         <translation>{scoop}: sin línea, {target}</translation>
     </message>
     <message>
-        <source>{told}; {line} for {target}</source>
-        <translation>{told}; a {line} para {target}</translation>
-    </message>
-    <message>
         <source>{scoop}: no line yet</source>
         <translation>{scoop}: todavía sin línea</translation>
     </message>
@@ -10832,6 +10828,10 @@ Last kept: {mass}</source>
         <translation>Al ras, sin línea.</translation>
     </message>
     <message>
+        <source>Old line, {target}</source>
+        <translation>Línea anterior, {target}</translation>
+    </message>
+    <message>
         <source>The line stays {down} down the wall from the rim.</source>
         <translation>La línea se queda a {down} del borde.</translation>
     </message>
@@ -10880,6 +10880,10 @@ Last kept: {mass}</source>
         <translation>Deje la línea anterior mientras se siga sirviendo con ella el lote {lot}; después bórrela.</translation>
     </message>
     <message>
+        <source>Leave the old lines ({lines}) while lot {lot} is fed to them, then wipe them out.</source>
+        <translation>Deje las líneas anteriores ({lines}) mientras se siga sirviendo con ellas el lote {lot}; después bórrelas.</translation>
+    </message>
+    <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level; lightly at first, for fills to it may still move it.</source>
         <translation>Mida desde el borde hacia abajo por la pared y trace la línea todo alrededor, a la altura de los ojos; primero con trazo leve, porque las llenadas hasta ella aún pueden moverla.</translation>
     </message>
@@ -10896,8 +10900,16 @@ Last kept: {mass}</source>
         <translation>Deje la línea anterior mientras se siga sirviendo con ella el lote {lot}, y escriba junto a cada línea su lote.</translation>
     </message>
     <message>
+        <source>Leave the old lines ({lines}) while lot {lot} is fed to them, and write its lot beside each line.</source>
+        <translation>Deje las líneas anteriores ({lines}) mientras se siga sirviendo con ellas el lote {lot}, y escriba junto a cada línea su lote.</translation>
+    </message>
+    <message>
         <source>Wipe out the old line, or strike it through.</source>
         <translation>Borre la línea anterior o táchela.</translation>
+    </message>
+    <message>
+        <source>Wipe out the old lines ({lines}), or strike them through.</source>
+        <translation>Borre las líneas anteriores ({lines}) o táchelas.</translation>
     </message>
     <message>
         <source>Drawn: {where} down the wall from the rim.</source>
@@ -11064,6 +11076,14 @@ Last kept: {mass}</source>
     <message>
         <source>Go over the line with a pen that lasts.</source>
         <translation>Repase la línea con un marcador que no se borre.</translation>
+    </message>
+    <message>
+        <source>Wipe out {old} and go over the new one with a pen that lasts.</source>
+        <translation>Borre {old} y repase la nueva con un marcador que no se borre.</translation>
+    </message>
+    <message>
+        <source>Wipe out {old}.</source>
+        <translation>Borre {old}.</translation>
     </message>
     <message>
         <source>{signed} When it was signed: {verdict}</source>
@@ -14666,6 +14686,18 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{count} struck at the rim + 1 to the line</source>
         <translation>{count} al ras del borde + 1 hasta la línea</translation>
+    </message>
+    <message>
+        <source>{line} for {target}</source>
+        <translation>a {line} para {target}</translation>
+    </message>
+    <message>
+        <source>The label has one more line to draw: {lines}.</source>
+        <translation>La etiqueta tiene otra línea por trazar: {lines}.</translation>
+    </message>
+    <message>
+        <source>The label has more lines to draw: {lines}.</source>
+        <translation>La etiqueta tiene más líneas por trazar: {lines}.</translation>
     </message>
     <message>
         <source>was of another lot</source>
