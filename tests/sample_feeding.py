@@ -178,7 +178,7 @@ class Feeding:
 
     def _batch(self, group: int) -> Batch:
         records, farm, plan = self.season.records, self.season.farm, self.season.plan
-        now = farm_now(records, farm, standing(records, farm))
+        now = farm_now(records, farm, standing(records, farm), self.season.at)
         return batch_of(now, plan, plan.groups[group], plan.groups[group].calves, now.vessel(plan.vessel_id))
 
     def _reader(self, feeder: str) -> str:

@@ -71,7 +71,7 @@ class Batch:
         return self.plan.water_temperature_c if self.plan else Plan.water_temperature_c
 
 
-def farm_now(records: Records, farm: Farm, now: Standing, lot_id: str = "", at: datetime | None = None) -> FarmNow:
+def farm_now(records: Records, farm: Farm, now: Standing, at: datetime, lot_id: str = "") -> FarmNow:
     """Read what checks rest on: of the lot in use, or of another as it was weighed in by a moment.
 
     The plans are those of the moment's day, its steps and the cold reckoned in.
@@ -80,11 +80,11 @@ def farm_now(records: Records, farm: Farm, now: Standing, lot_id: str = "", at: 
     """
     vessels = tuple(vessel for vessel in records.every(Vessel, farm.id) if vessel.retired_on is None)
     known = known_lot(now, lot_id)
-    by_then = [signed for signed in now.sign_offs if at is None or signed.at <= at]
+    by_then = [signed for signed in now.sign_offs if signed.at <= at]
     own = [signed for signed in by_then if known and signed.lot_id == known.lot.id]
     powder = powder_of(records, now, known, by_then if own else now.sign_offs)
     every = (plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
-    on = (at or datetime.now().astimezone()).astimezone().date()
+    on = at.astimezone().date()
     plans = tuple(_of_day(plan, on, powder) for plan in every)
     pair = last_two(_until_lot(in_order(season_lots(records, farm.id)), known.lot.id if known else ""))
     if pair is None:

@@ -22,7 +22,7 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
     if not check.verdict or not Verdict(check.verdict).outside:
         return ""
     try:
-        then = farm_now(records, farm, now, check.lot_id, check.at)
+        then = farm_now(records, farm, now, check.at, check.lot_id)
     except CannotCompute:
         return ""
     plan = next((plan for plan in then.plans if plan.id == check.plan_id), None)

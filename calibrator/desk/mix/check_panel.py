@@ -216,7 +216,7 @@ class CheckPanel(QWidget):
         if wanted == self._read_for:
             return
         try:
-            self._now = farm_now(self.desk.records, farm, standing, lot_id, at)
+            self._now = farm_now(self.desk.records, farm, standing, at, lot_id)
             self._read_for = wanted
         except CannotCompute as error:
             self.desk.say(in_words(error))

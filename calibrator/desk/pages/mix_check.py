@@ -128,7 +128,7 @@ class MixCheckPage(Page):
         self._tools = read_tools(records, farm)
         now = self._standing = standing(records, farm, self.desk.clock().date())
         try:
-            self._now = farm_now(records, farm, now, at=self.desk.clock())
+            self._now = farm_now(records, farm, now, self.desk.clock())
             self._tell("")
         except CannotCompute as error:
             self._now = None

@@ -48,7 +48,7 @@ def herd(records: Records) -> Herd:
 
 
 def batch(herd: Herd, vessel: Vessel | None = None) -> Batch:
-    now = farm_now(herd.records, herd.farm, standing(herd.records, herd.farm))
+    now = farm_now(herd.records, herd.farm, standing(herd.records, herd.farm), NOW)
     return batch_of(now, now.plans[0], now.plans[0].groups[0], 16, vessel)
 
 
@@ -165,7 +165,7 @@ def test_the_step_of_the_day_and_the_cold_tell_what_a_mix_is_to_be(herd: Herd) -
     cold = ColdWeather(below_c=-5.0, more_powder_share=0.1, on=True)
     herd.plan("In the cold", stepped, cold=cold)
     was, now = (
-        farm_now(herd.records, herd.farm, standing(herd.records, herd.farm), at=at)
+        farm_now(herd.records, herd.farm, standing(herd.records, herd.farm), at)
         for at in (NOW - timedelta(days=1), NOW)
     )
     plain, before, after = (
@@ -181,7 +181,7 @@ def test_the_step_of_the_day_and_the_cold_tell_what_a_mix_is_to_be(herd: Herd) -
 
 
 def test_a_plan_that_cannot_be_reckoned_says_why(herd: Herd) -> None:
-    now = farm_now(herd.records, herd.farm, standing(herd.records, herd.farm))
+    now = farm_now(herd.records, herd.farm, standing(herd.records, herd.farm), NOW)
     thick = replace(now.plans[0].groups[0].rate, powder_mass_g=0.0, volume_ml=0.0)
     spoiled = replace(now.plans[0].groups[0], rate=thick)
     plan: Plan = replace(now.plans[0], groups=(spoiled,))
