@@ -44,6 +44,7 @@ from calibrator.model import Box, Farm, FillWay, Lot, SignOff, SpotFill, UnitSys
 from calibrator.model.underway import Underway
 from calibrator.prints.languages import Tongue
 from calibrator.records import Records, RecordsError
+from calibrator.science.season_spread import Do
 from calibrator.science.why import Cause, Effect, Told
 
 EDGES_PX = 40  # of the card, and a scroll bar
@@ -581,6 +582,19 @@ def test_the_spread_is_drawn_and_told(shown: Callable[[], SeasonPage], herd: Her
     assert [bar.caption for bar in panel.bars.bars] == ["between lots", "between bags", "between fills"]
     assert all(bar.low <= (bar.value or 0) <= bar.high for bar in panel.bars.bars)
     assert "are the least work" in panel.advice.text()
+
+
+def test_a_scale_put_away_says_nothing_of_the_lots_to_come(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    for number in range(6):
+        herd.sign(f"25-{number}", 0.5 + 0.004 * number)
+    coarse = herd.records.keep(replace(herd.scale, id=new_id(), name="Floor scale", resolution_g=500.0, revision=""))
+    found = shown().spread._found
+    assert found is not None
+    assert Do.CHECK_SCALE in found.do
+    herd.records.keep(replace(coarse, retired_on=date(2026, 1, 5)))
+    found = shown().spread._found
+    assert found is not None
+    assert Do.CHECK_SCALE not in found.do
 
 
 def test_one_person_alone_is_held_against_nobody(shown: Callable[[], SeasonPage], herd: Herd) -> None:

@@ -229,8 +229,9 @@ class SeasonFacts:
     @cached_property
     def spread(self) -> SpreadFindings | str:
         """Where the spread comes from, or why that cannot be told."""
-        scales = {scale.id: scale for scale in self._records.every(Scale, self.farm.id)}
-        step = max((scale.resolution_g for scale in scales.values()), default=1.0)
+        scales = self._records.every(Scale, self.farm.id)
+        in_use = [scale for scale in scales if scale.retired_on is None] or scales  # the advice is for lots to come
+        step = max((scale.resolution_g for scale in in_use), default=1.0)
         try:
             return season_spread(self.lots, self.sums, self.farm.tolerance_share, step)
         except CannotCompute as error:
