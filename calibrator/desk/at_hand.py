@@ -11,13 +11,23 @@ from datetime import date, timedelta
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import BagCount, Lot, Plan
-from calibrator.science.as_fed import powder_of_day_g
+from calibrator.science.as_fed import powder_fed_g, powder_of_day_g, powder_of_days_g
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import powder_from
-from calibrator.science.stock import Stock, full_days, packages_missing, stock, stock_over
+from calibrator.science.stock import (
+    Stock,
+    days_of_each,
+    full_days,
+    packages_missing,
+    powder_in_g,
+    stock,
+    stock_over,
+    together_g,
+)
 from calibrator.values import dataclass
 
 LONGEST_DAYS = 120
+"""So far ahead days are told; what was fed is counted however long ago it began."""
 ORDER_DAYS = 30
 LOW_DAYS = 3
 """A weigh-in takes its day, and a delivery some: common practice, no source."""
@@ -115,16 +125,15 @@ def at_hand(now: Standing, today: date) -> AtHand | None:
     packages, since, counted_on = _begun_with(now, known)
     if packages is None or lot.package_mass_g is None or since is None:
         return None
-    fed = sum(_days_g(plans, lot, since, min((today - since).days, LONGEST_DAYS)))
-    needs = _days_g(plans, lot, today, LONGEST_DAYS)
+    powder = powder_from(lot.composition)
+    fed = powder_fed_g(now.plans_told, powder, since, today)
+    needs = powder_of_days_g(plans, powder, today, LONGEST_DAYS)
     left = stock_over(packages, lot.package_mass_g, fed, needs, today)
     others = _to_come(now)
-    waiting = _waiting_g(others)
     over = _left_over(now, today)
-    over_g = sum(old.left_g for old in over)
-    signed_g = _waiting_g([known for known in others if known.state is LotState.WAITING])
-    if waiting is not None:
-        waiting += over_g
+    over_g = [old.left_g for old in over]
+    waiting = together_g([*map(_came_g, others), *over_g])
+    signed_g = together_g([left.left_g, *(_came_g(o) for o in others if o.state is LotState.WAITING), *over_g])
     return AtHand(
         lot=lot,
         today=today,
@@ -139,7 +148,7 @@ def at_hand(now: Standing, today: date) -> AtHand | None:
         to_order=_to_order(needs, left, waiting, lot.package_mass_g),
         beside=_beside(others, left, needs),
         left_over=over,
-        signed_days=None if signed_g is None else full_days(left.left_g + signed_g + over_g, needs),
+        signed_days=None if signed_g is None else full_days(signed_g, needs),
     )
 
 
@@ -172,10 +181,11 @@ def _begun_with(now: Standing, known: LotStanding) -> tuple[float | None, date |
     ):
         if packages is None or since is None or lot.package_mass_g is None:
             break
-        days = min(max(0, (count.since - since).days), LONGEST_DAYS)
-        fed_g = sum(_days_g(now.plans, lot, since, days)) + count.bags * count.bag_mass_g
+        fed_g = powder_fed_g(now.plans_told, powder_from(lot.composition), since, count.since)
         since = on = _day_of(count)
-        packages = stock(packages, lot.package_mass_g, fed_g, 0.0, since).packages_left
+        there = stock(packages, lot.package_mass_g, fed_g, 0.0, since)
+        emptied_g = powder_in_g(count.bags, count.bag_mass_g)
+        packages = stock(there.packages_left, lot.package_mass_g, emptied_g, 0.0, since).packages_left
     return packages, since, on
 
 
@@ -195,38 +205,36 @@ def _day_of(count: BagCount) -> date:
 def left_of(now: Standing, known: LotStanding) -> float | None:
     """How many bags, a begun one as its part, the plans left of a lot that is no longer fed; None where that cannot be
     told."""
-    mass_g = known.lot.package_mass_g
-    try:
-        left_g = _left_g(now, known, now.today)
-    except CannotCompute:
-        return None
-    return None if left_g is None or mass_g is None or left_g <= 0 else left_g / mass_g
+    left = _left(now, known, now.today)
+    return left.packages_left if left and left.packages_left > 0 else None
 
 
 def _left_over(now: Standing, today: date) -> tuple[LeftOver, ...]:
     """Of each lot that is no longer fed, the whole bags that the plans left of it until the next one was begun."""
-    found = []
-    for known in now.lots:
-        try:
-            left_g, mass_g = _left_g(now, known, today), known.lot.package_mass_g
-        except CannotCompute:
-            continue  # more was emptied than came: there is none to offer
-        if left_g is not None and mass_g is not None and left_g >= mass_g:
-            found.append(LeftOver(known.lot, left_g / mass_g, left_g))
-    return tuple(found)
+    told = ((known.lot, _left(now, known, today)) for known in now.lots)
+    return tuple(
+        LeftOver(lot, left.packages_left, left.left_g)
+        for lot, left in told
+        if left is not None and left.packages_left >= 1
+    )
 
 
-def _left_g(now: Standing, known: LotStanding, today: date) -> float | None:
-    """What the plans left of a lot that is no longer fed, below zero where they took more than there was."""
+def _left(now: Standing, known: LotStanding, today: date) -> Stock | None:
+    """What the plans left of a lot that is no longer fed; None where that cannot be told, and where they took more
+    than there was."""
     lot = known.lot
     if known.state is not LotState.LEFT_OVER:
         return None
-    packages, since, _ = _begun_with(now, known)
-    if packages is None or since is None or lot.package_mass_g is None:
+    try:
+        packages, since, _ = _begun_with(now, known)
+        if packages is None or since is None or lot.package_mass_g is None:
+            return None
+        later = (o.lot.fed_from for o in now.lots if o.lot.id != lot.id and o.lot.fed_from and o.lot.fed_from >= since)
+        until = min(later, default=today)
+        fed_g = powder_fed_g(now.plans_told, powder_from(lot.composition), since, until)
+        return stock(packages, lot.package_mass_g, fed_g, 0.0, until)
+    except CannotCompute:
         return None
-    later = (o.lot.fed_from for o in now.lots if o.lot.id != lot.id and o.lot.fed_from and o.lot.fed_from >= since)
-    days = (min(later, default=today) - since).days
-    return packages * lot.package_mass_g - sum(_days_g(now.plans, lot, since, min(max(0, days), LONGEST_DAYS)))
 
 
 def _to_come(now: Standing) -> list[LotStanding]:
@@ -237,39 +245,16 @@ def _to_come(now: Standing) -> list[LotStanding]:
 
 
 def _beside(others: Sequence[LotStanding], left: Stock, needs: Sequence[float]) -> tuple[Beside, ...]:
-    """What each lot gives once those before it are used up, the last of one and the first of the next fed together."""
-    found, there_g, before = [], left.left_g, left.days
-    for known in others:
-        came_g, days = _came_g(known), None
-        if came_g is not None and before is not None:
-            there_g += came_g
-            until = full_days(there_g, needs) or 0
-            days, before = (until - before if until < len(needs) else None), until
-        found.append(Beside(known, days))
-    return tuple(found)
+    """What each lot gives once those before it are used up."""
+    each = days_of_each([_came_g(known) for known in others], left.left_g, needs)
+    return tuple(Beside(known, days) for known, days in zip(others, each, strict=True))
 
 
 def _came_g(known: LotStanding) -> float | None:
     """The powder that came of a lot, or is left of one fed before; None where nobody said how much."""
     left, mass_g = known.lot.packages_left, known.lot.package_mass_g
     count = left.packages if left else known.lot.package_count
-    return None if count is None or mass_g is None else count * mass_g
-
-
-def _days_g(plans: Sequence[Plan], lot: Lot, first: date, days: int) -> list[float]:
-    """What the plans take on so many days from the first on, each by its steps and the cold."""
-    powder = powder_from(lot.composition)
-    if not any(group.steps for plan in plans for group in plan.groups):
-        return [sum(powder_of_day_g(plan, powder, first) for plan in plans)] * days
-    every = (first + timedelta(days=day) for day in range(days))
-    return [sum(powder_of_day_g(plan, powder, on) for plan in plans) for on in every]
-
-
-def _waiting_g(others: Sequence[LotStanding]) -> float | None:
-    """The powder of the other lots; None where it is not told of each."""
-    told = [_came_g(known) for known in others]
-    known_g = [came_g for came_g in told if came_g is not None]
-    return sum(known_g) if len(known_g) == len(told) else None
+    return None if count is None or mass_g is None else powder_in_g(count, mass_g)
 
 
 def _to_order(needs: Sequence[float], left: Stock, waiting_g: float | None, package_mass_g: float) -> int | None:

@@ -18,6 +18,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Lot, PackagesLeft
+from calibrator.science.stock import about_packages
 
 translate = QCoreApplication.translate
 
@@ -51,7 +52,7 @@ def left_question(old: Lot, packages: float | None) -> str:
     """Whether any is left of a lot that is fed no more, in bags where whole ones are; None where nobody can tell."""
     asked = translate("ChangeOver", "Is any of lot {old} left?")
     if packages is not None and is_told(packages):
-        asked = counted.old_bags(round(packages))
+        asked = counted.old_bags(about_packages(packages))
     fed_later = translate("ChangeOver", "What stays is fed again under Lots: Back into use.")
     return f"{asked.format(old=old.lot_number)} {fed_later}"
 
@@ -60,11 +61,11 @@ def used_up_question(now: Standing, known: LotStanding) -> str:
     """Whether the last of a lot was fed, with the bags that stand against it, counted today or by count and plans."""
     count = known.lot.packages_left
     if count is not None and count.typed and count.on == now.today and is_told(count.packages):
-        return counted.counted_today(round(count.packages)).format(number=known.lot.lot_number)
+        return counted.counted_today(about_packages(count.packages)).format(number=known.lot.lot_number)
     fed = known.state is LotState.IN_USE
     left = packages_left(now, now.today) if fed else left_of(now, known)
     if left is not None and is_told(left):
-        return counted.still_left(round(left)).format(number=known.lot.lot_number)
+        return counted.still_left(about_packages(left)).format(number=known.lot.lot_number)
     return translate("ChangeOver", "Was the last of lot {number} fed?").format(number=known.lot.lot_number)
 
 

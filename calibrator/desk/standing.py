@@ -28,6 +28,7 @@ from calibrator.model import (
     WeighIn,
 )
 from calibrator.records import Records, brought_in
+from calibrator.science.as_fed import PlansFrom
 from calibrator.values import dataclass
 
 
@@ -100,6 +101,7 @@ class Standing:
     bag_counts: tuple[BagCount, ...] = ()  # those that were not withdrawn
     has_instruments: bool = False
     plans: tuple[Plan, ...] = ()  # those in use
+    plans_told: tuple[PlansFrom, ...] = ()  # those in use from each day on that one was told, oldest first
     charted: Mapping[str, ChartBasis] = field(default_factory=dict)  # what an open lot's newest charts show
     labelled: Mapping[str, tuple[Plan, ...]] = field(default_factory=dict)  # what an open lot's newest labels knew
     farm: Farm | None = None
@@ -156,7 +158,8 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
     open_lots = {known.lot.id for known in _open(lots, sign_offs)}
     of_open_lots = [sheet for sheet in prints if sheet.lot_id in open_lots]
     endings = records.sheet_endings(farm.id)
-    plans = tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
+    every_plan = records.every(Plan, farm.id)
+    plans = tuple(plan for plan in every_plan if plan.retired_on is None)
     return Standing(
         farm.id,
         _with_uses(lots, sign_offs, today),
@@ -169,6 +172,7 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         bag_counts=tuple(count for count in records.every(BagCount, farm.id) if count.counts),
         has_instruments=any(made.retired_on is None for made in records.every(Instrument, farm.id)),
         plans=plans,
+        plans_told=_plans_told(records, every_plan),
         charted=_charted(records, of_open_lots),
         labelled=_labelled(records, of_open_lots, endings, plans),
         farm=farm,
@@ -177,6 +181,17 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         asks_for_charts=farm.asks_for_charts,
         tolerance_share=farm.tolerance_share,
     )
+
+
+def _plans_told(records: Records, every_plan: Sequence[Plan]) -> tuple[PlansFrom, ...]:
+    """The plans of each day on which one was told, as they stood at its end: what was fed goes by them."""
+    tellings = [change for plan in every_plan for change in records.history(Plan, plan.id)]
+    held: dict[str, Plan] = {}
+    told: dict[date, tuple[Plan, ...]] = {}
+    for change in sorted(tellings, key=lambda change: change.at):
+        held[change.noun.id] = change.noun
+        told[change.at.astimezone().date()] = tuple(plan for plan in held.values() if plan.retired_on is None)
+    return tuple(PlansFrom(on, plans) for on, plans in told.items())
 
 
 def _charted(records: Records, prints: Sequence[Printed]) -> dict[str, ChartBasis]:

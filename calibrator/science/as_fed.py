@@ -6,8 +6,10 @@ science needs no calendar. How calves are weaned and fed in the cold is for the 
 
 from __future__ import annotations
 
+import math
+from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from enum import StrEnum
 
 from calibrator.model import ColdWeather, Feeding, FeedingStep, MixingRate, Plan, PlanGroup, RateBasis
@@ -32,6 +34,14 @@ class FedGroup:
 
     group: PlanGroup
     rest: Rest | None = None
+
+
+@dataclass(frozen=True)
+class PlansFrom:
+    """The plans in use from a day on, until the day of the next ones."""
+
+    on: date
+    plans: tuple[Plan, ...]
 
 
 def step_on(group: PlanGroup, on: date) -> FeedingStep | None:
@@ -138,3 +148,38 @@ def powder_of_day_g(plan: Plan, powder: Powder, on: date) -> float:
         groups = [g for g in fed.groups if not_negative(g.calves, "The number of calves") > 0]
         total += sum(g.calves * powder_per_calf_g(g, powder, t, extra) for g in groups)
     return total
+
+
+def powder_of_days_g(plans: Sequence[Plan], powder: Powder, first: date, days: int) -> list[float]:
+    """Powder that plans take on each of so many days from the first on, g, by their steps and the cold.
+
+    Raises CannotCompute as `powder_of_day_g`.
+    """
+    groups = [group for plan in plans for group in plan.groups]
+    steps = {
+        (group.day_one - first).days + step.from_day - 1
+        for group in groups
+        if group.day_one is not None
+        for step in group.steps
+    }
+    takes_g: list[float] = []
+    for day in range(days):
+        if day == 0 or day in steps:  # between two steps every day takes the same
+            of_day_g = sum(powder_of_day_g(plan, powder, first + timedelta(days=day)) for plan in plans)
+        takes_g.append(of_day_g)
+    return takes_g
+
+
+def powder_fed_g(told: Sequence[PlansFrom], powder: Powder, first: date, until: date) -> float:
+    """Powder that was fed from a day on, before another, g: each day by the plans of that day, the oldest told first.
+
+    Days before the first telling go by it: calves were fed before anybody wrote down how. Nothing where `until` is
+    not after `first`, and without plans. Raises CannotCompute as `powder_of_day_g`.
+    """
+    total_g, start = 0.0, first
+    for each, end in zip(told, [*(later.on for later in told[1:]), until], strict=False):
+        days = (min(end, until) - start).days
+        if days > 0:
+            total_g += math.fsum(powder_of_days_g(each.plans, powder, start, days))
+            start += timedelta(days=days)
+    return total_g

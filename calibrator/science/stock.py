@@ -25,12 +25,23 @@ class Stock:
     last_full_day: date | None
 
 
+def powder_in_g(packages: float, package_mass_g: float) -> float:
+    """The powder in so many packages, begun ones as their parts, g. Raises CannotCompute for impossible figures."""
+    return not_negative(packages, "The number of packages") * positive(package_mass_g, "The weight of a package")
+
+
+def together_g(weights_g: Sequence[float | None]) -> float | None:
+    """Weights added up, g; None where one of them is not known."""
+    known_g = [weight_g for weight_g in weights_g if weight_g is not None]
+    return math.fsum(known_g) if len(known_g) == len(weights_g) else None
+
+
 def stock(packages: float, package_mass_g: float, fed_g: float, daily_g: float, today: date) -> Stock:
     """From packages delivered (or counted now, with nothing fed since) to days; `today` is still to be fed.
 
     Raises CannotCompute for negative figures, packages without weight, and more fed than there was.
     """
-    bought = not_negative(packages, "The number of packages") * positive(package_mass_g, "The weight of a package")
+    bought = powder_in_g(packages, package_mass_g)
     left = bought - not_negative(fed_g, "The powder fed so far")
     if left < -1e-9 * bought:
         raise CannotCompute("More powder was fed than came: count the bags that are left.")
@@ -65,6 +76,33 @@ def full_days(left_g: float, needs_g: Sequence[float]) -> int | None:
             break
         days += 1
     return days
+
+
+def days_of_each(came_g: Sequence[float | None], left_g: float, needs_g: Sequence[float]) -> tuple[int | None, ...]:
+    """How many further days each of the lots to come feeds in full, one after another, after `left_g` of this one.
+
+    The last of one and the first of the next are fed together. None for a lot of which nobody said how much came
+    (such a lot is left out), where nothing is fed, and where it would last beyond the days told.
+    Raises CannotCompute for negative figures.
+    """
+    there_g, before = left_g, full_days(left_g, needs_g)
+    found: list[int | None] = []
+    for lot_g in came_g:
+        days = None
+        if lot_g is not None and before is not None:
+            there_g += not_negative(lot_g, "The powder left")
+            until = full_days(there_g, needs_g) or 0
+            days, before = (until - before if until < len(needs_g) else None), until
+        found.append(days)
+    return tuple(found)
+
+
+def about_packages(packages: float) -> int:
+    """The nearest whole number of packages, a half counted as one whatever the last digit of a sum made of it.
+
+    Raises CannotCompute for a negative number.
+    """
+    return math.floor(not_negative(packages, "The number of packages") * (1 + 1e-9) + 0.5)
 
 
 def packages_needed(powder_g: float, package_mass_g: float) -> int:

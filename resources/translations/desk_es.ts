@@ -3904,8 +3904,8 @@ entre {low} y {high}
         <translation>incertidumbre estándar × t de Student</translation>
     </message>
     <message>
-        <source>What is left, less what the plans take day by day: steps to weaning and the cold count too, and today&apos;s feedings. What calves leave or spill is not known: count the bags now and then.</source>
-        <translation>Lo que queda, menos lo que piden los planes día por día: cuentan los pasos al destete y el frío, y también las tomas de hoy. Lo que las becerras dejan o tiran no se sabe: cuente los costales de vez en cuando.</translation>
+        <source>What is left, less what the plans take day by day: steps to weaning and the cold count too, and today&apos;s feedings. Each past day counts by the plans as they were on it. What calves leave or spill is not known: count the bags now and then.</source>
+        <translation>Lo que queda, menos lo que toman los planes día por día: cuentan también los pasos hasta el destete y el frío, y las tomas de hoy. Cada día pasado cuenta según los planes como eran ese día. No se sabe lo que las becerras dejan o derraman: cuente los costales de vez en cuando.</translation>
     </message>
     <message>
         <source>conservation of mass</source>
@@ -6977,16 +6977,16 @@ entre {low} y {high}
         <translation>Contado el {day}.</translation>
     </message>
     <message>
-        <source>Counted on {day}, less {daily} a day by the plans.</source>
-        <translation>Contado el {day}, menos {daily} al día según los planes.</translation>
+        <source>Counted on {day}, less what the plans took since; today they take {daily}.</source>
+        <translation>Contado el {day}, menos lo que tomaron los planes desde entonces; hoy toman {daily}.</translation>
     </message>
     <message>
-        <source>What was left on {day} by the plans, less {daily} a day since. Count the bags to be sure.</source>
-        <translation>Lo que quedaba el {day} según los planes, menos {daily} al día desde entonces. Cuente los costales para estar seguro.</translation>
+        <source>What was left on {day} by the plans, less what they took since; today they take {daily}. Count the bags to be sure.</source>
+        <translation>Lo que quedaba el {day} según los planes, menos lo que tomaron desde entonces; hoy toman {daily}. Cuente los costales para estar seguro.</translation>
     </message>
     <message>
-        <source>What came, less {daily} a day by the plans since {day}. Count the bags to be sure.</source>
-        <translation>Lo que llegó, menos {daily} al día según los planes desde el {day}. Cuente los costales para estar seguro.</translation>
+        <source>What came, less what the plans took since {day}; today they take {daily}. Count the bags to be sure.</source>
+        <translation>Lo que llegó, menos lo que tomaron los planes desde el {day}; hoy toman {daily}. Cuente los costales para estar seguro.</translation>
     </message>
     <message>
         <source>The plans added up: {plans}. Calves in two of them are counted twice.</source>

@@ -28,6 +28,7 @@ from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
 from calibrator.model import BagCount, Lot, PackagesLeft, Plan, SignOff, WeighIn, new_id
 from calibrator.records import Records
+from calibrator.science.errors import CannotCompute
 
 BAG_G = 800 * OZ_G
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
@@ -157,6 +158,74 @@ def test_the_lot_to_go_on_with_is_the_next_one(herd: Herd) -> None:
     follows = found(herd).next_lot  # type: ignore[union-attr]
     assert follows is not None
     assert follows.lot.lot_number == "26-0301A"
+
+
+@pytest.mark.parametrize(
+    ("days", "bags", "full_days"), [(120, 10.0, 4), (121, 7.5, 3), (123, 2.5, 1), (124, 0.0, 0), (140, None, None)]
+)
+def test_what_was_fed_counts_however_long_ago_it_began(
+    herd: Herd, days: int, bags: float | None, full_days: int | None
+) -> None:
+    """310 bags at 2.5 a day are 124 days."""
+    signed_lot(herd, 310, fed_from=TODAY)
+    on = TODAY + timedelta(days=days)
+    if bags is None:
+        with pytest.raises(CannotCompute, match="More powder was fed than came"):
+            found(herd, on)
+        return
+    known = found(herd, on)
+    assert known is not None
+    assert known.stock.packages_left == pytest.approx(bags, abs=1e-6)
+    assert known.stock.days == full_days
+    assert known.low is (known.stock.days is not None and known.stock.days <= 3)
+
+
+def test_a_count_of_emptied_bags_comes_after_all_that_was_fed_before_it(herd: Herd) -> None:
+    """600 bags; 200 days take 500, then 20 are counted as emptied."""
+    signed = signed_lot(herd, 600, fed_from=TODAY - timedelta(days=210))
+    emptied(herd, signed.lot_id, 20.0, 10, 0)
+    known = found(herd)
+    assert known is not None
+    assert known.stock.packages_left == pytest.approx(80.0)
+
+
+def test_a_lot_left_long_ago_kept_no_more_than_the_plans_left_of_it(herd: Herd) -> None:
+    """505 bags fed for 200 days until the next lot: 5 are left."""
+    old = signed_lot(herd, 505, fed_from=TODAY - timedelta(days=200))
+    new = herd.sign("26-0302A", TEN_OZ_LEVEL)
+    herd.records.keep(replace(herd.lot_of(new), package_count=40, package_mass_g=BAG_G, fed_from=TODAY))
+    known = found(herd)
+    assert known is not None
+    assert known.lot.id == new.lot_id
+    assert [(over.lot.id, round(over.packages, 6)) for over in known.left_over] == [(old.lot_id, 5.0)]
+
+
+def test_each_past_day_goes_by_the_plans_as_they_were_on_it(herd: Herd, monkeypatch: pytest.MonkeyPatch) -> None:
+    """100 calves for 20 days take 50 bags; 60 calves for the 10 days since take 15, and today's 60 take 1.5 a day.
+
+    A plan for 40 more calves, put away 5 days ago, took a bag on each of the 5 days before.
+    """
+    first = TODAY - timedelta(days=30)
+
+    def told_on(day: date) -> None:
+        monkeypatch.setattr("calibrator.records.rows.now", lambda: at_noon() + (day - TODAY))
+
+    told_on(first + timedelta(days=3))  # the days before anybody told a plan go by the first
+    again = Herd(herd.records)
+    plan = again.plan("Milk", group(100))
+    told_on(first + timedelta(days=20))
+    plan = again.records.keep(replace(plan, groups=(group(60),)))
+    other = again.plan("Late calves", group(40))
+    told_on(first + timedelta(days=25))
+    again.records.keep(replace(other, retired_on=first + timedelta(days=25)))
+    signed_lot(again, 100, fed_from=first)
+    known = found(again)
+    assert known is not None
+    assert known.stock.packages_left == pytest.approx(100 - 50 - 15 - 5)
+    assert known.daily_g == pytest.approx(1.5 * BAG_G)
+    monkeypatch.undo()
+    again.records.keep(replace(again.records.find(Plan, plan.id), groups=(group(10),)))
+    assert found(again).stock.packages_left == pytest.approx(30.0)  # type: ignore[union-attr]
 
 
 def other_lot(herd: Herd, number: str, bags: float | None) -> Lot:

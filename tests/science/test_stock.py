@@ -5,9 +5,21 @@ from __future__ import annotations
 from datetime import date
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from calibrator.science.errors import CannotCompute
-from calibrator.science.stock import full_days, packages_missing, packages_needed, stock, stock_over
+from calibrator.science.stock import (
+    about_packages,
+    days_of_each,
+    full_days,
+    packages_missing,
+    packages_needed,
+    powder_in_g,
+    stock,
+    stock_over,
+    together_g,
+)
 
 BAG_G = 22_679.6185
 TODAY = date(2025, 3, 10)
@@ -81,3 +93,47 @@ def test_full_days_are_counted_over_uneven_days_and_none_where_nothing_is_fed() 
     assert full_days(5000.0, [0.0, 0.0]) is None
     with pytest.raises(CannotCompute):
         full_days(-1.0, [100.0])
+
+
+def test_lots_to_come_are_fed_one_after_another() -> None:
+    """250 g at 100 g a day are two days; 150 g more make four in all, 300 g more seven; the last outlasts the ten."""
+    needs_g = [100.0] * 10
+    assert days_of_each([150.0, 300.0, 900.0], 250.0, needs_g) == (2, 3, None)
+    assert days_of_each([None, 150.0], 250.0, needs_g) == (None, 2)
+    assert days_of_each([150.0], 250.0, [0.0]) == (None,)
+    with pytest.raises(CannotCompute):
+        days_of_each([-1.0], 250.0, needs_g)
+
+
+def test_weights_are_added_where_each_is_known() -> None:
+    assert (together_g([1.0, 2.5]), together_g([1.0, None]), together_g([])) == (3.5, None, 0.0)
+    assert powder_in_g(2.5, BAG_G) == pytest.approx(2.5 * BAG_G)
+    with pytest.raises(CannotCompute):
+        powder_in_g(-1, BAG_G)
+
+
+def test_half_a_package_is_about_one_whichever_way_a_sum_fell() -> None:
+    assert [about_packages(bags) for bags in (19.499999999999996, 19.5, 20.5, 19.49, 0.0)] == [20, 20, 21, 19, 0]
+
+
+grams = st.floats(0, 1e6)
+
+
+@given(st.lists(grams, max_size=20), grams, grams)
+def test_more_fed_never_leaves_more_days_and_nothing_falls_below_zero(
+    needs_g: list[float], fed_g: float, more_g: float
+) -> None:
+    less = stock_over(3, 1e6, fed_g, needs_g, TODAY)
+    more = stock_over(3, 1e6, fed_g + more_g, needs_g, TODAY)
+    assert 0 <= more.left_g <= less.left_g
+    assert (more.days is None) is (less.days is None)
+    assert 0 <= (more.days or 0) <= (less.days or 0) <= len(needs_g)
+
+
+@given(st.lists(grams, max_size=5), grams, st.lists(grams, max_size=20))
+def test_each_lot_adds_its_days_to_those_before(came_g: list[float], left_g: float, needs_g: list[float]) -> None:
+    each = days_of_each(came_g, left_g, needs_g)
+    assert all(days is None or days >= 0 for days in each)
+    if each and None not in each:
+        told = [days for days in each if days is not None]
+        assert sum(told) + (full_days(left_g, needs_g) or 0) == full_days(left_g + sum(came_g), needs_g)

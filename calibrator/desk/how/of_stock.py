@@ -18,7 +18,8 @@ def of_stock(found: AtHand, system: UnitSystem) -> Working:
     words = translate(
         "How",
         "What is left, less what the plans take day by day: steps to weaning and the cold count too, and today's "
-        "feedings. What calves leave or spill is not known: count the bags now and then.",
+        "feedings. Each past day counts by the plans as they were on it. What calves leave or spill is not known: "
+        "count the bags now and then.",
     )
     parts = (_left(found, system), *_plans(found, system), *_days(found, system), *_order(found, system))
     source = translate("How", "conservation of mass")

@@ -24,6 +24,7 @@ from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.model import Lot, PackageKind, PackagesLeft, UnitSystem
 from calibrator.science.errors import CannotCompute
+from calibrator.science.stock import about_packages
 from calibrator.units import show_mass
 from calibrator.units.bare import Bare, bare_text
 from calibrator.units.registry import to_base
@@ -264,7 +265,8 @@ class PowderCard(QFrame):
 
     def _over_text(self, found: AtHand) -> str:
         lines = (
-            counted.more_bags_at_hand(round(old.packages)).format(lot=old.lot.lot_number) for old in found.left_over
+            counted.more_bags_at_hand(about_packages(old.packages)).format(lot=old.lot.lot_number)
+            for old in found.left_over
         )
         return "\n".join(lines)
 
@@ -274,11 +276,16 @@ class PowderCard(QFrame):
         if not found.daily_g:
             text = self.tr("Counted on {day}.") if found.counted_on else ""
         elif found.counted_on:
-            text = self.tr("Counted on {day}, less {daily} a day by the plans.")
+            text = self.tr("Counted on {day}, less what the plans took since; today they take {daily}.")
         elif found.lot.packages_left is not None:
-            text = self.tr("What was left on {day} by the plans, less {daily} a day since. Count the bags to be sure.")
+            text = self.tr(
+                "What was left on {day} by the plans, less what they took since; today they take {daily}. "
+                "Count the bags to be sure."
+            )
         else:
-            text = self.tr("What came, less {daily} a day by the plans since {day}. Count the bags to be sure.")
+            text = self.tr(
+                "What came, less what the plans took since {day}; today they take {daily}. Count the bags to be sure."
+            )
         told = text.format(day=day_text(found.since), daily=daily)
         return "\n".join(filter(None, (told, self._plans_text(found.by_plan))))
 
