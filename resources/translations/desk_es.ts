@@ -10829,7 +10829,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Old line, {target}</source>
-        <translation>Línea anterior, {target}</translation>
+        <translation>Anterior, {target}</translation>
     </message>
     <message>
         <source>The line stays {down} down the wall from the rim.</source>
@@ -10901,7 +10901,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Leave the old lines ({lines}) while lot {lot} is fed to them, and write its lot beside each line.</source>
-        <translation>Deje las líneas anteriores ({lines}) mientras se siga sirviendo con ellas el lote {lot}, y escriba junto a cada línea su lote.</translation>
+        <translation>Deje las anteriores ({lines}) mientras sirvan para el lote {lot}, con el lote escrito junto a cada una.</translation>
     </message>
     <message>
         <source>Wipe out the old line, or strike it through.</source>
@@ -10909,7 +10909,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Wipe out the old lines ({lines}), or strike them through.</source>
-        <translation>Borre las líneas anteriores ({lines}) o táchelas.</translation>
+        <translation>Borre o tache las anteriores ({lines}).</translation>
     </message>
     <message>
         <source>Drawn: {where} down the wall from the rim.</source>
