@@ -7,11 +7,12 @@ from math import isclose
 from calibrator.desk import shown
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import UnitSystem
-from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, read, with_unit
+from calibrator.units import HUNDREDTH_OZ_G, Kind, NotUnderstood, Quantity, edit_text, read, with_unit
 
 SAME = 1e-3
 """What was typed is what was kept, however a file that it came from had rounded it."""
 METRIC_UNITS = ("g", "kg", "mg")
+_FINER_G = {UnitSystem.METRIC: (1.0, 0.1, 0.01), UnitSystem.FARM: (10 * HUNDREDTH_OZ_G, HUNDREDTH_OZ_G)}
 
 
 def as_typed(mass_g: float, typed: str, system: UnitSystem, *, resolution_g: float | None = None) -> str:
@@ -30,6 +31,18 @@ def as_typed(mass_g: float, typed: str, system: UnitSystem, *, resolution_g: flo
             ways = (told, as_said if "lb" in told else fine)  # who typed pounds and ounces reads them
             return next((text for text in ways if _means(text, found.value)), as_said)
     return f"{told} ({typed})" if typed else told
+
+
+def typed_step_g(mass_g: float, typed: str, system: UnitSystem, resolution_g: float) -> float:
+    """The step, g, in which a weight reads as it was typed in the farm's units: the scale's `resolution_g`, or the
+    finer one that its places take. What was typed in other units, or not as a weight, is told to what the scale
+    shows."""
+    found = understood(typed, system)
+    if found is None or system_of(found.unit) is not system or not isclose(found.value, mass_g, rel_tol=SAME):
+        return resolution_g
+    steps_g = (resolution_g, *_FINER_G[system])
+    reads_so = (each for each in steps_g if _means(shown.mass(mass_g, system, resolution_g=each), mass_g))
+    return next(reads_so, resolution_g)
 
 
 def _means(text: str, mass_g: float) -> bool:

@@ -8,6 +8,7 @@ from datetime import date, datetime
 from enum import StrEnum
 from functools import cached_property
 
+from calibrator.desk.as_typed import typed_step_g
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
 from calibrator.desk.label_news import LabelNews, first_label_g, label_news
 from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
@@ -101,9 +102,16 @@ class LotPaper:
 
     @cached_property
     def label_step_g(self) -> float:
-        """The step that weights are told in on every label of this lot: that of the finest scale it was weighed on."""
+        """The step that weights are told in on every label of this lot: that of the finest scale it was weighed on, or
+        a finer one where a feeding was typed finer."""
         scales = {signed.scale_id for signed in self.signed.values()}
-        return min(self.records.find(Scale, scale_id).resolution_g for scale_id in scales)
+        finest_g = min(self.records.find(Scale, scale_id).resolution_g for scale_id in scales)
+        weigh_ins = (self.records.find(WeighIn, signed.weigh_in_id) for signed in self.signed.values())
+        targets = ((each.target_mass_g, each.target_typed) for each in weigh_ins)
+        typed_g = (
+            typed_step_g(mass_g, typed, self.farm.units, finest_g) for mass_g, typed in targets if mass_g is not None
+        )
+        return min(typed_g, default=finest_g)
 
     def job(self, chosen: Chosen, at: datetime, by: str) -> Job | None:
         """The print; None where nothing is chosen for it. Raises CannotCompute."""

@@ -8,7 +8,7 @@ import pytest
 from answers import Answers
 from test_weigh_in_typing import enter, opened
 
-from calibrator.desk.as_typed import as_typed
+from calibrator.desk.as_typed import as_typed, typed_step_g
 from calibrator.desk.pages.fills_table import FillsModel
 from calibrator.desk.weigh_in.fill_table import WEIGHT
 from calibrator.desk.window import Window
@@ -37,6 +37,25 @@ FARM, METRIC = UnitSystem.FARM, UnitSystem.METRIC
 )
 def test_a_reading_keeps_its_digits_and_has_its_unit(mass_g: float, typed: str, system: UnitSystem, told: str) -> None:
     assert as_typed(mass_g, typed, system) == told
+
+
+@pytest.mark.parametrize(
+    ("mass_g", "typed", "system", "scale_g", "step_g"),
+    [
+        (312.5, "312.5", METRIC, 1.0, 0.1),
+        (312.5, "312,5 g", METRIC, 1.0, 0.1),
+        (312.0, "312 g", METRIC, 1.0, 1.0),
+        (312.0, "312 g", METRIC, 5.0, 1.0),  # a scale that counts by five does not make it 310 g
+        (310.0, "310 g", METRIC, 5.0, 5.0),
+        (10.25 * OUNCE_G, "10.25", FARM, 0.1 * OUNCE_G, 0.01 * OUNCE_G),
+        (10 * OUNCE_G, "10 oz", METRIC, 1.0, 1.0),  # ounces have no places in grams
+        (283.5, "", METRIC, 1.0, 1.0),
+    ],
+)
+def test_a_weight_is_told_in_the_step_that_it_was_typed_in(
+    mass_g: float, typed: str, system: UnitSystem, scale_g: float, step_g: float
+) -> None:
+    assert typed_step_g(mass_g, typed, system, scale_g) == pytest.approx(step_g)
 
 
 def test_what_is_typed_finer_than_the_scale_shows_stands_so_everywhere(window: Window, answers: Answers) -> None:

@@ -233,7 +233,7 @@ def test_a_line_that_is_drawn_already_is_told_above_the_button_and_not_squeezed_
         assert (stands is QBoxLayout.Direction.TopToBottom) is drawn
 
 
-def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[Guide, SignOff]:
+def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None, typed: str = "x") -> tuple[Guide, SignOff]:
     """A lot weighed in through the guide, its line drawn where it was reckoned."""
     lot = herd.lot_of(herd.sign("earlier", DENSITY))
     made = herd.records.keep(replace(lot, id=new_id(), lot_number="now", revision=""))
@@ -241,7 +241,7 @@ def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[G
         WeighIn(id=new_id(), farm_id=herd.farm.id, lot_id=made.id, started_at=at_noon(), by="AB")
     )
     guide = Guide(herd.records, weigh_in, at_noon)
-    guide.set(scoop_id=herd.red.id, scale_id=herd.scale.id, target_mass_g=target_oz * OZ_G, target_typed="x")
+    guide.set(scoop_id=herd.red.id, scale_id=herd.scale.id, target_mass_g=target_oz * OZ_G, target_typed=typed)
     for number, off in enumerate((-0.004, 0.004, 0.006, -0.006, 0.002, -0.002)):
         guide.add_fill(FillWay.LEVEL, number + 1, LEVEL_G * (1 + off), "")
     assert guide.findings.line is not None
@@ -254,6 +254,24 @@ def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[G
     keep_lots(herd.records, change_over(guide.standing, known, FedFrom(guide.clock().date())), "AB")
     (signed,) = herd.records.sign_offs(herd.farm.id, made.id)
     return guide, signed
+
+
+def test_a_label_and_its_tick_box_tell_a_target_in_all_the_places_that_were_typed(herd: Herd, qtbot: QtBot) -> None:
+    """282.5 g on a scale of whole grams."""
+    herd.farm = herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC))
+    herd.scale = herd.records.keep(replace(herd.scale, resolution_g=1.0, resolution_typed="1 g"))
+    signed_to(herd, 282.5 / OZ_G, None, typed="282.5")
+    paper = paper_of(herd)
+    pick = ScoopPick(Desk(herd.records, Answers(), clock=at_noon), herd.red)
+    qtbot.addWidget(pick)
+    pick.offer(paper.offers(herd.red), paper.label_step_g)
+    assert any("282.5" in line.text() for line in pick.lines)
+    chosen = Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: (paper.offers(herd.red)[0],)}, {})
+    label = paper.job(chosen, at_noon(), "AB")
+    assert label is not None
+    told = texts(label.document(label.sheets))
+    assert any("282.5" in text for text in told)
+    assert not any("283" in text for text in told)
 
 
 @pytest.mark.parametrize("to_line_oz", [None, 4.4])
