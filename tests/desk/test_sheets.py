@@ -7,7 +7,9 @@ from datetime import date
 
 import pytest
 from herd import OZ_G, QT_ML, Herd, group
+from pytestqt.qtbot import QtBot
 
+from calibrator.desk.pages.today_card import TodayRow
 from calibrator.desk.paper_facts import Options, wall_chart_facts
 from calibrator.desk.rate_words import group_text
 from calibrator.desk.sheets import (
@@ -20,7 +22,7 @@ from calibrator.desk.sheets import (
     water_step_ml,
 )
 from calibrator.desk.standing import standing
-from calibrator.desk.table_words import parts_words, scoops_text, telling
+from calibrator.desk.table_words import error_words, parts_words, scoops_text, telling
 from calibrator.model import (
     Box,
     FillWay,
@@ -238,6 +240,22 @@ def test_a_chart_keeps_to_the_line_where_many_are_better_weighed(herd: Herd) -> 
     lines = [sheet.groups[0].line(number) for number in range(11)]
     told = {line.calves: scoops_text(line, telling(sheet.groups[0])) for line in lines}
     assert (told[24], told[25]) == ("24 to the line", "weigh it, or 25 to the line")
+
+
+def test_today_tells_how_far_off_many_scoopfuls_are_beside_the_advice_to_weigh(herd: Herd, qtbot: QtBot) -> None:
+    herd.scale = herd.records.keep(replace(herd.scale, capacity_g=50_000, capacity_typed="50 kg"))  # all at once
+    herd.sign("25-1103C", 1.04 * TEN_OZ_LEVEL)
+    plan = herd.plan("Milk", group(25), counts=(), count_from=20, count_to=30)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    sheet = plan_sheet(herd.farm, plan, None, here).groups[0]
+    row = TodayRow(0, plan.groups[0], True)
+    qtbot.addWidget(row)
+    row.tell(sheet)
+    assert sheet.today_line is not None
+    off = error_words(sheet.today_line, telling(sheet))
+    assert "0.05 %" in off
+    assert row.scoops.value.text() == "weigh it, or 25 to the line"
+    assert row.scoops.note.text() == f"{off}. Many to count: weighing is surer."
 
 
 def test_where_water_is_told_a_chart_says_how_much_mix_each_calf_is_to_drink(herd: Herd) -> None:

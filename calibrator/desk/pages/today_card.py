@@ -178,7 +178,8 @@ class TodayRow(QWidget):
         elif line.scoops is None:
             self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
         elif not line.scoops.countable:
-            self.scoops.tell(scoops_text(line, to), self.tr("many to count: weighing is surer"))
+            told = (error_words(line, to), self.tr("Many to count: weighing is surer."))
+            self.scoops.tell(scoops_text(line, to), ". ".join(text for text in told if text))
         else:
             told = (error_words(line, to), delivered_words(line, sheet))
             self.scoops.tell(scoops_text(line, to), ". ".join(text for text in told if text))
