@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
 from statistics import median
@@ -167,11 +167,14 @@ def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:
     return frozenset(counted[place].id for place in result.odd) if result else frozenset()
 
 
-def swapped(known: Known, way: FillWay) -> tuple[Fill, Fill] | None:
-    """The newest fill that was likely typed with two digits the other way round, and as it was meant."""
+def swapped(known: Known, way: FillWay, sent: Collection[str]) -> tuple[Fill, Fill] | None:
+    """The newest fill that was likely typed with two digits the other way round, and as it was meant. Those `sent` by
+    the scale itself, by their ids, nobody typed."""
     counted = [fill for fill in fills_of(known, way) if fill.counts]
     for place in reversed(range(len(counted) if len(counted) > 1 else 0)):
         fill = counted[place]
+        if fill.id in sent:
+            continue
         others_g = median(each.mass_g / each.scoopfuls for each in counted if each is not fill) * fill.scoopfuls
         if meant := digits_swapped(fill.typed, fill.mass_g, others_g):
             return fill, replace(fill, typed=meant[0], mass_g=meant[1])

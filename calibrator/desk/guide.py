@@ -6,7 +6,7 @@ that closing or killing the program at any point loses nothing. Results come fro
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
 from copy import copy
 from dataclasses import replace
 from datetime import datetime
@@ -265,9 +265,10 @@ class Guide:
         """The fills that lie oddly far from the others."""
         return finding.odd_fills(self.known, self.findings, way)
 
-    def swapped(self, way: FillWay) -> tuple[Fill, Fill] | None:
-        """A fill that was likely typed with two digits the other way round, and as it was meant."""
-        return finding.swapped(self.known, way)
+    def swapped(self, way: FillWay, sent: Collection[str] = ()) -> tuple[Fill, Fill] | None:
+        """A fill that was likely typed with two digits the other way round, and as it was meant; none of those that
+        were `sent` by the scale itself, by their ids."""
+        return finding.swapped(self.known, way, sent)
 
     def missing(self, step: Step) -> tuple[Missing, ...]:
         """What a step still lacks before the one after it can be opened."""

@@ -44,6 +44,7 @@ class ScaleWire(QObject):
         self._last = ""
         self._strange = 0
         self.words = ""
+        self.entered: set[str] = set()  # the fills that came of what the scale sent, by their ids, since the start
         self._timer = QTimer(self)
         self._timer.timeout.connect(self._look)
 

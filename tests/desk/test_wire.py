@@ -142,6 +142,17 @@ def test_an_impossible_weight_is_refused_as_if_typed(page: WeighInPage, wire: Wi
     assert step(page)._weight.message
 
 
+def test_no_digits_were_swapped_in_what_the_scale_sent_itself(page: WeighInPage, wire: Wire) -> None:
+    """336 beside three of 363 is asked about where it was typed; the scale's own figure is only far off."""
+    wire.plug_in(enters=True)
+    wire.send("363 g", "363 g", "363 g", "336 g")
+    assert [fill.typed for fill in fills(page)] == ["363 g", "363 g", "363 g", "336 g"]
+    assert "meant" not in step(page)._odd.text()
+    QTest.keyClicks(step(page)._weight.line, "336 g")  # the same figure, from a person
+    QTest.keyClick(step(page)._weight.line, Qt.Key.Key_Return)
+    assert "was 12.8 oz (363 g) meant?" in step(page)._odd.text().replace("\N{NO-BREAK SPACE}", " ")
+
+
 def test_a_scale_that_types_whole_lines_is_read_by_the_mask(page: WeighInPage) -> None:
     page.desk.settings.keep(scale_mask=STREAM)
     for line in ("US,GS,+ 11.50 oz", "ST,GS,+ 11.60 oz"):

@@ -24,9 +24,18 @@ def enter_fill(
     mass_g: float,
     typed: str,
     scoopfuls: int,
+    *,
+    sent: bool,
 ) -> Fill | None:
-    """Keep a fill; None where it could not be kept (the person was told why)."""
-    fill = desk.attempt(lambda: guide.add_fill(way, bag, mass_g, typed, scoopfuls))
+    """Keep a fill, typed or `sent` by the scale itself; None where it could not be kept (the person was told why)."""
+
+    def add() -> Fill:
+        added = guide.add_fill(way, bag, mass_g, typed, scoopfuls)
+        if sent:
+            desk.wire.entered.add(added.id)  # before the page shows it
+        return added
+
+    fill = desk.attempt(add)
     if fill is not None:
         stack.push(_Entered(desk, guide, fill))
     return fill

@@ -109,7 +109,7 @@ class StepFills(StepView):
         self._show_unit(guide)
         self._question.withdraw()
         resolution = guide.scale.resolution_g if guide.scale else None
-        swapped = guide.swapped(self._way)
+        swapped = guide.swapped(self._way, self.desk.wire.entered)
         self._table.show_fills(fills, odd, system, resolution, again=swapped[0].id if swapped else "")
         self._panel.show_findings(guide, system)
         can_come = guide.signed_off is None
@@ -278,6 +278,7 @@ class StepFills(StepView):
         text = self._by_mask(self._weight.text())
         if not text:
             return None
+        self._from_wire = text
         self._weight.set_typed(text)
         return self._weight.quantity()
 
@@ -345,8 +346,10 @@ class StepFills(StepView):
             quantity.value,
             self._weight.told() if unit_of(guide.scale, self.desk.system) else quantity.typed,
             self._together.value(),
+            sent=self._weight.text() == self._from_wire,
         )
         if kept is not None:
+            self._from_wire = ""
             self._weight.set_typed("")
             self._question.take_as_known(None)
         self._weight.setFocus()
