@@ -12634,8 +12634,8 @@ Sign off all the same? The record will say so.</source>
         <translation>ninguna cantidad se acerca lo suficiente</translation>
     </message>
     <message>
-        <source>many to count: weighing is surer</source>
-        <translation>son muchas para contarlas: pesar es más exacto</translation>
+        <source>Many to count: weighing is surer.</source>
+        <translation>Son muchas para contarlas: pesar es más exacto.</translation>
     </message>
     <message>
         <source>Water, {count} batches</source>
