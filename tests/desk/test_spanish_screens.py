@@ -12,7 +12,7 @@ import pytest
 from answers import Answers
 from heard import unheard
 from PySide6.QtCore import QCoreApplication, QEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QScrollArea
 from screens import keys_twice, squeezed, texts, too_large, too_small
 from speaking import speaking
 
@@ -161,6 +161,26 @@ def test_the_least_window_shows_rows_by_volume_of_two_groups_and_the_key_beneath
             QApplication.processEvents()
         key = cast(StepFills, page._views[Step.FILLS_TO_MARK])._plot._key
         assert key.visibleRegion().boundingRect().height() == key.height() > 0
+        window.replace_by_another()
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+
+
+def test_the_mark_step_is_seen_whole_while_another_lot_is_fed(desk: Desk) -> None:
+    """Its words are longest then, and the page scrolled past them to the button that has the keys."""
+    with speaking("es"):
+        window = Window(desk)
+        window.resize(*SMALLEST)
+        window.show()
+        window.show_page("weigh_in", desk.records.every(Lot)[-1].id)
+        page = cast(WeighInPage, window.page("weigh_in"))
+        page.open_step(Step.MARK)
+        for _ in range(6):
+            QApplication.processEvents()
+        view = page._views[Step.MARK]
+        assert "mientras se siga sirviendo" in view.hands.text()
+        around = view.parentWidget().parentWidget()
+        assert isinstance(around, QScrollArea)
+        assert around.verticalScrollBar().maximum() == 0
         window.replace_by_another()
         QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 

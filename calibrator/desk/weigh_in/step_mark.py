@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk import shown
@@ -77,15 +77,19 @@ class StepMark(StepView):
                 ),
                 self._old_card,
                 row(self._as_proposed, self._keep_old, None),
-                self._drawn,
-                self._would,
                 None,
             )
         )
         enter = button(self.tr("Ente&r"), self._enter)
-        # The drawing needs less height than the words beside it: what is typed stands in what it leaves.
+        # The drawing needs less height than the words beside it, and asks for no more: what is typed, and what it comes
+        # to, stands in what it leaves.
+        self._drawing.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
+        self._drawing.setMinimumHeight(self._drawing.minimumSizeHint().height())
+        typed = row(self._field, column(enter, None))
+        beneath = _part(card(self._drawing), caption, typed, self._drawn, self._would)
+        beneath.setStretch(0, 1)
         picture = QWidget(self)
-        picture.setLayout(_part(card(self._drawing), caption, row(self._field, column(enter, None))))
+        picture.setLayout(beneath)
         both = QHBoxLayout()
         both.setSpacing(2 * SPACE)
         both.addWidget(picture, 7)
