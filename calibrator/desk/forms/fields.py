@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import date
 
-from PySide6.QtCore import QDate, QLocale, Qt, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtCore import QDate, QEvent, QLocale, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.clock import figures_month_first
@@ -18,6 +18,7 @@ from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.stray_keys import SteadyLine
 
 LONGEST_NAME = 60
+_STEPS: dict[int, int] = {Qt.Key.Key_Down: 1, Qt.Key.Key_Right: 1, Qt.Key.Key_Up: -1, Qt.Key.Key_Left: -1}
 
 
 class Captioned(QWidget):
@@ -106,7 +107,8 @@ class Suggestions(QWidget):
     """Usual values to choose from with one press, in rows of `in_a_row` where that is given.
 
     The Tab key reaches them right after their own field, `after`, while that is blank: from one that was typed in, it
-    goes on to the next figure.
+    goes on to the next figure. The Down key reaches them always, the arrow keys go through them, and Up from the first
+    one back to the field.
     """
 
     chosen = Signal(str)
@@ -119,16 +121,40 @@ class Suggestions(QWidget):
         self._rows.setSpacing(0)
         self._rows.setColumnStretch(1, 1)
         self._caption = caption
+        self._made: list[QPushButton] = []
         after.textChanged.connect(self._take_turn_while_blank)
+        after.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """The arrow keys between the field and what is offered; the field tells of them where it is read aloud."""
+        if watched is self._after and event.type() == QEvent.Type.FocusIn:
+            self._tell_the_key()  # what is said beneath the field takes the place of what was told before
+        if not isinstance(event, QKeyEvent) or event.type() != QEvent.Type.KeyPress:
+            return False
+        places: list[QWidget] = [self._after, *self._made]
+        at = next((at for at, place in enumerate(places) if place is watched), 0)
+        step = _STEPS.get(event.key(), 0) if at or event.key() == Qt.Key.Key_Down else 0
+        if not step or not self._made:
+            return False
+        places[min(at + step, len(places) - 1)].setFocus(Qt.FocusReason.OtherFocusReason)
+        return True
+
+    def _tell_the_key(self) -> None:
+        told, key = self._after.accessibleDescription(), self.tr("The Down key goes to what is often chosen.")
+        if self._made and key not in told:
+            self._after.setAccessibleDescription(f"{told} {key}".strip())
 
     def offer(self, texts: Sequence[str]) -> None:
         """Offer these instead."""
         clear(self._rows)
         self._rows.addWidget(label(self._caption, "quiet", wrap=False), 0, 0)
+        self._made = []
         before: QWidget = self._after
         for at, text in enumerate(texts):
             made = button(text, self._pressed, "link")
             made.setAccessibleName(f"{self._caption} {text}")
+            made.installEventFilter(self)
+            self._made.append(made)
             down, across = divmod(at, self._in_a_row or len(texts))
             if across == 0:
                 line = row(None, spacing=0)
@@ -137,9 +163,10 @@ class Suggestions(QWidget):
             QWidget.setTabOrder(before, made)
             before = made
         self._take_turn_while_blank(self._after.text())
+        self._tell_the_key()
 
     def _take_turn_while_blank(self, text: str) -> None:
-        for made in self.findChildren(QPushButton):
+        for made in self._made:
             made.setFocusPolicy(Qt.FocusPolicy.ClickFocus if text else Qt.FocusPolicy.StrongFocus)
 
     def _pressed(self) -> None:
