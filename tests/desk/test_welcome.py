@@ -400,6 +400,37 @@ def check_paper(qtbot: QtBot, empty_desk: Desk, metric: bool, paper: Paper) -> N
     assert [farm.paper for farm in empty_desk.records.every(Farm)] == [paper]
 
 
+def test_the_down_key_comes_to_what_is_often_typed_in_a_field_that_is_filled_too(
+    qtbot: QtBot, page: WelcomePage
+) -> None:
+    add_farm(qtbot, page)
+    form = page.scale_form
+    qtbot.waitUntil(lambda: all(chip.isVisible() for chip in form.steps.findChildren(QPushButton)))
+    line, chips = form.step.line, form.steps.findChildren(QPushButton)
+    type_in(qtbot, line, "5 g")
+    form.capacity.line.setFocus()
+    line.setFocus()
+    assert "Down key" in line.accessibleDescription()
+    qtbot.keyClick(line, Qt.Key.Key_Down)
+    assert chips[0].hasFocus()
+    for key, there in ((Qt.Key.Key_Right, 1), (Qt.Key.Key_Left, 0), (Qt.Key.Key_Down, 1)):
+        qtbot.keyClick(QApplication.focusWidget(), key)
+        assert chips[there].hasFocus()
+    qtbot.keyClick(chips[1], Qt.Key.Key_Space)
+    assert line.text() == chips[1].text()
+    for chip in (chips[1], chips[0]):
+        qtbot.keyClick(chip, Qt.Key.Key_Up)
+    assert line.hasFocus()
+    assert all(chip.focusPolicy() is Qt.FocusPolicy.ClickFocus for chip in chips)  # Tab goes on to the next figure
+
+
+def test_the_language_that_paper_will_have_is_told_beside_that_of_the_screen(qtbot: QtBot, empty_desk: Desk) -> None:
+    told = "Paper comes in it too; Set-up has a choice for paper."
+    assert opened(qtbot, empty_desk).farm_step.language.message == told
+    empty_desk.settings.keep(paper_languages=("es",))  # chosen apart
+    assert opened(qtbot, empty_desk).farm_step.language.message == ""
+
+
 def test_another_language_stays_at_the_step_where_it_was_chosen(qtbot: QtBot, empty_desk: Desk) -> None:
     """The farm was kept already, so the window made anew went on with the scale."""
     page = opened(qtbot, empty_desk)

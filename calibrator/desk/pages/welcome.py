@@ -24,7 +24,7 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sample import open_sample_season
 from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
-from calibrator.desk.tongues import thinks_metric, usual_currency, usual_paper
+from calibrator.desk.tongues import PAPER_LANGUAGES, thinks_metric, usual_currency, usual_paper
 from calibrator.desk.widgets.drawing import Drawing
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.side_by_side import SideBySide
@@ -63,6 +63,8 @@ class FarmStep(QWidget):
         self.setLayout(layout)
 
     def load(self, farm: Farm | None) -> None:
+        if self.desk.settings.now.paper_languages not in PAPER_LANGUAGES:
+            self.language.say(self.tr("Paper comes in it too; Set-up has a choice for paper."))
         carried, self.desk.carried = self.desk.carried, None
         if isinstance(carried, Farm):
             farm = carried
