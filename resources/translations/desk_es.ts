@@ -1345,6 +1345,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Los números se muestran en</translation>
     </message>
     <message>
+        <source>Paper comes in it too; Set-up has a choice for paper.</source>
+        <translation>El papel sale en el mismo; en Ajustes se elige otro.</translation>
+    </message>
+    <message>
         <source>Weigh every new lot</source>
         <translation>Pesar cada lote nuevo</translation>
     </message>
@@ -11348,6 +11352,13 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Other advice sees it only above {other} mOsm/kg.</source>
         <translation>Otras fuentes solo lo ven por encima de {other} mOsm/kg.</translation>
+    </message>
+</context>
+<context>
+    <name>Suggestions</name>
+    <message>
+        <source>The Down key goes to what is often chosen.</source>
+        <translation>La tecla Abajo lleva a lo que se elige a menudo.</translation>
     </message>
 </context>
 <context>
