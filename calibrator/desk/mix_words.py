@@ -16,7 +16,7 @@ from calibrator.science.mixing import Powder
 from calibrator.science.refractometer import Doubt
 from calibrator.science.scoops import ScoopCount
 from calibrator.science.solids import WHOLE_MILK_INTERCEPT_PCT, WHOLE_MILK_SLOPE, Solids, SolidsFrom, as_dry_matter
-from calibrator.units import HUNDREDTH_OZ_G, show_mass, show_percent, show_temperature, show_volume
+from calibrator.units import HUNDREDTH_OZ_G, show_mass, show_number, show_percent, show_temperature, show_volume
 
 translate = QCoreApplication.translate
 OF_RULES = (SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
@@ -32,7 +32,7 @@ def percent(share: float, digits: int = 1) -> str:
 
 def number(value: float, digits: int = 1) -> str:
     """A plain number, such as degrees Brix."""
-    return show_percent(value, digits, decimal_comma=decimal_comma()).removesuffix(" %")
+    return show_number(value, digits, decimal_comma=decimal_comma())
 
 
 def mass(mass_g: float, system: UnitSystem, resolution_g: float = 0.0) -> str:

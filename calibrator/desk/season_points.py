@@ -6,12 +6,10 @@ from collections.abc import Sequence
 
 from calibrator.desk.findings import read, work_out
 from calibrator.desk.lessons import experience
-from calibrator.model import Scoop, SeasonLot, UnitSystem, WeighIn
+from calibrator.model import Scoop, SeasonLot, WeighIn
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLine, old_line
-from calibrator.units import Kind
-from calibrator.units import read as read_typed
 
 
 def last_two(lots: Sequence[SeasonLot]) -> tuple[SeasonLot, SeasonLot] | None:
@@ -53,14 +51,3 @@ def with_line_of(records: Records, before: SeasonLot, last: SeasonLot, tolerance
         )
     except CannotCompute:
         return None
-
-
-def in_unit(g_per_ml: float, system: UnitSystem) -> float:
-    """A density for the picture: ounces in a quart, or grams in a millilitre."""
-    if system is UnitSystem.METRIC:
-        return g_per_ml
-    quart, ounce = (read_typed(text, kind, system).value for text, kind in _FARM_UNITS)
-    return g_per_ml * quart / ounce
-
-
-_FARM_UNITS = (("1 qt", Kind.VOLUME), ("1 oz", Kind.MASS))

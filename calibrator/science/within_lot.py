@@ -8,7 +8,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import replace
 from enum import StrEnum
+
+import numpy as np
 
 from calibrator.science.charts import running_means_from_first
 from calibrator.science.compare import t_tails
@@ -94,8 +97,6 @@ def inside_lot(
 
 
 def _told(made: InsideLot, values: list[float], sds: list[float], df: float) -> InsideLot:
-    from dataclasses import replace
-
     if len(values) < LEAST_BAGS:
         return replace(made, told=Inside.TOO_FEW)
     jump = _jump(values, sds, df)
@@ -149,8 +150,6 @@ def _u(sds: Sequence[float]) -> float:
 
 
 def _drift(values: list[float], sds: list[float], df: float) -> _Candidate:
-    import numpy as np
-
     place = np.arange(len(values), dtype=float)
     middle = place - place.mean()
     slope = fit(np.column_stack([np.ones_like(place), middle]), np.asarray(values)).coefficients[1]

@@ -11,11 +11,11 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.season.facts import DayOf, day_of, days_of
 from calibrator.desk.season.lots_plot import PlotLots, Tag
 from calibrator.desk.season.words import SHOWN_STATES, lot_words
-from calibrator.desk.season_points import in_unit
 from calibrator.desk.words import state_words
 from calibrator.model import LotPoints, UnitSystem
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, LotChart
 from calibrator.science.season_findings import Finding, OutOfLine
+from calibrator.units import density_unit
 
 MOST_TAGS = 40
 SAME_DAY = 0.6  # of a day is what lots of one day are spread over, so that none hides another
@@ -34,7 +34,7 @@ def plot_lots(
     days = np.asarray([np.nan if day is None else day.toordinal() for day in days_of(lots, of)])
     order = np.argsort(days, kind="stable")[: np.count_nonzero(np.isfinite(days))]  # those without a day come last
     days = days[order]
-    unit, places, keys = in_unit(1.0, system), order.tolist(), lots.column("lot_id")
+    unit, places, keys = density_unit(system)[1], order.tolist(), lots.column("lot_id")
 
     numbers = lots.column("lot_number")
 
