@@ -7,7 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.counted import counted
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings
-from calibrator.desk.mix_words import percent, verdict_words, volume, way_name
+from calibrator.desk.mix_words import percent, stir_words, verdict_words, volume, way_name
 from calibrator.model import UnitSystem
 from calibrator.science.check import Verdict
 from calibrator.science.other_batch import instruments
@@ -64,7 +64,7 @@ def look_words(found: MixFindings) -> str:
     look = [
         translate("MixOdds", "whether “Batch for” and “Calves” are those of this batch"),
         translate("MixWords", "read the volume again"),
-        translate("MixWords", "stir to the bottom and read three fresh drops"),
+        stir_words(found),
     ]
     if not found.at_odds_checked:
         look.insert(0, translate("MixWords", "check the instrument in plain water"))

@@ -33,7 +33,7 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
     aim = Aim(check.target_share, check.tolerance_share)
     found = work_out(batch, check.readings, aim, tools, check.at)
     if found.batch_doubted:
-        return translate("MixWords", "First read volume and drops again, and look whose batch it was.")
+        return translate("MixWords", "First read it again, the volume too, and look whose batch it was.")
     if found.correction is None:
         return ""
     step_g, looked = then.powder.resolution_g, found.at_odds
@@ -42,5 +42,5 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
     if found.at_odds:
         text = translate("MixWords", "To put it right, but only once both ways agree: {fix}")
         if found.odds_of_volume:
-            text = translate("MixWords", "To put it right, but only if fresh drops read the same: {fix}")
+            text = translate("MixWords", "To put it right, but only if it reads the same once more: {fix}")
     return text.format(fix=" ".join(lines))

@@ -8,6 +8,7 @@ from calibrator.desk.mix_checks import MixFindings, RightReading
 from calibrator.desk.needs import STRONG, THIN, leans
 from calibrator.desk.parts import Tone
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.table_words import number_text
 from calibrator.model import FillWay, InstrumentKind, MixCheck, UnitSystem
 from calibrator.science.causes import Cause, Fits, Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell
@@ -146,13 +147,13 @@ def conflict_words(found: MixFindings) -> str:
     if instrument.share < volume_.share:
         return translate(
             "MixWords",
-            "But the volume does not agree. Likeliest: too little powder went in, or it is not stirred in yet. First "
-            "stir to the bottom and read again.",
+            "The volume does not bear that out, but it sees only water, never powder. Likeliest: too little powder "
+            "went in, or it is not stirred in yet. First stir to the bottom and read again.",
         )
     return translate(
         "MixWords",
-        "But the volume does not agree. Likeliest: too much powder went in, or it is not stirred in yet. First stir "
-        "to the bottom and read again.",
+        "The volume does not bear that out, but it sees only water, never powder. Likeliest: too much powder went in, "
+        "or it is not stirred in yet. First stir to the bottom and read again.",
     )
 
 
@@ -169,7 +170,7 @@ def odds_words(found: MixFindings) -> str:
     by = translate("MixWords", "{solids} by {way}")
     one, other = (by.format(solids=percent(way.share), way=way_name(way.way)) for way in found.at_odds_ways)
     if found.odds_of_volume:
-        return _odds_of_volume(one, other, found.at_odds_checked)
+        return _odds_of_volume(one, other, found)
     if found.at_odds_checked:
         text = translate(
             "MixWords", "Two instruments disagree ({one}; {other}). Read with both again before you add anything."
@@ -182,14 +183,21 @@ def odds_words(found: MixFindings) -> str:
     return text.format(one=one, other=other)
 
 
-def _odds_of_volume(one: str, other: str, checked: bool) -> str:
+def stir_words(found: MixFindings) -> str:
+    """To stir and read anew, with the instrument that is at odds with the volume."""
+    if found.at_odds_ways[0].way in (SolidsFrom.HYDROMETER, SolidsFrom.JUG):
+        return translate("MixWords", "stir to the bottom and read again")
+    return translate("MixWords", "stir to the bottom and read three fresh drops")
+
+
+def _odds_of_volume(one: str, other: str, found: MixFindings) -> str:
     text = translate(
         "MixWords",
         "Two ways disagree ({one}; {other}). The volume takes it that the powder went in as on the chart: too little "
         "or too much powder it cannot see. Before you add anything:",
     )
     look = [
-        translate("MixWords", "stir to the bottom and read three fresh drops"),
+        stir_words(found),
         translate("MixWords", "read the volume again"),
         translate(
             "MixWords",
@@ -197,7 +205,7 @@ def _odds_of_volume(one: str, other: str, checked: bool) -> str:
             "before",
         ),
     ]
-    if not checked:
+    if not found.at_odds_checked:
         look.insert(0, translate("MixWords", "check the instrument in plain water"))
     return "\n".join([text.format(one=one, other=other), *(f"{n}. {what}" for n, what in enumerate(look, start=1))])
 
@@ -205,7 +213,7 @@ def _odds_of_volume(one: str, other: str, checked: bool) -> str:
 def when_words(found: MixFindings) -> str:
     """When a correction may be carried out though two ways disagree."""
     if found.odds_of_volume:
-        return translate("MixWords", "If the drops then read the same, the powder was wrong. Only then:")
+        return translate("MixWords", "If it then reads the same, the powder was wrong. Only then:")
     return translate("MixWords", "Only once both agree:")
 
 
@@ -564,15 +572,23 @@ def _powder_words(found: Correction, scoops: ScoopCount | None, system: UnitSyst
     text = translate(
         "MixWords", "Add {weight} of powder, weighed, and mix it in. By the scoop: {scoops}, that is {total}."
     )
-    return text.format(weight=weight, scoops=count_words(scoops), total=mass(scoops.total_g, system, step_g))
+    return text.format(
+        weight=weight, scoops=count_words(scoops, system, step_g), total=mass(scoops.total_g, system, step_g)
+    )
 
 
-def count_words(scoops: ScoopCount) -> str:
-    """Scoopfuls with how they are filled: "2 × Red scoop to the line"."""
+def count_words(scoops: ScoopCount, system: UnitSystem, step_g: float) -> str:
+    """Scoopfuls with how they are filled, and to which line where the label has several: "2 × Red scoop to the line"."""
     how = {
         FillWay.LEVEL: translate("MixWords", "{count} × {scoop} struck level"),
         FillWay.TO_MARK: translate("MixWords", "{count} × {scoop} to the line"),
         FillWay.TAPPED: translate("MixWords", "{count} × {scoop} tapped"),
     }
-    pieces = [how[way.way].format(count=number(n, 0), scoop=way.name) for way, n in scoops.parts]
+    to_named = translate("MixWords", "{count} × {scoop} to the {mass} line")
+    pieces = (
+        (to_named if way.line_g else how[way.way]).format(
+            count=number_text(n), scoop=way.name, mass=mass(way.line_g, system, step_g)
+        )
+        for way, n in scoops.parts
+    )
     return " + ".join(pieces)

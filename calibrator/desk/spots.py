@@ -47,7 +47,8 @@ class SpotFindings:
     """A mark after the spot fills. Masses are of a whole feeding, g; `odd` flags the newest spot fill.
 
     `judged` is what the verdict rests on: fills to the line, or the line by the level fills; `volume_ml` is that of
-    the scoop. `bags` is what each spot fill says of its own bag, the newest last.
+    the scoop. `bags` is what each spot fill says of its own bag, the newest last; `taken_off_g` is what the newest was
+    lessened by for the scale's error.
     """
 
     verdict: OldLineVerdict
@@ -63,6 +64,7 @@ class SpotFindings:
     judged: LineCheck | OldLine
     volume_ml: float
     bags: tuple[OneBag, ...]
+    taken_off_g: float
 
     @property
     def bag(self) -> OneBag:
@@ -149,6 +151,7 @@ def spot_findings(facts: SpotFacts, signed: SignOff, mark: Mark) -> SpotFindings
         judged=judged,
         volume_ml=known.scoop.volume_ml,
         bags=tuple(_of_its_bag(known, fill, found.level, signed, mark) for fill in known.fills[-len(spots) :]),
+        taken_off_g=spots[-1].mass_g - findings.corrected_g(known, spots[-1].mass_g),
     )
 
 

@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
+from calibrator.desk.mix_words import count_words
 from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark
@@ -18,6 +19,7 @@ from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.workings import level_workings
 from calibrator.model import FillWay, Lot, Scale, Scoop, SpotFill, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.mark import LineVerdict, OldLineVerdict, fill_line
+from calibrator.science.scoopfuls import ScoopCount, ScoopWay
 
 ALIKE_G = (331.0, 333.0, 330.0, 332.0, 334.0, 331.0, 332.0, 333.0)
 APART_G = (322.0, 324.0, 338.0, 340.0, 329.0, 331.0, 335.0, 337.0)  # bags differ by 2 %
@@ -391,3 +393,16 @@ def test_beside_an_odd_fill_nobody_is_sent_on(desk: Desk, lot: Lot) -> None:
     assert told == "First decide about the fill that lies far from the others."
     guide.strike(guide.fills_of(FillWay.LEVEL)[-1].id, "typed wrong")
     assert "First decide" not in words.advice_words(guide.findings.level or level, guide, UnitSystem.METRIC)[0]
+
+
+def test_half_a_scoopful_of_a_correction_is_told_as_half() -> None:
+    """3 1/2 to the line weigh 982 g; "4" beside that weight would be 14 % too much powder."""
+    way = ScoopWay("s", "Blue scoop", FillWay.TO_MARK, 280.5)
+    count = ScoopCount(((way, 3.5),), 4, 981.75, 18.75, 0.02, 8.0)
+    assert count_words(count, UnitSystem.METRIC, 1.0) == "3 1/2 × Blue scoop to the line"
+
+
+def test_a_correction_says_to_which_line_where_the_label_has_several() -> None:
+    way = ScoopWay("s", "Blue scoop", FillWay.TO_MARK, 419.0, line_g=420.0)
+    count = ScoopCount(((way, 2),), 2, 838.0, 8.0, 0.01, 8.0)
+    assert count_words(count, UnitSystem.METRIC, 1.0) == "2 × Blue scoop to the 420 g line"

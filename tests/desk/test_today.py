@@ -500,6 +500,7 @@ def test_a_spot_fill_is_corrected_for_the_scale_as_the_fills_before_it_were(page
     take_spot(page.spot_card, "289.0 g")
     found = spot_findings(read_spots(yard.records, signed), signed, mark)
     assert found is not None
+    assert "(0.20 oz taken off for the scale)." in page.spot_card.bag.text()
     assert found.bag.feeding_g == pytest.approx(289.0 * 500 / 510)  # in proportion to the load
 
 

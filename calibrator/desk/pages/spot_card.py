@@ -39,6 +39,7 @@ from calibrator.desk.spots import (
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.scale_unit import doubted, meant_words
+from calibrator.desk.weigh_in.words import corrected_words
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import (
@@ -396,6 +397,8 @@ class SpotCard(QFrame):
             text = self.tr("This bag: {mass}, {off} more than {target}.")
             several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} more than {target}.")
         text = several if mark.full_scoops else text
+        if found.taken_off_g:
+            text = f"{text.removesuffix('.')} ({corrected_words(found.taken_off_g, self.desk.system)})."
         mass, target = self._mass(bag.feeding_g), self._mass(mark.target_mass_g)
         if self._newest is not None and isclose(bag.feeding_g, self._newest.mass_g):
             mass = self._as_typed(self._newest)  # the share beside it is of what was typed, to its last digit

@@ -70,7 +70,7 @@ def rows_of(facts: SeasonFacts, first: int, second: int) -> list[tuple[str, str,
 
 def _corrected(level: LevelResult | None, system: UnitSystem) -> str:
     """What was taken off or added for the scale's error; blank where nothing was."""
-    return corrected_words(level, system) if level is not None and level.taken_off_g else ""
+    return corrected_words(level.taken_off_g, system) if level is not None and level.taken_off_g else ""
 
 
 def _line(lot: SeasonLot, system: UnitSystem) -> str:

@@ -119,17 +119,17 @@ def mean_of_words(result: LevelResult, system: UnitSystem, before: str = "") -> 
     if before:
         words = translate("WeighInWords", "mean of {bags}, {fills}, {before}")
     told = words.format(fills=weighed_words(result), bags=counted.bags(result.bags), before=before)
-    return f"{told}, {corrected_words(result, system)}" if result.taken_off_g else told
+    return f"{told}, {corrected_words(result.taken_off_g, system)}" if result.taken_off_g else told
 
 
-def corrected_words(result: LevelResult, system: UnitSystem) -> str:
+def corrected_words(taken_off_g: float, system: UnitSystem) -> str:
     """What was added or taken off for the scale's error: without it a mean could lie beyond all that is listed."""
     words = (
         translate("WeighInWords", "{mass} taken off for the scale")
-        if result.taken_off_g > 0
+        if taken_off_g > 0
         else translate("WeighInWords", "{mass} added for the scale")
     )
-    return words.format(mass=shown.fine_mass(abs(result.taken_off_g), system))
+    return words.format(mass=shown.fine_mass(abs(taken_off_g), system))
 
 
 def still_planned_words(result: LevelResult | None, guide: Guide) -> str:

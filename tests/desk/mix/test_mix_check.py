@@ -290,7 +290,7 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     type_in(qtbot, panel.readings.volume.line, f"{batch.mix.volume_ml / 1000:.1f} L")
     assert panel.found.odds_of_volume
     assert panel.verdict.today.isVisible()
-    assert "But the volume does not agree. Likeliest: too " in panel.verdict.today.text()
+    assert "it sees only water, never powder. Likeliest: too " in panel.verdict.today.text()
     causes = panel.verdict.causes.text()
     assert "3 scoopfuls too few" in causes
     adds = panel.found.correction_scoops

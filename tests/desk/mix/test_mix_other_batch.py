@@ -137,7 +137,7 @@ def test_a_check_kept_before_it_was_said_whose_batch_it_is_tells_no_amount_later
     told = put_right_words(
         herd.records, herd.farm, standing(herd.records, herd.farm), read_tools(herd.records, herd.farm), check
     )
-    assert told == "First read volume and drops again, and look whose batch it was."
+    assert told == "First read it again, the volume too, and look whose batch it was."
 
 
 def test_the_next_check_is_told_whose_it_is_taken_for(qtbot: QtBot, page: MixCheckPage) -> None:
