@@ -578,7 +578,7 @@ def _powder_words(found: Correction, scoops: ScoopCount | None, system: UnitSyst
 
 
 def count_words(scoops: ScoopCount, system: UnitSystem, step_g: float) -> str:
-    """Scoopfuls with how they are filled, and to which line where the label has several: "2 × Red scoop to the line"."""
+    """Scoopfuls with how they are filled, to which line where the label has several: "2 × Red scoop to the line"."""
     how = {
         FillWay.LEVEL: translate("MixWords", "{count} × {scoop} struck level"),
         FillWay.TO_MARK: translate("MixWords", "{count} × {scoop} to the line"),

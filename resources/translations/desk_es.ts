@@ -2770,7 +2770,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Read again after it was put right: {count}. Such a check counts neither in the running mean nor for who mixed.</source>
-        <translation>Medidas otra vez después de corregirlas: {count}. Esas revisiones no cuentan ni en el promedio móvil ni para quien preparó.</translation>
+        <translation>Medidas otra vez después de corregirlas: {count}. Esas revisiones no cuentan ni en el promedio móvil ni para quien mezcló.</translation>
     </message>
     <message>
         <source>On average off target: {feeders}.</source>
@@ -5823,8 +5823,24 @@ entre {low} y {high}
         <translation>Escriba las gotas de la primera cubeta, mejor tres: el resultado llega enseguida.</translation>
     </message>
     <message>
+        <source>The volume does not bear that out, but it sees only water, never powder. Likeliest: too little powder went in, or it is not stirred in yet. First stir to the bottom and read again.</source>
+        <translation>El volumen no lo confirma, pero solo ve el agua, nunca el polvo. Lo más probable: entró muy poco polvo, o falta revolver. Primero revuelva hasta el fondo y lea otra vez.</translation>
+    </message>
+    <message>
+        <source>The volume does not bear that out, but it sees only water, never powder. Likeliest: too much powder went in, or it is not stirred in yet. First stir to the bottom and read again.</source>
+        <translation>El volumen no lo confirma, pero solo ve el agua, nunca el polvo. Lo más probable: entró demasiado polvo, o falta revolver. Primero revuelva hasta el fondo y lea otra vez.</translation>
+    </message>
+    <message>
         <source>{solids} by {way}</source>
         <translation>{solids} por {way}</translation>
+    </message>
+    <message>
+        <source>stir to the bottom and read again</source>
+        <translation>remueva hasta el fondo y lea otra vez</translation>
+    </message>
+    <message>
+        <source>If it then reads the same, the powder was wrong. Only then:</source>
+        <translation>Si vuelve a dar lo mismo, el polvo no fue el debido. Solo entonces:</translation>
     </message>
     <message>
         <source>Too little powder</source>
@@ -5967,14 +5983,6 @@ entre {low} y {high}
         <translation>Pero el instrumento no concuerda con el volumen. Primero revuelva hasta el fondo y lea otra vez los dos.</translation>
     </message>
     <message>
-        <source>But the volume does not agree. Likeliest: too little powder went in, or it is not stirred in yet. First stir to the bottom and read again.</source>
-        <translation>Pero el volumen no concuerda. Lo más probable: entró muy poco polvo, o falta revolver. Primero revuelva hasta el fondo y lea otra vez.</translation>
-    </message>
-    <message>
-        <source>But the volume does not agree. Likeliest: too much powder went in, or it is not stirred in yet. First stir to the bottom and read again.</source>
-        <translation>Pero el volumen no concuerda. Lo más probable: entró demasiado polvo, o falta revolver. Primero revuelva hasta el fondo y lea otra vez.</translation>
-    </message>
-    <message>
         <source>stir to the bottom and read three fresh drops</source>
         <translation>remueva hasta el fondo y lea tres gotas nuevas</translation>
     </message>
@@ -5989,10 +5997,6 @@ entre {low} y {high}
     <message>
         <source>check the instrument in plain water</source>
         <translation>revise el instrumento en agua sola</translation>
-    </message>
-    <message>
-        <source>If the drops then read the same, the powder was wrong. Only then:</source>
-        <translation>Si las gotas vuelven a dar lo mismo, el polvo no fue el debido. Solo entonces:</translation>
     </message>
     <message>
         <source>Only once both agree:</source>
@@ -6231,6 +6235,10 @@ entre {low} y {high}
         <translation>{count} × {scoop} golpeada</translation>
     </message>
     <message>
+        <source>{count} × {scoop} to the {mass} line</source>
+        <translation>{count} × {scoop} hasta la línea de {mass}</translation>
+    </message>
+    <message>
         <source>{temperatures} (95 %).</source>
         <translation>{temperatures} (95 %).</translation>
     </message>
@@ -6287,8 +6295,8 @@ entre {low} y {high}
         <translation>Tan desviado no es de fiar: ajústelo o cámbielo.</translation>
     </message>
     <message>
-        <source>First read volume and drops again, and look whose batch it was.</source>
-        <translation>Primero lea otra vez el volumen y las gotas, y vea de quién era la tanda.</translation>
+        <source>First read it again, the volume too, and look whose batch it was.</source>
+        <translation>Primero lea otra vez, también el volumen, y vea de quién era la tanda.</translation>
     </message>
     <message>
         <source>To put it right: {fix}</source>
@@ -6299,8 +6307,8 @@ entre {low} y {high}
         <translation>Para corregirlo, pero solo cuando las dos lecturas concuerden: {fix}</translation>
     </message>
     <message>
-        <source>To put it right, but only if fresh drops read the same: {fix}</source>
-        <translation>Para corregirlo, pero solo si unas gotas nuevas dan lo mismo: {fix}</translation>
+        <source>To put it right, but only if it reads the same once more: {fix}</source>
+        <translation>Para corregirlo, pero solo si vuelve a dar lo mismo: {fix}</translation>
     </message>
 </context>
 <context>
