@@ -36,6 +36,7 @@ from calibrator.science.plausible import (
     digits_swapped,
     likeliest,
     over_level,
+    scoopfuls_meant,
     usual_g,
     weight_doubt,
     whole_feeding,
@@ -178,6 +179,16 @@ def swapped(known: Known, way: FillWay, sent: Collection[str]) -> tuple[Fill, Fi
         others_g = median(each.mass_g / each.scoopfuls for each in counted if each is not fill) * fill.scoopfuls
         if meant := digits_swapped(fill.typed, fill.mass_g, others_g):
             return fill, replace(fill, typed=meant[0], mass_g=meant[1])
+    return None
+
+
+def miscounted(known: Known, way: FillWay) -> tuple[Fill, int] | None:
+    """The newest fill that is likely of another number of scoopfuls than told, and of how many."""
+    counted = [fill for fill in fills_of(known, way) if fill.counts]
+    for fill in reversed(counted if len(counted) > 1 else []):
+        others_g = median(each.mass_g / each.scoopfuls for each in counted if each is not fill)
+        if meant := scoopfuls_meant(fill.mass_g, fill.scoopfuls, others_g):
+            return fill, meant
     return None
 
 

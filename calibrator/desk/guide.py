@@ -270,6 +270,10 @@ class Guide:
         were `sent` by the scale itself, by their ids."""
         return finding.swapped(self.known, way, sent)
 
+    def miscounted(self, way: FillWay) -> tuple[Fill, int] | None:
+        """A fill that is likely of another number of scoopfuls than told, and of how many."""
+        return finding.miscounted(self.known, way)
+
     def missing(self, step: Step) -> tuple[Missing, ...]:
         """What a step still lacks before the one after it can be opened."""
         w = self.weigh_in

@@ -95,6 +95,8 @@ SWAPPED_OFF_SHARE = 0.07
 SWAPPED_NEAR_SHARE = 0.02
 """A weight so far off the others, while with two digits the other way round it would be so near them, was rather typed
 wrong than filled wrong: common practice, no source."""
+MISCOUNTED_OFF_SHARE = 0.25
+"""So far off the others a weight is rather of another number of scoopfuls: common practice, no source."""
 _ONE_NUMBER = re.compile(r"\D*(\d+(?:[.,]\d+)?)\D*", re.ASCII)
 
 
@@ -114,6 +116,19 @@ def digits_swapped(typed: str, mass_g: float, others_g: float) -> tuple[str, flo
         if abs(meant_g / others_g - 1) <= SWAPPED_NEAR_SHARE:
             return turned, meant_g
     return None
+
+
+def scoopfuls_meant(mass_g: float, scoopfuls: int, others_each_g: float) -> int | None:
+    """How many scoopfuls a weight of `mass_g`, told as of so many, likelier is of, where others weigh `others_each_g`
+    each, g: 2 for 23.7 oz told as one beside 11.8 oz. None where it is near enough to what is told, or to no number.
+
+    Raises CannotCompute unless both weights are above zero.
+    """
+    seen = positive(mass_g, "The weight") / positive(others_each_g, "The weight of a scoopful")
+    meant = round(seen)
+    if meant in (0, scoopfuls) or abs(seen / scoopfuls - 1) < MISCOUNTED_OFF_SHARE:
+        return None
+    return meant if abs(seen / meant - 1) <= SWAPPED_OFF_SHARE else None
 
 
 def _number(text: str) -> float:

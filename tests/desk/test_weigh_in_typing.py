@@ -509,6 +509,21 @@ def test_a_weight_with_two_digits_the_other_way_round_is_asked_about_beside_its_
     assert not view._odd.isVisible()
 
 
+def test_two_scoopfuls_told_as_one_are_asked_about_beside_their_row(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    enter("11.8")
+    enter("23.7")
+    told = view._odd.text().replace("\u00a0", " ")
+    assert told.startswith("23.7 oz looks like 2 scoopfuls. If so, strike it out")
+    assert view._table.index(0, REMARK).data() == "look again"
+    page.guide.strike(page.guide.fills_of(FillWay.LEVEL)[1].id, "typed wrong")
+    page.guide.add_fill(FillWay.LEVEL, 2, 11.7 * 28.349523125, "11.7 oz", scoopfuls=2)
+    view.refresh(page.guide, fresh=False)
+    told = view._odd.text().replace("\u00a0", " ")
+    assert told.startswith("11.7 oz looks like 1 scoopful.")
+
+
 def test_an_odd_fill_is_marked_as_soon_as_it_is_typed(window: Window) -> None:
     """The first one of its bag, before anything else from that bag is weighed."""
     for before, odd in ((("11.6", "11.7"), "13.9"), (("11.6", "11.7", "11.8", "11.6"), "9.6")):

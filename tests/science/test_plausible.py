@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from calibrator.science.errors import CannotCompute
-from calibrator.science.plausible import digits_swapped, likeliest, whole_feeding
+from calibrator.science.plausible import digits_swapped, likeliest, scoopfuls_meant, whole_feeding
 
 
 @pytest.mark.parametrize(
@@ -67,3 +67,19 @@ def test_what_was_meant_is_told_as_it_was_typed() -> None:
 def test_a_weight_of_nothing_has_no_digits_to_swap() -> None:
     with pytest.raises(CannotCompute):
         digits_swapped("336 g", 336.0, 0.0)
+
+
+@pytest.mark.parametrize(
+    ("mass_g", "scoopfuls", "meant"),
+    [
+        (672.0, 1, 2),
+        (331.0, 2, 1),
+        (1000.0, 2, 3),
+        (336.0, 1, None),
+        (668.0, 2, None),
+        (400.0, 1, None),
+        (500.0, 1, None),
+    ],
+)
+def test_a_weight_that_others_weigh_times_a_whole_number(mass_g: float, scoopfuls: int, meant: int | None) -> None:
+    assert scoopfuls_meant(mass_g, scoopfuls, 334.0) == meant

@@ -33,7 +33,7 @@ from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
 from calibrator.desk.weigh_in.scale_unit import doubted, meant_words, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
-from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_words, swapped_words
+from calibrator.desk.weigh_in.words import doubt_words, miscounted_words, more_fills_advised, odd_words, swapped_words
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.stray_keys import SteadySpin, strays
@@ -110,7 +110,9 @@ class StepFills(StepView):
         self._question.withdraw()
         resolution = guide.scale.resolution_g if guide.scale else None
         swapped = guide.swapped(self._way, self.desk.wire.entered)
-        self._table.show_fills(fills, odd, system, resolution, again=swapped[0].id if swapped else "")
+        miscounted = guide.miscounted(self._way)
+        again = swapped or miscounted
+        self._table.show_fills(fills, odd, system, resolution, again=again[0].id if again else "")
         self._panel.show_findings(guide, system)
         can_come = guide.signed_off is None
         self._listed.setVisible(can_come and not fills)
@@ -122,7 +124,8 @@ class StepFills(StepView):
         if fresh:
             self._weight.set_typed("")  # what stood there, or was said of it, was of the lot before
             self._together.setValue(max(1, guide.findings.scoopfuls_together))
-        told = self._odd_words(fills, odd, swapped, resolution)
+        told = self._slip_words(swapped, miscounted, resolution)
+        told = told or (odd_words(sum(fill.counts for fill in fills)) if odd else "")
         self._odd.setVisible(bool(told))
         self._odd.setText(told)
         more = more_fills_advised(guide, self._way) and not guide.line_should_move
@@ -131,16 +134,17 @@ class StepFills(StepView):
         self._show_stack()
         self._show_wire(self.desk.wire.words)
 
-    def _odd_words(
-        self, fills: list[Fill], odd: frozenset[str], swapped: tuple[Fill, Fill] | None, resolution_g: float | None
+    def _slip_words(
+        self, swapped: tuple[Fill, Fill] | None, miscounted: tuple[Fill, int] | None, resolution_g: float | None
     ) -> str:
-        """What to do about a fill far from the others; blank where none is."""
-        if swapped is None:
-            return odd_words(sum(fill.counts for fill in fills)) if odd else ""
-        weight, meant = (
-            as_typed(fill.mass_g, fill.typed, self.desk.system, resolution_g=resolution_g) for fill in swapped
-        )
-        return swapped_words(weight, meant)
+        """What slip of the hand a fill far from the others looks like; blank where like none."""
+
+        def told(fill: Fill) -> str:
+            return as_typed(fill.mass_g, fill.typed, self.desk.system, resolution_g=resolution_g)
+
+        if swapped is not None:
+            return swapped_words(told(swapped[0]), told(swapped[1]))
+        return miscounted_words(told(miscounted[0]), miscounted[1]) if miscounted is not None else ""
 
     def close_entry(self, signed: bool) -> None:
         """Of what is signed off only the fills and what they came to are left to be looked at."""

@@ -260,14 +260,10 @@ class StepSignOff(StepView):
             text = self.tr("{mean}, between {low} and {high} (95 % interval); {fills} from {bags}")
             level = found.level
             mean, low, high = shown.mass_between(level.mean_g, level.low_g, level.high_g, system)
-            rows.append(
-                (
-                    self.tr("Struck level"),
-                    text.format(
-                        mean=mean, low=low, high=high, fills=words.weighed_words(level), bags=counted.bags(level.bags)
-                    ),
-                )
-            )
+            weighed, bags = words.weighed_words(level), counted.bags(level.bags)
+            told = text.format(mean=mean, low=low, high=high, fills=weighed, bags=bags)
+            corrected = f"; {words.corrected_words(level.taken_off_g, system)}" if level.taken_off_g else ""
+            rows.append((self.tr("Struck level"), f"{told}{corrected}"))
         if found.density:
             density = shown.density(found.density.density_g_per_ml, system, found.density.expanded)
             rows.append((self.tr("Bulk density"), density))

@@ -367,6 +367,16 @@ def swapped_words(weight: str, meant: str) -> str:
     return words.format(weight=unbroken(weight), meant=unbroken(meant))
 
 
+def miscounted_words(weight: str, scoopfuls: int) -> str:
+    """That a weight is likely of another number of scoopfuls than was set."""
+    words = translate(
+        "WeighInWords",
+        "{weight} looks like {scoopfuls}. If so, strike it out, set how many were on the scale, and type it anew; if "
+        "not, let it stand.",
+    )
+    return words.format(weight=unbroken(weight), scoopfuls=counted.scoopfuls(scoopfuls))
+
+
 def unbroken(length: str) -> str:
     """A length that keeps to one line: 1 11/16 in, broken after the 1, would be read as 11/16 in."""
     return length.replace(" ", "\u00a0")
