@@ -1043,12 +1043,15 @@ def test_a_mean_that_is_corrected_for_the_scale_says_so(window: Window) -> None:
     guide = page.guide
     assert guide is not None
     enter("11.6")
+    sign_off = page._views[Step.SIGN_OFF]
+    assert isinstance(sign_off, StepSignOff)
     assert "for the scale" not in view._panel._interval.text()
     for reading, told in (("15.8", "0.15 oz added for the scale"), ("16.2", "0.14 oz taken off for the scale")):
         grams = {name: 28.349523125 * float(text) for name, text in (("nominal", "16"), ("reading", reading))}
         guide.set(check_nominal_g=grams["nominal"], check_reading_g=grams["reading"])
         page.reload()
         assert told in view._panel._interval.text()
+        assert told in dict(sign_off._rows(guide, None))["Struck level"]
         result = guide.findings.level
         assert result is not None
         (weighing, *_rest) = level_workings(guide)
