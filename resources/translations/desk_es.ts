@@ -14217,6 +14217,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Revise {weight}: ¿no será {meant}? Si es así, tache esa llenada y anótela otra vez; si no, déjela.</translation>
     </message>
     <message>
+        <source>{weight} looks like {scoopfuls}. If so, strike it out, set how many were on the scale, and type it anew; if not, let it stand.</source>
+        <translation>{weight} parece de {scoopfuls}. Si es así, táchela, ponga cuántas había en la báscula y escríbala otra vez; si no, déjela.</translation>
+    </message>
+    <message>
         <source>Weigh-in of lot {number}</source>
         <translation>Pesada del lote {number}</translation>
     </message>
