@@ -339,10 +339,14 @@ def _mark(made: SignOff, drawn_mm: float, scoop: Scoop, line: Line, check: LineC
 
 
 def _scale_check(known: Known) -> ScaleCheck | None:
-    w, scale = known.weigh_in, known.scale
-    if scale is None or w.check_nominal_g is None or w.check_reading_g is None:
+    return check_of(known.weigh_in, known.scale) if known.scale is not None else None
+
+
+def check_of(weigh_in: WeighIn, scale: Scale) -> ScaleCheck | None:
+    """What the check weight of a weigh-in said of its scale; None where there was none."""
+    if weigh_in.check_nominal_g is None or weigh_in.check_reading_g is None:
         return None
-    return check_scale(w.check_nominal_g, w.check_reading_g, scale.resolution_g)
+    return check_scale(weigh_in.check_nominal_g, weigh_in.check_reading_g, scale.resolution_g)
 
 
 def corrected_g(known: Known, mass_g: float) -> float:

@@ -38,8 +38,9 @@ MOST_TRIMMED_SHARE = 0.1  # more than this is another feeding: then the powder i
 class LotInUse:
     """The powder that is being fed: what mixing and counting need to know of it.
 
-    `capacity_g` is what the farm's largest scale weighs, 0 where none is known. `own_lines` are the lines that the
-    scoops' labels have for other feedings, each with the feeding that it is for, g.
+    `capacity_g` is what the farm's largest scale weighs, 0 where none is known; `scale_off_share` how much too much the
+    scale of the weigh-in showed its check weight, 0 where it was right or not checked. `own_lines` are the lines that
+    the scoops' labels have for other feedings, each with the feeding that it is for, g.
     """
 
     lot: Lot | None
@@ -49,6 +50,7 @@ class LotInUse:
     resolution_g: float
     capacity_g: float = 0.0
     own_lines: tuple[tuple[float, ScoopWay], ...] = ()
+    scale_off_share: float = 0.0
 
     @property
     def moisture_assumed(self) -> bool:

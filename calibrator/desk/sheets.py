@@ -11,6 +11,7 @@ from datetime import date
 from itertools import zip_longest
 from types import MappingProxyType
 
+from calibrator.desk.findings import check_of
 from calibrator.desk.hung import labelled_lines
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_names import names_on_paper
@@ -30,6 +31,7 @@ from calibrator.model import (
     ScoopRule,
     SignOff,
     Vessel,
+    WeighIn,
 )
 from calibrator.prints.label_facts import same_weight
 from calibrator.records import Records
@@ -170,7 +172,14 @@ def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_o
         for line in labels[s.id]
         if not any(same_line(line.down_wall_mm, mm) for mm in drawn_mm)
     )
-    return LotInUse(known.lot, signed, ways, powder, resolution, capacity_g, own_lines)
+    off_share = _scale_off_share(records, signed, own_scale) if signed and own_scale else 0.0
+    return LotInUse(known.lot, signed, ways, powder, resolution, capacity_g, own_lines, off_share)
+
+
+def _scale_off_share(records: Records, signed: SignOff, scale: Scale) -> float:
+    """How much too much the scale of a weigh-in showed its check weight."""
+    check = check_of(records.find(WeighIn, signed.weigh_in_id), scale)
+    return check.off_share if check else 0.0
 
 
 def _labelled_way(records: Records, signed: SignOff, name: str, line: LabelledLine) -> ScoopWay:

@@ -144,6 +144,26 @@ def _each_words(line: SheetLine, text: str) -> str:
     return translate("TableWords", "{batches} batches of {amount}").format(batches=line.batches, amount=text)
 
 
+def scale_off_text(off_share: float) -> str:
+    """That the scale has to be put right before powder is weighed by it; blank where it was right."""
+    if not off_share:
+        return ""
+    text = (
+        translate(
+            "TableWords",
+            "The scale showed {share} too much at the weigh-in: set it right before powder is weighed by it. The "
+            "scoopfuls are corrected for it.",
+        )
+        if off_share > 0
+        else translate(
+            "TableWords",
+            "The scale showed {share} too little at the weigh-in: set it right before powder is weighed by it. The "
+            "scoopfuls are corrected for it.",
+        )
+    )
+    return text.format(share=show_percent(100 * abs(off_share), decimal_comma=decimal_comma()))
+
+
 def number_text(number: float) -> str:
     """Scoopfuls as they are counted: "3", "3 1/2", "1/4"."""
     whole, rest = divmod(Fraction(number).limit_denominator(100), 1)

@@ -151,4 +151,5 @@ class WallChart:
     cold_below_c: float | None = None
     two_lots: tuple[TwoLots, ...] = ()
     scale_most_g: float = 0.0  # what the scale weighs, its container included; 0 where not known
+    scale_off_share: float = 0.0  # how much too much it showed at the weigh-in; 0 where it was right
     weeks: tuple[Weeks, ...] = ()

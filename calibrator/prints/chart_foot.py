@@ -18,7 +18,7 @@ from calibrator.prints.page import Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet
 from calibrator.science.heat import SCALD_CAUTION_C
 from calibrator.science.scoopfuls import MOST_COUNTABLE
-from calibrator.units import show_mass, show_temperature, show_volume
+from calibrator.units import show_mass, show_percent, show_temperature, show_volume
 from calibrator.units.registry import to_base
 from calibrator.values import dataclass
 
@@ -56,6 +56,9 @@ def cautions(facts: WallChart, tongue: Tongue) -> list[str]:
     if any(row.portions > 1 for row in rows):
         capacity = show_mass(facts.scale_most_g, facts.units)
         told.append(tongue(words.SCALE_MOST).format(capacity=capacity))
+    if facts.scale_off_share:
+        off = words.SCALE_HIGH if facts.scale_off_share > 0 else words.SCALE_LOW
+        told.append(tongue(off).format(share=show_percent(100 * abs(facts.scale_off_share))))
     return [*told, tongue(words.FOLLOW_LABEL), tongue(words.DUST)]
 
 

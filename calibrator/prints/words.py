@@ -86,6 +86,12 @@ BETTER_WEIGH = QT_TRANSLATE_NOOP("Prints", "better weighed")
 WEIGH_PORTIONS = QT_TRANSLATE_NOOP("Prints", "weigh {times}")
 BETTER_PORTIONS = QT_TRANSLATE_NOOP("Prints", "better weigh {times}")
 SCALE_MOST = QT_TRANSLATE_NOOP("Prints", "The scale weighs {capacity} at most, pail included.")
+SCALE_HIGH = QT_TRANSLATE_NOOP(
+    "Prints", "The scale showed {share} too much at the weigh-in: set it right before powder is weighed by it."
+)
+SCALE_LOW = QT_TRANSLATE_NOOP(
+    "Prints", "The scale showed {share} too little at the weigh-in: set it right before powder is weighed by it."
+)
 MANY_SCOOPFULS = QT_TRANSLATE_NOOP("Prints", "Over {most} scoopfuls are easily miscounted: weigh the powder.")
 NO_COUNT_NEAR = QT_TRANSLATE_NOOP("Prints", "A row without scoopfuls: no count comes near enough, weigh it.")
 GOES_BY_WATER = QT_TRANSLATE_NOOP(

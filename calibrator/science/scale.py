@@ -80,6 +80,11 @@ class ScaleCheck:
         return abs(self.error_g) > self.resolution_g * (1 + _ROUNDING) and not self.hardly_meant
 
     @property
+    def off_share(self) -> float:
+        """How much too much the display tells of what is on the scale, as a share; 0 where that is not taken off."""
+        return self.error_g / self.nominal_g if self.taken_off else 0.0
+
+    @property
     def ok(self) -> bool:
         return self.verdict == ScaleVerdict.OK
 

@@ -180,6 +180,20 @@ def test_where_rounded_water_takes_the_powder_along_row_and_foot_say_so(
     assert "rounded" not in page.view.temperature.text()
 
 
+def test_a_scale_that_is_off_is_to_be_put_right_before_powder_is_weighed_by_it(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    """Scoopfuls are corrected for it, weights that the table tells are not what it shows: 2 % of difference."""
+    herd.sign("A", 0.55, check_reading_g=510.0)
+    herd.plan(groups=(group(20),))
+    page = shown()
+    assert page.sheet.scale_off.isVisible()
+    assert "showed 2.0 % too much" in page.sheet.scale_off.text()
+    herd.sign("B", 0.55, check_reading_g=500.0)
+    page.reload()
+    assert not page.sheet.scale_off.isVisible()
+
+
 @pytest.mark.parametrize(
     ("parts", "half", "eye"), [((), False, False), ((0.5,), True, False), ((0.25, 0.5, 0.75), True, True)]
 )

@@ -174,6 +174,18 @@ def test_powder_that_the_scale_does_not_weigh_at_once_is_told_in_portions_in_its
     assert len(document.pages) == 1
 
 
+def test_a_scale_that_was_off_at_the_weigh_in_is_told_beside_the_weights() -> None:
+    usual = chart(range(20, 26), today=24)
+    for share, english, spanish in (
+        (0.019, "1.9 % too much", "1.9 % de más"),
+        (-0.02, "2.0 % too little", "2.0 % de menos"),
+    ):
+        shown = told(wall_chart(replace(usual, scale_off_share=share, languages=("en", "es")))).replace("\u00a0", " ")
+        assert f"The scale showed {english} at the weigh-in" in shown
+        assert f"La báscula marcó {spanish}" in shown
+    assert "at the weigh-in" not in told(wall_chart(usual))
+
+
 SMALL_WORDS = (
     "makes",
     "rinde",

@@ -30,6 +30,7 @@ from calibrator.desk.table_words import (
     heavy_text,
     parts_words,
     scald_words,
+    scale_off_text,
     scoops_words,
     telling,
 )
@@ -67,6 +68,7 @@ class SheetView(QWidget):
         self.today.typed.connect(self.calves_typed)
         self.today.finished.connect(self.calves_finished)
         self.scald, self.hot_water = label("", "caution"), label("", "caution")
+        self.scale_off = label("", "caution")
         self.order = label("", "quiet")
         self.trouble = label("", "caution")
         self.tabs = CalmTabs()
@@ -105,6 +107,7 @@ class SheetView(QWidget):
             self.day_bar,
             self.today,
             self.hot_water,
+            self.scale_off,
             self.scald,
             self.order,
         )
@@ -166,7 +169,7 @@ class SheetView(QWidget):
         if text:
             for widget in (self.words, self.strength, self.tabs, self.rows_by, self.how, self.table, self.volumes):
                 widget.hide()
-            for widget in (self.scald, self.hot_water, self.order):
+            for widget in (self.scald, self.hot_water, self.scale_off, self.order):
                 widget.hide()
 
     def show_lot(
@@ -391,7 +394,12 @@ class SheetView(QWidget):
             missing = hot_text(hot_needed(sheet, self._warms), hot_water, system)
         except CannotCompute:
             missing = ""  # the row of the group says why
-        for widget, text in ((self.hot_water, missing), (self.order, order_text(served(sheet, self._warms), system))):
+        lines = (
+            (self.hot_water, missing),
+            (self.scale_off, scale_off_text(sheet.powder.scale_off_share)),
+            (self.order, order_text(served(sheet, self._warms), system)),
+        )
+        for widget, text in lines:
             if widget.text() != text:
                 widget.setText(text)
             show_if(widget, bool(text))
