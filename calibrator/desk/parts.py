@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from functools import partial
 from typing import Literal
 
 from PySide6.QtCore import QAbstractItemModel, QEvent, QObject, Qt
@@ -17,7 +16,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QLayout,
     QScrollArea,
-    QScrollBar,
     QTableView,
     QVBoxLayout,
     QWidget,
@@ -220,19 +218,6 @@ def scrolled(inner: QWidget, area: QScrollArea | None = None) -> QScrollArea:
     area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
     area.setWidget(inner)
     return area
-
-
-def steady(area: QScrollArea) -> QScrollArea:
-    """Keep the room of the scroll bar while there is nothing to scroll: words that appear beneath a form as a field is
-    left make it no narrower, and what is just being pressed stays under the hand."""
-    area.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
-    bar = area.verticalScrollBar()
-    bar.rangeChanged.connect(partial(_seen_if_needed, bar))
-    return area
-
-
-def _seen_if_needed(bar: QScrollBar, low: int, high: int) -> None:
-    bar.setEnabled(high > low)  # the style sheet draws no handle of a bar without use
 
 
 def read_by_keys(area: QScrollArea, name: str) -> QScrollArea:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
+from unittest.mock import create_autospec
 
 import pytest
 from answers import Answers
@@ -20,8 +21,8 @@ from calibrator.desk.forms.farm_form import FarmForm
 from calibrator.desk.pages.paper_choice import PaperChoice
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.welcome import WelcomePage
+from calibrator.desk.paper_making import LotPaper
 from calibrator.desk.refusals import in_words
-from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.settings import Settings
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.tongues import locale_of, on_paper, spoken
@@ -156,8 +157,8 @@ def test_the_language_of_the_paper_is_kept_and_proposed(qtbot: QtBot, desk: Desk
     assert form.languages.told.text().startswith("Screen and paper may speak different languages")
     paper = PaperChoice(desk)
     qtbot.addWidget(paper)
-    state, no = (lambda scoop: ScoopState.NO_LINE), (lambda scoop: False)
-    paper.offer([], [], Paper.LETTER, lambda scoop: (), 0.0, state, wiped=no, drawn=no)
+    lot = create_autospec(LotPaper, instance=True, plans=(), scoops=())
+    paper.offer(lot, Paper.LETTER)
     assert paper.language.currentText() == "English and Spanish"
 
 

@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.theme import tokens, ui_font
-from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
+from calibrator.desk.widgets.scoop_drawing import FurtherLine, ScoopDrawing, _beside
 from calibrator.model import Box, Cylinder, Poured, Shape, TaperedCup, UnitSystem
 
 SHAPES = (
@@ -156,3 +156,16 @@ def test_a_line_to_be_wiped_out_is_crossed_out(drawing: ScoopDrawing) -> None:
     before = drawing.grab().toImage()
     drawing.set_lines(30, 20, moves=False, wiped=True)
     assert drawing.grab().toImage() != before
+
+
+def test_a_long_name_of_an_old_line_leaves_the_scoop_and_its_new_line_their_room(qtbot: QtBot) -> None:
+    """It stood in one line: the scoop shrank to a thumb's size, and "New line 3/4 in" was cut off."""
+    drawing = ScoopDrawing()
+    qtbot.addWidget(drawing)
+    drawing.resize(545, 332)
+    drawing.set_shape(TaperedCup(rim_diameter_mm=95, floor_diameter_mm=83, height_mm=101))
+    line = FurtherLine("Old line, 14.0 oz = 1 struck at the rim + 1 to the line", 78.0, old=True)
+    drawing.set_further([line])
+    told = drawing._further_label(line)
+    assert " ".join(text for text, _ in told[:-1]) == line.name
+    assert _beside(told) <= 545 / 3

@@ -185,13 +185,13 @@ def test_a_scale_that_is_off_is_to_be_put_right_before_powder_is_weighed_by_it(
 ) -> None:
     """Scoopfuls are corrected for it, weights that the table tells are not what it shows: 2 % of difference."""
     herd.sign("A", 0.55, check_reading_g=510.0)
-    herd.plan(groups=(group(20),))
+    herd.plan("Milk", group(20))
     page = shown()
-    assert page.sheet.scale_off.isVisible()
-    assert "showed 2.0 % too much" in page.sheet.scale_off.text()
+    assert page.view.scale_off.isVisible()
+    assert "showed 2.0 % too much" in page.view.scale_off.text()
     herd.sign("B", 0.55, check_reading_g=500.0)
     page.reload()
-    assert not page.sheet.scale_off.isVisible()
+    assert not page.view.scale_off.isVisible()
 
 
 @pytest.mark.parametrize(

@@ -25,7 +25,7 @@ from calibrator.desk.forms.table_rows import TableRows
 from calibrator.desk.forms.vessel_choice import VesselChoice
 from calibrator.desk.forms.warmth_fields import WarmthFields
 from calibrator.desk.label_news import label_news
-from calibrator.desk.parts import button, card, column, label, row, scrolled, steady
+from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.sheet_words import label_words
 from calibrator.desk.sheets import powder_in_use
@@ -381,7 +381,7 @@ class PlanForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(int(1.5 * SPACE))
-        self._area = steady(scrolled(inner))
+        self._area = scrolled(inner)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the fields in it scroll into view as one reaches them
         layout.addWidget(self._area, 1)
         layout.addLayout(row(self.keep_button, self.back, None, self.retire))

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QListWidget, QListWidgetIt
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.history import HistoryList
-from calibrator.desk.parts import add_all, button, card, column, label, row, scrolled, steady
+from calibrator.desk.parts import add_all, button, card, column, label, row, scrolled
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import SPACE
 from calibrator.model import Instrument, Scale, Scoop, Vessel
@@ -134,7 +134,7 @@ class ThingsTab(QWidget, Generic[T]):
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(SPACE)
         inner, frame = QWidget(), card()
-        self._area = steady(scrolled(inner))
+        self._area = scrolled(inner)
         right.addWidget(self._area)
         inside = QVBoxLayout(inner)
         inside.setContentsMargins(0, 0, 0, 0)

@@ -20,7 +20,7 @@ from calibrator.desk.page import Page
 from calibrator.desk.pages.lot_detail import LotDetail
 from calibrator.desk.pages.lots_filter import LotsFilter, LotsFilterBoxes
 from calibrator.desk.pages.lots_table import ARRIVED, LOT_ROLE, LotsModel
-from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property, show_as_rows, steady
+from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property, show_as_rows
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.stray_keys import SteadyLine
@@ -236,7 +236,7 @@ class LotsPage(Page):
         inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
         part = QWidget()
-        self._form_area = steady(scrolled(inner))
+        self._form_area = scrolled(inner)
         layout = column(self._form_area, row(self.keep_button, self.back_button, None))
         layout.setContentsMargins(0, 0, 0, 0)
         part.setLayout(layout)

@@ -14,7 +14,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.guide import STEPS, Guide
 from calibrator.desk.help.hands import of_step
 from calibrator.desk.page import Page
-from calibrator.desk.parts import button, label, row, scrolled, set_style_property, steady
+from calibrator.desk.parts import button, label, row, scrolled, set_style_property
 from calibrator.desk.standing import standing
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.chooser import LotChooser, another_waits, left_open
@@ -76,7 +76,7 @@ class WeighInPage(Page):
             shortcut.activated.connect(slot)
 
     def _make_area(self, step: Step) -> QScrollArea:
-        return steady(scrolled(self._views[step]))
+        return scrolled(self._views[step])
 
     def _make_view(self, step: Step) -> StepView:
         """Put a step together when it is first worked at: six of them would hold up the page."""

@@ -20,7 +20,7 @@ from calibrator.desk.forms.lot_form import LotForm
 from calibrator.desk.forms.scale_form import ScaleForm
 from calibrator.desk.forms.scoop_form import ScoopForm
 from calibrator.desk.page import Page
-from calibrator.desk.parts import button, card, column, label, row, scrolled, steady
+from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sample import open_sample_season
 from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
@@ -314,7 +314,7 @@ class WelcomePage(Page):
             inside = column(part, None, drawn, None)
             inside.setContentsMargins(0, 0, 0, 0)
             inner.setLayout(inside)
-            self._stack.addWidget(steady(scrolled(inner)))
+            self._stack.addWidget(scrolled(inner))
         head = QHBoxLayout()
         head.setSpacing(2 * SPACE)
         head.addWidget(Emblem())

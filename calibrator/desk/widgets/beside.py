@@ -6,7 +6,7 @@ from PySide6.QtCore import QEvent, QSize
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QSizePolicy, QWidget
 
-from calibrator.desk.parts import scrolled, steady
+from calibrator.desk.parts import scrolled
 from calibrator.desk.theme import SPACE
 
 FORM, TOLD = 11, 10  # their shares of the width
@@ -15,7 +15,7 @@ FORM, TOLD = 11, 10  # their shares of the width
 def beside(form: QWidget, told: QWidget) -> QScrollArea:
     """Both in one frame that scrolls; what is told stays in view while a longer form is scrolled."""
     inner = QWidget()
-    area = steady(scrolled(inner))
+    area = scrolled(inner)
     halves = QHBoxLayout(inner)
     halves.setContentsMargins(0, 0, 0, 0)
     halves.setSpacing(2 * SPACE)

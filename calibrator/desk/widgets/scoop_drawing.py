@@ -20,6 +20,7 @@ from calibrator.values import dataclass
 MARGIN = 14.0
 GAP = 14.0  # between the wall and what is written beside it
 WALL = 4.0
+BESIDE_SHARE = 0.3  # of the width, for the name of one more line
 ABOVE_SIZES = 2.9 * GAP  # for the size across the rim and its arrow
 BELOW_SIZES = 2.4 * GAP  # a box has its length beneath: behind the rim it goes back
 SLANT = 0.35  # of a box's width, each way
@@ -373,7 +374,10 @@ class ScoopDrawing(QWidget):
         return self._label(self._names[1], self._old_mm, []) if self._old_words() else []
 
     def _further_label(self, line: FurtherLine) -> Told:
-        return [(line.name, _font(True)), (self._length(line.down_wall_mm), _font(False))]
+        """A long name goes over several lines: beside it the scoop and its new line need their room."""
+        font = _font(True)
+        names = _broken(line.name, font, BESIDE_SHARE * self.width())
+        return [*((name, font) for name in names), (self._length(line.down_wall_mm), _font(False))]
 
     def _levels(self) -> list[tuple[FurtherLine, float]]:
         """The further lines that are on the wall, with how high above the floor."""
@@ -445,6 +449,18 @@ def _can_be_drawn(shape: Shape) -> bool:
 
 def _font(strong: bool) -> QFont:
     return ui_font(1.0 if strong else 0.95, QFont.Weight.Bold if strong else QFont.Weight.Normal)
+
+
+def _broken(text: str, font: QFont, width: float) -> list[str]:
+    """The words in lines of so much width; a single word that is wider stands by itself."""
+    metrics, lines = QFontMetricsF(font), [""]
+    for word in text.split(" "):
+        longer = f"{lines[-1]} {word}".strip()
+        if lines[-1] and metrics.horizontalAdvance(longer) > width:
+            lines.append(word)
+        else:
+            lines[-1] = longer
+    return lines
 
 
 def _beside(words: Told) -> float:
