@@ -12088,6 +12088,14 @@ Sign off all the same? The record will say so.</source>
         <translation>{batches} tandas de {amount}</translation>
     </message>
     <message>
+        <source>The scale showed {share} too much at the weigh-in: set it right before powder is weighed by it. The scoopfuls are corrected for it.</source>
+        <translation>La báscula marcó {share} de más en la pesada del lote: ajústela antes de pesar polvo con ella. Las medidas ya están corregidas.</translation>
+    </message>
+    <message>
+        <source>The scale showed {share} too little at the weigh-in: set it right before powder is weighed by it. The scoopfuls are corrected for it.</source>
+        <translation>La báscula marcó {share} de menos en la pesada del lote: ajústela antes de pesar polvo con ella. Las medidas ya están corregidas.</translation>
+    </message>
+    <message>
         <source>Mix off</source>
         <translation>Dif. de la mezcla</translation>
     </message>

@@ -1210,5 +1210,13 @@
             <source>Line below the rim</source>
             <translation>Línea bajo el borde</translation>
         </message>
+        <message>
+            <source>The scale showed {share} too much at the weigh-in: set it right before powder is weighed by it.</source>
+            <translation>La báscula marcó {share} de más en la pesada del lote: ajústela antes de pesar polvo con ella.</translation>
+        </message>
+        <message>
+            <source>The scale showed {share} too little at the weigh-in: set it right before powder is weighed by it.</source>
+            <translation>La báscula marcó {share} de menos en la pesada del lote: ajústela antes de pesar polvo con ella.</translation>
+        </message>
     </context>
 </TS>
