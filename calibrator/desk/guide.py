@@ -151,6 +151,16 @@ class Guide:
             known = finding.as_signed(self.records, self.known, signed) if signed else self.known
             self.findings = finding.work_out(known)
 
+    @property
+    def scale_was_off(self) -> WeighIn | None:
+        """The newest weigh-in before this one that had a check weight on the same scale, where it showed that off."""
+        scale, here = self.scale, self.weigh_in
+        of_it = self.records.every(WeighIn, self.farm.id, scale_id=scale.id) if scale else []
+        checked = [w for w in of_it if w.started_at < here.started_at and w.check_reading_g is not None]
+        newest = max(checked, key=lambda w: w.started_at, default=None)
+        check = finding.check_of(newest, scale) if newest and scale else None
+        return newest if check and check.taken_off else None
+
     def set(self, **known: Any) -> None:
         """Keep something newly known about the weigh-in; nothing is written where nothing changed."""
         before = self.weigh_in

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 from itertools import pairwise
 
 import pytest
@@ -1035,6 +1036,27 @@ def test_of_a_line_that_is_wrong_no_further_scoopful_is_foretold(window: Window)
     for text in ("10.8", "10.9", "10.8", "10.9", "10.8", "10.9", "10.8", "10.9"):
         enter(text)
     assert not view._panel._next.isVisible()
+
+
+def test_a_scale_that_was_off_before_is_to_be_checked_again(window: Window) -> None:
+    """Else a corrected lot stands beside one that is not, and their densities differ by the scale's error."""
+    page, _ = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    page.guide.set(
+        check_nominal_g=500.0, check_nominal_typed="500 g", check_reading_g=510.0, check_reading_typed="510 g"
+    )
+    page, _ = opened(window, Step.LEVEL_FILLS, next_lot(window))
+    guide = page.guide
+    assert guide is not None
+    guide.set(started_at=guide.weigh_in.started_at + timedelta(days=1))
+    page.open_step(Step.SCOOP_AND_SCALE)
+    view = page._views[Step.SCOOP_AND_SCALE]
+    assert isinstance(view, StepTools)
+    told = view._scale_says.text().replace("\u00a0", " ")
+    assert told.startswith("At the weigh-in before, this scale showed 18.0 oz (510 g) for 17.6 oz (500 g).")
+    guide.set(check_nominal_g=500.0, check_reading_g=500.0)
+    page.reload()
+    assert view._scale_says.text().startswith("The scale reads the check weight right")
 
 
 def test_a_mean_that_is_corrected_for_the_scale_says_so(window: Window) -> None:

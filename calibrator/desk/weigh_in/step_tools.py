@@ -205,11 +205,15 @@ class StepTools(StepView):
 
     def _judge_scale(self, guide: Guide) -> None:
         check = guide.findings.scale
-        self._scale_says.setVisible(check is not None)
+        before = guide.scale_was_off if check is None else None
+        self._scale_says.setVisible(check is not None or before is not None)
         if check is not None:
             text, tone = words.scale_words(check, guide.weigh_in, self.desk.system)
             self._scale_says.setText(text)
             set_tone(self._scale_says, tone)
+        elif before is not None:
+            self._scale_says.setText(words.scale_before_words(before, self.desk.system))
+            set_tone(self._scale_says, "warn")
         count = guide.findings.scoopfuls_together
         self._together.setVisible(count > 1)
         if count > 1:

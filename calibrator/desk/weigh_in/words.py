@@ -278,6 +278,18 @@ def more_fills_advised(guide: Guide, way: FillWay) -> bool:
     return check.verdict == LineVerdict.WEIGH_MORE and check.within_reach and check.more_fills <= MOST_PROPOSED
 
 
+def scale_before_words(before: WeighIn, system: UnitSystem) -> str:
+    """That the scale was off at the weigh-in before, and what follows where nobody looks again."""
+    words = translate(
+        "WeighInWords",
+        "At the weigh-in before, this scale showed {reading} for {nominal}. Weigh the check weight again: without it "
+        "nothing is corrected here, and the two lots do not compare.",
+    )
+    reading = as_typed(before.check_reading_g or 0.0, before.check_reading_typed, system)
+    nominal = as_typed(before.check_nominal_g or 0.0, before.check_nominal_typed, system)
+    return words.format(reading=reading, nominal=nominal)
+
+
 def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[str, Tone]:
     """What the check weight says about the scale."""
     error = shown.mass(abs(check.error_g), system)
