@@ -13897,6 +13897,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Pese una sola medida hasta la línea cada vez, unos {mass}; {count} son una toma.</translation>
     </message>
     <message>
+        <source>At the weigh-in before, this scale showed {reading} for {nominal}. Weigh the check weight again: without it nothing is corrected here, and the two lots do not compare.</source>
+        <translation>En la pesada anterior esta báscula marcó {reading} por {nominal}. Vuelva a pesar la pesa de control: sin ella aquí no se corrige nada y los dos lotes no se pueden comparar.</translation>
+    </message>
+    <message>
         <source>The scale reads the check weight right, as far as its display tells.</source>
         <translation>La báscula marca bien la pesa de control, hasta donde da su pantalla.</translation>
     </message>
