@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime
 from statistics import median
@@ -171,25 +171,27 @@ def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:
 def swapped(known: Known, way: FillWay, sent: Collection[str]) -> tuple[Fill, Fill] | None:
     """The newest fill that was likely typed with two digits the other way round, and as it was meant. Those `sent` by
     the scale itself, by their ids, nobody typed."""
-    counted = [fill for fill in fills_of(known, way) if fill.counts]
-    for place in reversed(range(len(counted) if len(counted) > 1 else 0)):
-        fill = counted[place]
-        if fill.id in sent:
-            continue
-        others_g = median(each.mass_g / each.scoopfuls for each in counted if each is not fill) * fill.scoopfuls
-        if meant := digits_swapped(fill.typed, fill.mass_g, others_g):
+    for fill, others_g in _beside_others(known, way):
+        meant = None if fill.id in sent else digits_swapped(fill.typed, fill.mass_g, others_g * fill.scoopfuls)
+        if meant:
             return fill, replace(fill, typed=meant[0], mass_g=meant[1])
     return None
 
 
 def miscounted(known: Known, way: FillWay) -> tuple[Fill, int] | None:
     """The newest fill that is likely of another number of scoopfuls than told, and of how many."""
-    counted = [fill for fill in fills_of(known, way) if fill.counts]
-    for fill in reversed(counted if len(counted) > 1 else []):
-        others_g = median(each.mass_g / each.scoopfuls for each in counted if each is not fill)
+    for fill, others_g in _beside_others(known, way):
         if meant := scoopfuls_meant(fill.mass_g, fill.scoopfuls, others_g):
             return fill, meant
     return None
+
+
+def _beside_others(known: Known, way: FillWay) -> Iterator[tuple[Fill, float]]:
+    """The fills that count, the newest first, each with what the middle one of the others weighs a scoopful, g; none
+    where there is one alone."""
+    counted = [fill for fill in fills_of(known, way) if fill.counts]
+    for fill in reversed(counted if len(counted) > 1 else []):
+        yield fill, median(each.mass_g / each.scoopfuls for each in counted if each is not fill)
 
 
 def doubt(known: Known, way: FillWay, mass_g: float, scoopfuls: int, found: Findings | None = None) -> Doubt | None:
@@ -353,7 +355,7 @@ def corrected_g(known: Known, mass_g: float) -> float:
     """A weight on the scale of the weigh-in, g, less what its check weight showed it to read too much."""
     if known.scale is None:
         return mass_g
-    return mass_g * (1 - scale_facts(known.scale.resolution_g, _scale_check(known)).error_share)
+    return scale_facts(known.scale.resolution_g, _scale_check(known)).corrected_g(mass_g)
 
 
 def _level(known: Known, check: ScaleCheck | None) -> LevelResult | None:

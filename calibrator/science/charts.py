@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from itertools import accumulate
 
 D2_OF_TWO = 2 / math.sqrt(math.pi)
 """Mean range of two values ÷ standard deviation, d2 = 1.128."""
@@ -24,7 +25,7 @@ def running_means(values: Sequence[float], middle: float) -> list[float]:
 
     zₜ = λ·xₜ + (1 − λ)·zₜ₋₁: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4.
     """
-    return _running([EWMA_WEIGHT * value for value in values], 1 - EWMA_WEIGHT, middle)
+    return list(accumulate(values, next_running_mean, initial=middle))[1:]
 
 
 def running_reaches(variances: Sequence[float]) -> list[float]:
@@ -32,8 +33,11 @@ def running_reaches(variances: Sequence[float]) -> list[float]:
 
     L·√Σ λ²·(1 − λ)²⁽ᵗ⁻ⁱ⁾·sᵢ²; of values alike it is `running_reach`.
     """
-    weighted = [EWMA_WEIGHT**2 * variance for variance in variances]
-    return [LIMIT_SD * math.sqrt(variance) for variance in _running(weighted, (1 - EWMA_WEIGHT) ** 2, 0.0)]
+
+    def of_mean(before: float, variance: float) -> float:
+        return EWMA_WEIGHT**2 * variance + (1 - EWMA_WEIGHT) ** 2 * before
+
+    return [LIMIT_SD * math.sqrt(variance) for variance in accumulate(variances, of_mean, initial=0.0)][1:]
 
 
 def running_reach(sd: float, count: int) -> float:
@@ -65,13 +69,4 @@ def running_means_from_first(offs: Sequence[float]) -> list[float]:
 
 def newest_weight(count: int) -> float:
     """What the last of so many values (one or more) weighs in the average that begins at the first: 1 … 0.3."""
-    return EWMA_WEIGHT / weights_so_far(count)[-1]
-
-
-def _running(new: Sequence[float], kept: float, begun: float) -> list[float]:
-    """Each value with what is kept of the sum before."""
-    told, total = [], begun
-    for value in new:
-        total = value + kept * total
-        told.append(total)
-    return told
+    return EWMA_WEIGHT / weight_so_far(count)

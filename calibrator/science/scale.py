@@ -46,6 +46,10 @@ class ScaleFacts:
         """Standard uncertainty of one rounding to the display step: d/√12 (JCGM 100, F.2.2.1)."""
         return rounding_u(self.resolution_g)
 
+    def corrected_g(self, shown_g: float) -> float:
+        """What is on the scale where it shows `shown_g`, g."""
+        return shown_g * (1 - self.error_share)
+
     def checked(self) -> ScaleFacts:
         """Itself; raises CannotCompute for figures that no scale has."""
         not_negative(self.resolution_g, "The step of the scale's display")

@@ -237,8 +237,7 @@ def level_result(
     """
     positive(tolerance_g, "The tolerance")
     t = table(fills)
-    offset = scale.checked().error_share * t.mean_g
-    mean = t.mean_g - offset
+    mean = scale.checked().corrected_g(t.mean_g)
     n = len(t.bags)
     share = dipped_share(n, bags_there)
     rule, spread = spread_of(t, history, share)
@@ -267,7 +266,7 @@ def level_result(
         bag_means=t.bags,
         outlook=outlook,
         parts=doubt.parts,
-        taken_off_g=offset,
+        taken_off_g=t.mean_g - mean,
     )
 
 

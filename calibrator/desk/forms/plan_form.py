@@ -44,8 +44,6 @@ from calibrator.units import Kind
 MOST_ALLOWANCE_PCT = 50.0
 MOST_TIMES = 10  # a last count so far above the calves of today is asked about
 USUAL_WATER = {UnitSystem.FARM: "110 °F", UnitSystem.METRIC: "43 °C"}
-
-
 MOST_NAMES = 80  # letters of other plans' names; who has more knows that there are several
 
 
