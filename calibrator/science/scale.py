@@ -158,9 +158,10 @@ def check_scale(
 def scale_facts(resolution_g: float, check: ScaleCheck | None, *, taring: Taring = Taring.EACH_FILL) -> ScaleFacts:
     """The scale as its last check weight tells it.
 
-    The error is taken as proportional to the load and is taken off; its doubt is that of the check, in
-    proportion. An error within what one display step can hide is not taken off but counted as doubt
-    (rectangular), and so is one too large to be meant. Without a check nothing is taken off and no doubt counted.
+    The error is taken as proportional to the load and is taken off: what is there is what is shown × nominal ÷ what
+    the check weight showed; its doubt is that of the check, by the derivative (JCGM 100:2008, 5.1.2). An error within
+    what one display step can hide is not taken off but counted as doubt (rectangular), and so is one too large to be
+    meant. Without a check nothing is taken off and no doubt counted.
     """
     if check is None:
         return ScaleFacts(resolution_g, taring=taring)
@@ -168,7 +169,8 @@ def scale_facts(resolution_g: float, check: ScaleCheck | None, *, taring: Taring
         hidden = math.hypot(check.error_g / math.sqrt(3.0), check.u_g)
         return ScaleFacts(resolution_g, 0.0, hidden / check.nominal_g, taring=taring)
     shown_g = check.nominal_g + check.error_g
-    return ScaleFacts(resolution_g, check.error_g / shown_g, check.u_g / shown_g, taring=taring)
+    u_share = check.u_g * check.nominal_g / shown_g**2
+    return ScaleFacts(resolution_g, check.error_g / shown_g, u_share, taring=taring)
 
 
 def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance_share: float) -> float:

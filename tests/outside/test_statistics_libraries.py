@@ -8,12 +8,13 @@ import random
 import pytest
 
 from calibrator.model import Cylinder
+from calibrator.science.budget import Source
 from calibrator.science.charts import D2_OF_TWO, EWMA_WEIGHT, running_means_from_first
 from calibrator.science.compare import compare
 from calibrator.science.components import one_way
 from calibrator.science.mark import fill_line, reach_untried_95
 from calibrator.science.nested import Weighed, table
-from calibrator.science.scale import ScaleFacts
+from calibrator.science.scale import ScaleFacts, check_scale, scale_facts
 from calibrator.science.stats import t_quantile, two_sided_t, welch_satterthwaite
 from calibrator.science.weighing import bulk_density, level_result
 from tests.outside.checks import LIBRARY, check
@@ -56,6 +57,18 @@ def test_resistance_reactance_impedance() -> None:
     check("u of the mean voltage of H.2, V", source, 0.0032, mean_u[0], 5.1e-5)
     check("u of the mean phase of H.2, rad", source, 0.00075, mean_u[1], 5.1e-6)
     check("u of the mean voltage of H.2, V", GTC, uncertainty(v), mean_u[0], 1e-12, LIBRARY)
+
+
+def test_a_scale_that_is_off() -> None:
+    """Three scoopfuls at a time, on a scale whose check weight of 500 g showed 510 g."""
+    from GTC import uncertainty, ureal, value
+
+    checked = check_scale(500.0, 510.0, 1.0)
+    level = level_result([Weighed(1, 102.0, 3), Weighed(2, 102.0, 3)], scale_facts(1.0, checked), tolerance_g=2.0)
+    true = ureal(102.0, 0.0) * 500.0 / ureal(510.0, checked.u_g)
+    of_scale = next(row for row in level.budget if row.source is Source.SCALE_ERROR)
+    check("a weight corrected for the scale, g", GTC, value(true), level.mean_g, 1e-9, LIBRARY)
+    check("u of that correction, g", GTC, uncertainty(true), of_scale.contribution, 1e-9, LIBRARY)
 
 
 def test_density_budget() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from calibrator.science.charts import running_means, running_reaches
+from calibrator.science.charts import running_means, running_reach, running_reaches
 from calibrator.science.components import one_way
 from calibrator.science.least_squares import fit
 from calibrator.science.nested import Weighed
@@ -59,6 +59,8 @@ def test_ewma_limits() -> None:
     reach = running_reaches([2.0539**2] * len(values))[-1]
     check("upper EWMA limit, λ 0.3", source, 52.5884, 50.0 + reach, 2e-4, FROM_MEMORY)
     check("lower EWMA limit, λ 0.3", source, 47.4115, 50.0 - reach, 2e-4, FROM_MEMORY)
+    alike = running_reach(2.0539, len(values))
+    check("upper EWMA limit, λ 0.3, of one spread", source, 52.5884, 50.0 + alike, 2e-4, FROM_MEMORY)
     printed = [
         50.60, 49.52, 50.56, 50.18, 50.16, 49.21, 49.75, 49.85, 50.26, 50.33, 50.11, 49.36, 49.52, 50.05, 49.38,
     ]  # fmt: skip

@@ -64,7 +64,7 @@ def test_an_error_is_taken_off_in_proportion() -> None:
     check = check_scale(1000.0, 1010.0, 1.0)
     facts = scale_facts(1.0, check)
     assert 1010.0 * (1 - facts.error_share) == pytest.approx(1000.0)
-    assert 1010.0 * facts.error_u_share == pytest.approx(check.u_g)
+    assert 1010.0 * facts.error_u_share == pytest.approx(check.u_g * 1000.0 / 1010.0)
 
 
 def test_an_error_hardly_meant_is_doubt_only() -> None:

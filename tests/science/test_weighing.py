@@ -205,7 +205,7 @@ def test_a_scale_that_is_off_is_corrected_alike_however_many_scoopfuls_it_bears(
     found = level_result(fills, scale_facts(0.001, check), tolerance_g=2.0)
     assert found.mean_g == pytest.approx(100.0, abs=0.001)
     doubt = next(row for row in found.budget if row.source is Source.SCALE_ERROR)
-    assert doubt.contribution == pytest.approx(100.0 * check.u_g / 500.0, rel=1e-3)
+    assert doubt.contribution == pytest.approx(100.0 * check.u_g / (500.0 * (1 + off_share)), rel=1e-3)
 
 
 def test_the_tolerance_goes_by_all_fills_in_any_order() -> None:
