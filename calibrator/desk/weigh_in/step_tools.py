@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk import shown
@@ -85,6 +86,7 @@ class StepTools(StepView):
         stays = self._scale_says.sizePolicy()
         stays.setRetainSizeWhenHidden(True)
         self._scale_says.setSizePolicy(stays)
+        self._scale_says.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._scale_says.setMinimumHeight(SCALE_LINES * self._scale_says.fontMetrics().lineSpacing())
         says = (self._planned_says, self._target_says, self._several_says, self._scale_says, self._together)
         self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._zero_says, *says))
