@@ -460,6 +460,21 @@ def test_the_period_told_begins_with_the_first_lot_and_ends_with_the_last_or_tod
     assert panel.period.text() == " – ".join(told)
 
 
+def test_a_period_that_begins_with_two_lots_of_one_day_begins_with_that_day(
+    shown: Callable[[], SeasonPage], herd: Herd
+) -> None:
+    """They stand beside each other in the picture, the first of them before its day."""
+    first = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.sign_shape("White cup", Box(length_mm=90, width_mm=80, height_mm=92), 662.0, 0.5, herd.lot_of(first))
+    day = herd.lot_of(first).arrived_on
+    assert day is not None
+    page = shown()
+    assert page.happened.period.text() == ""
+    herd.sign("25-1204A", TEN_OZ_LEVEL)
+    page.reload()
+    assert page.happened.period.text().startswith(f"{day_text(day)} – ")
+
+
 def test_one_lot_alone_has_its_note_and_no_heading_of_another_matter(
     shown: Callable[[], SeasonPage], herd: Herd
 ) -> None:

@@ -47,6 +47,11 @@ PLOT_HEIGHT, CHECKS_HEIGHT, LIST_HEIGHT = 130, 110, 150
 MOST_TOLD = 60
 
 
+def day_at(place: float) -> date:
+    """The day that a place in the picture belongs to: lots of one day stand before and behind it, beside each other."""
+    return date.fromordinal(max(1, round(place)))
+
+
 class HappenedPanel(QWidget):
     """Words first, then the picture; the period beneath it is dragged."""
 
@@ -255,8 +260,7 @@ class HappenedPanel(QWidget):
         self.band.show_period(first, last)
         if self._checks is not None:
             self._checks.show_period(first, last)
-        ends = self._within_the_lots(first, last)
-        days = [day_text(date.fromordinal(max(1, int(day)))) for day in ends]
+        days = [day_text(day_at(end)) for end in self._within_the_lots(first, last)]
         told = self.tr("{first} – {last}").format(first=days[0], last=days[1])
         self._show_period_words(told if self._spans_days() else "")
 
@@ -274,7 +278,7 @@ class HappenedPanel(QWidget):
     def _spans_days(self) -> bool:
         """Whether the lots are of several days: of a single one no period is worth telling."""
         shown = self.plot.shown
-        return shown is not None and len(shown.days) > 0 and shown.days[0] != shown.days[-1]
+        return shown is not None and len(shown.days) > 0 and day_at(shown.days[0]) != day_at(shown.days[-1])
 
     def _show_period_words(self, text: str) -> None:
         """Words of a fixed width: else the whole page would be laid out anew at each step of a drag."""
