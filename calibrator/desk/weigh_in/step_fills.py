@@ -11,7 +11,6 @@ from PySide6.QtGui import QAction, QKeySequence, QShortcut, QUndoStack
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
-    QPushButton,
     QScrollArea,
     QSizePolicy,
     QSpinBox,
@@ -36,7 +35,7 @@ from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words, miscounted_words, more_fills_advised, odd_words, swapped_words
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.question import Question
-from calibrator.desk.widgets.stray_keys import SteadySpin, strays
+from calibrator.desk.widgets.stray_keys import SteadyButton, SteadySpin, strays
 from calibrator.desk.words import usual_slips
 from calibrator.model import Fill, FillWay, UnitSystem
 from calibrator.science.plausible import Doubt
@@ -480,8 +479,8 @@ class _Rows(QTableView):
         return QSize(super().minimumSizeHint().width(), LIST_PX)
 
 
-def _toggle(on_change: Callable[[bool], None]) -> QPushButton:
-    made = QPushButton()
+def _toggle(on_change: Callable[[bool], None]) -> SteadyButton:
+    made = SteadyButton("")
     made.setProperty("kind", "link")
     made.setCheckable(True)
     made.setAutoDefault(True)

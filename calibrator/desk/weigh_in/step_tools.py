@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk import shown
@@ -29,7 +28,6 @@ from calibrator.science.scoop import wall_length_mm
 from calibrator.units import Kind, Quantity
 
 FIELD_WIDTH = 320
-SCALE_LINES = 3  # that the words on the check weight take, in Spanish too
 
 
 class StepTools(StepView):
@@ -81,13 +79,6 @@ class StepTools(StepView):
         self._scale.activated.connect(self._choose_scale)
         self._zeroed.toggled.connect(self._zero)
         on_enter(self._zeroed, self._past_zero)
-        # Its room is kept: words that came as the field is left would bring the scroll bar, and what is just being
-        # pressed would slip away from under the hand.
-        stays = self._scale_says.sizePolicy()
-        stays.setRetainSizeWhenHidden(True)
-        self._scale_says.setSizePolicy(stays)
-        self._scale_says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._scale_says.setMinimumHeight(SCALE_LINES * self._scale_says.fontMetrics().lineSpacing())
         says = (self._planned_says, self._target_says, self._several_says, self._scale_says, self._together)
         self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._zero_says, *says))
         self.body.addWidget(button(self.tr("Set &up another scoop or scale"), self._set_up, "link"))

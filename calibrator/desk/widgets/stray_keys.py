@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import sys
 
-from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
-from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent
+from PySide6.QtCore import QEvent, QObject, QPointF, QSize, Qt, Signal
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QLineEdit, QPushButton, QSpinBox, QWidget
 
 PACE_MS = (
@@ -83,11 +83,15 @@ class StrayNet(QObject):
 
 
 class SteadyButton(QPushButton):
-    """A button that fingers press and a scale's Enter does not."""
+    """A button that fingers press and a scale's Enter does not.
+
+    It is pressed also where words that come as a field is left, or the place scrolled into view, move it meanwhile.
+    """
 
     def __init__(self, text: str) -> None:
         super().__init__(text)
         self._burst = Burst()
+        self._stood = QPointF()
         self._bears: tuple[str, ...] = ()
 
     def bear(self, *texts: str) -> None:
@@ -116,6 +120,22 @@ class SteadyButton(QPushButton):
             event.accept()  # a space amid a weight; one after another are a quick finger's
         else:
             super().keyPressEvent(event)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self._stood = event.globalPosition() - event.position()
+        super().mousePressEvent(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        super().mouseMoveEvent(self._as_pressed(event))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        super().mouseReleaseEvent(self._as_pressed(event))
+
+    def _as_pressed(self, event: QMouseEvent) -> QMouseEvent:
+        """The same seen from where the button stood as it was pressed."""
+        at = event.globalPosition() - self._stood
+        which, held, keys = event.button(), event.buttons(), event.modifiers()
+        return QMouseEvent(event.type(), at, event.globalPosition(), which, held, keys, device=event.pointingDevice())
 
 
 def _width(text: str, font: QFont) -> int:
