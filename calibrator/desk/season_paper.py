@@ -10,18 +10,23 @@ from calibrator.desk.mix_history import Kept, kept_checks, mixed
 from calibrator.desk.needs import OFF, RIGHT, leans
 from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season_points import change_share, last_two
-from calibrator.model import Farm, SeasonLot
+from calibrator.model import Farm, Mark, SeasonLot
+from calibrator.prints.label_facts import same_weight
 from calibrator.prints.season_facts import (
     MOST_CARRIED,
     MOST_COUNTED,
     BagsCounted,
     Carried,
     LastChange,
+    LineMoved,
     MixChecks,
     SeasonReport,
+    SpotFilled,
 )
 from calibrator.records import Records
+from calibrator.records.season import every_mark
 from calibrator.science.check_season import LEAST_BASELINE, off_share
+from calibrator.science.scoop import same_line
 from calibrator.science.season_spread import SpreadFindings
 from calibrator.science.stats import mean_of
 
@@ -35,7 +40,8 @@ def season_report_facts(records: Records, farm: Farm, on: date, languages: tuple
     return SeasonReport(
         farm_name=farm.name, season=facts.season, spread=spread if isinstance(spread, SpreadFindings) else None,
         checks=_checks(records, farm), tolerance_share=farm.tolerance_share, change=_change(facts),
-        carried=_carried(facts), counted=_counted(facts), fed=facts.fed, currency=farm.currency, printed_on=on,
+        carried=_carried(facts), counted=_counted(facts), spot_fills=sum(map(len, facts.spots.values())),
+        spotted=_spotted(facts), moved=_moved(records, facts), fed=facts.fed, currency=farm.currency, printed_on=on,
         units=farm.units, paper=farm.paper, languages=languages,
     )  # fmt: skip
 
@@ -64,6 +70,32 @@ def _counted(facts: SeasonFacts) -> tuple[BagsCounted, ...]:
         for one in newest
         if one.result is not None
     ]
+    return tuple(told[-MOST_COUNTED:])
+
+
+def _spotted(facts: SeasonFacts) -> tuple[SpotFilled, ...]:
+    judged = ((lot, facts.mark_now(lot)) for lot in reversed(facts.lots))
+    told = (SpotFilled(lot.lot_number, now.spots, now.delivers_g, now.judged.share, now.verdict)
+            for lot, now in judged if now is not None)  # fmt: skip
+    return tuple(reversed(list(islice(told, MOST_COUNTED))))
+
+
+def _moved(records: Records, facts: SeasonFacts) -> tuple[LineMoved, ...]:
+    """The newest lots that were weighed in anew with the same scoop for the same feeding, and got another line."""
+    marks: dict[tuple[str, str], list[Mark]] = {}
+    for mark in every_mark(records, facts.farm.id):
+        marks.setdefault((mark.lot_id, mark.scoop_id), []).append(mark)
+    told = []
+    for lot in facts.lots:
+        if lot.down_wall_mm is None or lot.target_mass_g is None:
+            continue
+        before_mm = [
+            mark.down_wall_mm
+            for mark in marks.get((lot.lot_id, lot.scoop_id), ())
+            if mark.sign_off_id != lot.sign_off_id and same_weight(mark.target_mass_g, lot.target_mass_g)
+        ]
+        if before_mm and not same_line(before_mm[-1], lot.down_wall_mm):
+            told.append(LineMoved(lot.lot_number, lot.weighed_on, before_mm[-1], lot.down_wall_mm))
     return tuple(told[-MOST_COUNTED:])
 
 

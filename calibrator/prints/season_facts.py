@@ -6,12 +6,13 @@ from datetime import date
 
 from calibrator.model import Paper, UnitSystem
 from calibrator.science.carried_over import Wanting
+from calibrator.science.mark import OldLineVerdict
 from calibrator.science.season_findings import Season
 from calibrator.science.season_spread import SpreadFindings
 from calibrator.values import dataclass
 
 MOST_CARRIED = 8  # changes of lot, the newest, that the report has room for
-MOST_COUNTED = 4  # lots whose bags were counted, the newest
+MOST_COUNTED = 4  # lots whose bags were counted, the newest; as many of those with spot fills, and weighed in anew
 
 
 @dataclass(frozen=True)
@@ -74,10 +75,34 @@ class BagsCounted:
     feedings: int
 
 
+@dataclass(frozen=True)
+class SpotFilled:
+    """What the spot fills of a lot, `fills` of them, say of a feeding as it is filled: g, ÷ target − 1, and whether the
+    mark still holds."""
+
+    lot_number: str
+    fills: int
+    mass_g: float
+    share: float
+    verdict: OldLineVerdict
+
+
+@dataclass(frozen=True)
+class LineMoved:
+    """A lot weighed in anew for the same feeding and what became of its line: mm below the rim, 0 for one that is used
+    level."""
+
+    lot_number: str
+    on: date
+    before_mm: float
+    line_mm: float
+
+
 @dataclass(frozen=True, kw_only=True)
 class SeasonReport:
-    """A farm's season. `spread` is None where the fills tell none, `change` where no scoop has two lots; `fed` is the
-    number of the lot in use, blank without one."""
+    """A farm's season. `spread` is None where the fills tell none, `change` where no scoop has two lots; `spot_fills`
+    are all of the season, `spotted` the newest lots that they judge; `fed` is the number of the lot in use, blank
+    without one."""
 
     farm_name: str
     season: Season
@@ -87,6 +112,9 @@ class SeasonReport:
     change: LastChange | None = None
     carried: tuple[Carried, ...] = ()
     counted: tuple[BagsCounted, ...] = ()
+    spot_fills: int = 0
+    spotted: tuple[SpotFilled, ...] = ()
+    moved: tuple[LineMoved, ...] = ()
     fed: str = ""
     currency: str = "$"
     printed_on: date

@@ -13,10 +13,11 @@ from calibrator.prints.flow import Flow, TableColumn, TableRow
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Document, Weight
 from calibrator.prints.season_chart import ROW_MM, SpreadBar, draw_densities, draw_spreads
-from calibrator.prints.season_facts import MOST_CARRIED, BagsCounted, Carried, LastChange, SeasonReport
+from calibrator.prints.season_facts import MOST_CARRIED, BagsCounted, Carried, LastChange, SeasonReport, SpotFilled
 from calibrator.prints.season_told import RULES, WANTING, checks_told, finding_told, percent, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, Charted
+from calibrator.science.mark import OldLineVerdict
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
 from calibrator.units import HUNDREDTH_OZ_G, density_unit, show_density, show_mass, show_percent, with_sign
 
@@ -26,6 +27,11 @@ MOST_ROWS = 40
 _CHART_MM, _FEW_MM = 88.0, 46.0  # few lots have no limits and no running mean to be read
 _FOOT_MM = 8.0
 _END = Anchor.END
+_HOLDS = {
+    OldLineVerdict.KEEP: words.MARK_HOLDS,
+    OldLineVerdict.MOVE: words.MARK_MOVES,
+    OldLineVerdict.WEIGH_MORE: words.MARK_UNSURE,
+}
 
 
 def season_report(facts: SeasonReport) -> Document:
@@ -97,6 +103,9 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         flow.paragraph(" ".join((tongue(sentence).format(**told, share=share), *_lines(change, facts.units, tongue))))
         for of in _corrected(change, facts.units, tongue):
             flow.paragraph(of)
+    for one in facts.moved:
+        anew = tongue(words.WEIGHED_ANEW).format(lot=plain(one.lot_number), date=tongue.date(one.on))
+        flow.paragraph(f"{anew} {_line_told(one.before_mm, one.line_mm, facts.units, tongue)}")
     for finding in findings[-MOST_FINDINGS:]:
         flow.paragraph(finding_told(finding, tongue))
     if not findings:
@@ -107,10 +116,21 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
 
 
 def _lines(change: LastChange, units: UnitSystem, tongue: Tongue) -> Iterator[str]:
-    """From which line to which; nothing where a scoop is used level."""
+    """From which line to which; nothing where one is not known."""
     if change.line_mm is not None and change.before_line_mm is not None:
-        old, new = (tongue.length(mm, units) for mm in (change.before_line_mm, change.line_mm))
-        yield tongue(words.LINE_SAME if old == new else words.LINE_MOVED).format(old=old, new=new)
+        yield _line_told(change.before_line_mm, change.line_mm, units, tongue)
+
+
+def _line_told(before_mm: float, line_mm: float, units: UnitSystem, tongue: Tongue) -> str:
+    """From which line to which; 0 mm is no line but the rim."""
+    old, new = (tongue.length(mm, units) for mm in (before_mm, line_mm))
+    phrase = {
+        (True, True): words.LINE_SAME if old == new else words.LINE_MOVED,
+        (True, False): words.LINE_GONE,
+        (False, True): words.LINE_FIRST,
+        (False, False): words.LINE_NONE,
+    }[before_mm > 0, line_mm > 0]
+    return tongue(phrase).format(old=old, new=new)
 
 
 def _corrected(change: LastChange, units: UnitSystem, tongue: Tongue) -> Iterator[str]:
@@ -151,7 +171,21 @@ def _fed(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     if facts.counted:
         told = "; ".join(_got(one, facts.units, tongue) for one in facts.counted)
         flow.paragraph(tongue(words.BAGS_COUNTED).format(lots=told))
+    if facts.spot_fills:
+        told = "; ".join(_still(one, facts.units, tongue) for one in facts.spotted)
+        phrase = words.SPOTS_TOLD if told else words.SPOTS_ONLY
+        flow.paragraph(tongue(phrase).format(count=facts.spot_fills, lots=told))
     flow.paragraph(checks_told(facts.checks, tongue))
+
+
+def _still(one: SpotFilled, units: UnitSystem, tongue: Tongue) -> str:
+    return tongue(words.SPOTS_OF_LOT).format(
+        lot=plain(one.lot_number),
+        fills=one.fills,
+        mass=show_mass(one.mass_g, units),
+        share=signed_percent(one.share),
+        verdict=tongue(_HOLDS[one.verdict]),
+    )
 
 
 def _got(one: BagsCounted, units: UnitSystem, tongue: Tongue) -> str:

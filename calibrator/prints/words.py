@@ -376,7 +376,7 @@ DO_BEST = QT_TRANSLATE_NOOP(
     "Least work for the tolerance of {tolerance}: bags: {bags}, fills from each: {fills}. So far a weigh-in had bags: "
     "{usual_bags}, fills from each: {usual_fills}.",
 )
-WHAT_WAS_FED = QT_TRANSLATE_NOOP("Prints", "Bags counted and mixes checked")
+WHAT_WAS_FED = QT_TRANSLATE_NOOP("Prints", "Bags counted, spot fills and mixes checked")
 CHECKS_TOLD = QT_TRANSLATE_NOOP(
     "Prints",
     "Batches checked: {count}. As they were mixed: as it should be: {inside}, looks right: {likely}, probably too thin "
@@ -412,6 +412,20 @@ BAGS_COUNTED = QT_TRANSLATE_NOOP("Prints", "By the bags counted, a feeding got o
 BAGS_OF_LOT = QT_TRANSLATE_NOOP("Prints", "{lot}: {mass} ({share}, over {count} feedings)")
 LINE_MOVED = QT_TRANSLATE_NOOP("Prints", "The line moved from {old} to {new} below the rim.")
 LINE_SAME = QT_TRANSLATE_NOOP("Prints", "The line stayed at {new} below the rim.")
+LINE_GONE = QT_TRANSLATE_NOOP("Prints", "The line was {old} below the rim; now the scoop is used level.")
+LINE_FIRST = QT_TRANSLATE_NOOP("Prints", "The scoop was used level; now its line is {new} below the rim.")
+LINE_NONE = QT_TRANSLATE_NOOP("Prints", "The scoop went on being used level.")
+WEIGHED_ANEW = QT_TRANSLATE_NOOP("Prints", "Lot {lot} was weighed in anew on {date}.")
+SPOTS_ONLY = QT_TRANSLATE_NOOP("Prints", "Spot fills from bags opened later: {count}.")
+SPOTS_TOLD = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Spot fills from bags opened later: {count}. By weigh-in and spot fills together, a feeding weighs (from the "
+    "target): {lots}.",
+)
+SPOTS_OF_LOT = QT_TRANSLATE_NOOP("Prints", "{lot}: {mass} ({share}, spot fills: {fills}), {verdict}")
+MARK_HOLDS = QT_TRANSLATE_NOOP("Prints", "the mark holds")
+MARK_MOVES = QT_TRANSLATE_NOOP("Prints", "the mark no longer holds: weigh the lot in anew")
+MARK_UNSURE = QT_TRANSLATE_NOOP("Prints", "not yet sure whether the mark holds")
 LOT_FED = QT_TRANSLATE_NOOP("Prints", "In use: lot {lot}")
 COLUMN_LINE_DOWN = QT_TRANSLATE_NOOP("Prints", "Line below the rim")
 NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "It takes two lots signed off with one scoop.")

@@ -1167,8 +1167,8 @@
             <translation>{count} al ras del borde + 1 hasta aquí</translation>
         </message>
         <message>
-            <source>Bags counted and mixes checked</source>
-            <translation>Costales contados y tandas revisadas</translation>
+            <source>Bags counted, spot fills and mixes checked</source>
+            <translation>Costales contados, llenadas de control y tandas revisadas</translation>
         </message>
         <message>
             <source>Batches checked: {count}. As they were mixed: as it should be: {inside}, looks right: {likely}, probably too thin or too strong: {leaning}, too thin or too strong: {outside}.</source>
@@ -1201,6 +1201,46 @@
         <message>
             <source>The line stayed at {new} below the rim.</source>
             <translation>La línea quedó igual, a {new} bajo el borde.</translation>
+        </message>
+        <message>
+            <source>The line was {old} below the rim; now the scoop is used level.</source>
+            <translation>La línea estaba a {old} bajo el borde; ahora la medida se usa al ras.</translation>
+        </message>
+        <message>
+            <source>The scoop was used level; now its line is {new} below the rim.</source>
+            <translation>La medida se usaba al ras; ahora su línea está a {new} bajo el borde.</translation>
+        </message>
+        <message>
+            <source>The scoop went on being used level.</source>
+            <translation>La medida se siguió usando al ras.</translation>
+        </message>
+        <message>
+            <source>Lot {lot} was weighed in anew on {date}.</source>
+            <translation>El lote {lot} se pesó otra vez el {date}.</translation>
+        </message>
+        <message>
+            <source>Spot fills from bags opened later: {count}.</source>
+            <translation>Llenadas de control de costales abiertos después: {count}.</translation>
+        </message>
+        <message>
+            <source>Spot fills from bags opened later: {count}. By weigh-in and spot fills together, a feeding weighs (from the target): {lots}.</source>
+            <translation>Llenadas de control de costales abiertos después: {count}. Según la pesada y las llenadas de control juntas, una toma pesa (respecto a lo deseado): {lots}.</translation>
+        </message>
+        <message>
+            <source>{lot}: {mass} ({share}, spot fills: {fills}), {verdict}</source>
+            <translation>{lot}: {mass} ({share}, llenadas de control: {fills}), {verdict}</translation>
+        </message>
+        <message>
+            <source>the mark holds</source>
+            <translation>la línea todavía sirve</translation>
+        </message>
+        <message>
+            <source>the mark no longer holds: weigh the lot in anew</source>
+            <translation>la línea ya no sirve: pese otra vez el lote</translation>
+        </message>
+        <message>
+            <source>not yet sure whether the mark holds</source>
+            <translation>todavía no se sabe si la línea sirve</translation>
         </message>
         <message>
             <source>In use: lot {lot}</source>

@@ -659,6 +659,26 @@ def spot(herd: Herd, signed: SignOff, day: int, share: float, way: FillWay = Fil
     )  # fmt: skip
 
 
+def test_the_report_tells_spot_fills_and_lines_that_moved_when_a_lot_was_weighed_anew(herd: Herd) -> None:
+    """A lot 4 % lighter than at its first weigh-in: its line goes up, and what was weighed to the old one is over."""
+    first = herd.sign("25-1103C", 0.5)
+    spot(herd, first, 20, 0.96)
+    anew = herd.sign("", 0.48, lot=herd.lot_of(first))
+    for day in (28, 29, 30):
+        spot(herd, anew, day, 1.0, FillWay.TO_MARK)
+    herd.sign("25-1204A", 0.481)
+    old, new = (herd.records.marks(sign_off_id=one.id)[0].down_wall_mm for one in (first, anew))
+    assert old != new
+    found = season_report_facts(herd.records, herd.farm, date(2026, 4, 2), ("en",))
+    assert found is not None
+    assert [(one.lot_number, one.before_mm, one.line_mm) for one in found.moved] == [("25-1103C", old, new)]
+    assert found.spot_fills == 4
+    (spots,) = found.spotted
+    mark = herd.records.marks(sign_off_id=anew.id)[0]
+    assert (spots.lot_number, spots.fills) == ("25-1103C", 3)
+    assert spots.share == pytest.approx(mark.mass_g / mark.target_mass_g - 1, abs=1e-3)
+
+
 def test_a_jump_inside_a_lot_is_found_and_said(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     signed = herd.sign("25-1103C", 0.5)
     for day, share in ((20, 1.0), (21, 1.005), (22, 1.11), (23, 1.115), (24, 1.12)):

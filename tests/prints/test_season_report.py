@@ -16,11 +16,20 @@ from calibrator.prints.fonts import width_mm
 from calibrator.prints.output import write_pdf
 from calibrator.prints.page import Anchor, Go, Line, Page, Shape, Text
 from calibrator.prints.season_chart import SMALL, SpreadBar, draw_spreads
-from calibrator.prints.season_facts import BagsCounted, Carried, LastChange, MixChecks, SeasonReport
+from calibrator.prints.season_facts import (
+    BagsCounted,
+    Carried,
+    LastChange,
+    LineMoved,
+    MixChecks,
+    SeasonReport,
+    SpotFilled,
+)
 from calibrator.prints.season_report import season_report
 from calibrator.prints.sheet import Sheet
 from calibrator.science.bag_sums import by_weigh_in
 from calibrator.science.carried_over import Wanting
+from calibrator.science.mark import OldLineVerdict
 from calibrator.science.season_findings import season
 from calibrator.science.season_spread import season_spread
 from tests.prints.geometry import crossed
@@ -91,6 +100,16 @@ def test_names_from_anywhere_keep_to_their_places() -> None:
     counted = tuple(BagsCounted(NASTY, 284.0, 0.001, 1344) for _ in range(4))
     made = season_report(report(season=season(odd, {}), spread=None, farm_name=NASTY * 4, fed=NASTY, counted=counted))
     assert not any(beyond(page) for page in made.pages)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_two_lots_stay_on_one_page_with_spot_fills_and_a_moved_line(language: str) -> None:
+    two = report(
+        STEADY[:2], spot_fills=4, spotted=(SpotFilled("26-0001", 4, 275.0, -0.03, OldLineVerdict.MOVE),),
+        moved=(LineMoved("26-0001", date(2025, 3, 12), 30.0, 35.0),), change=LastChange("26-2", "26-1", 0.05),
+        languages=(language,),
+    )  # fmt: skip
+    assert len(season_report(two).pages) == 1
 
 
 def dots(page: Page) -> list[tuple[float, float]]:
@@ -301,6 +320,33 @@ def test_an_interval_ends_with_a_stroke_unless_it_goes_beyond_the_picture(high: 
     strokes = [i for i in sheet.page().items if isinstance(i, Line) and i.x1_mm == i.x2_mm]
     top = min(stroke.y1_mm for stroke in strokes)
     assert sum(stroke.y1_mm == pytest.approx(top) for stroke in strokes) == ends
+
+
+@pytest.mark.parametrize(
+    ("before_mm", "line_mm", "said"),
+    [
+        (30.0, 35.0, "The line moved from 1 3/16 in to 1 3/8 in below the rim."),
+        (30.0, 30.1, "The line stayed at 1 3/16 in below the rim."),
+        (30.0, 0.0, "The line was 1 3/16 in below the rim; now the scoop is used level."),
+        (0.0, 30.0, "The scoop was used level; now its line is 1 3/16 in below the rim."),
+        (0.0, 0.0, "The scoop went on being used level."),
+    ],
+)
+def test_what_became_of_a_line_is_told(before_mm: float, line_mm: float, said: str) -> None:
+    change = LastChange("26-2", "26-1", 0.05, line_mm=line_mm, before_line_mm=before_mm)
+    assert said in words_of(report(change=change))
+    moved = LineMoved("26-0003", date(2025, 3, 12), before_mm, line_mm)
+    assert f"Lot 26-0003 was weighed in anew on Mar 12, 2025. {said}" in words_of(report(moved=(moved,)))
+
+
+def test_spot_fills_are_told_with_what_they_say_of_the_mark() -> None:
+    assert "pot fill" not in words_of(report()).replace("Bags counted, spot fills", "")
+    assert "Spot fills from bags opened later: 2." in words_of(report(spot_fills=2))
+    spotted = (SpotFilled("26-0006", 3, 284.0, 0.002, OldLineVerdict.KEEP),
+               SpotFilled("26-0007", 2, 275.0, -0.03, OldLineVerdict.MOVE))  # fmt: skip
+    told = words_of(report(spot_fills=5, spotted=spotted))
+    assert "26-0006: 10.0 oz (+0.2 %, spot fills: 3), the mark holds" in told
+    assert "26-0007: 9.7 oz (−3.0 %, spot fills: 2), the mark no longer holds: weigh the lot in anew" in told
 
 
 def test_lots_of_one_day_stand_beside_each_other() -> None:

@@ -352,7 +352,8 @@ class SeasonFacts:
         return money_of(carried.share * self._daily_g, lot.price_per_package, lot.package_mass_g)
 
     @cached_property
-    def _spots(self) -> dict[str, list[SpotFill]]:
+    def spots(self) -> dict[str, list[SpotFill]]:
+        """The spot fills that count, by the weigh-in that they keep up to date."""
         found: dict[str, list[SpotFill]] = {}
         for spot in every_spot_fill(self._records, self.farm.id):
             if spot.counts:
@@ -365,7 +366,7 @@ class SeasonFacts:
         weighed = [Bag(lot.weighed_on, bag.mean_g, bag.scoopfuls, lot.by, True) for bag in bag_means(own, 1.0)]
         spots = [
             Bag(spot.at.astimezone().date(), mass, 1, spot.by, False)
-            for spot in self._spots.get(lot.weigh_in_id, [])
+            for spot in self.spots.get(lot.weigh_in_id, [])
             if (mass := _as_level(spot, lot)) is not None
         ]
         return [*weighed, *spots]
@@ -373,7 +374,7 @@ class SeasonFacts:
     def mark_now(self, lot: SeasonLot) -> SpotFindings | None:
         """What the spot fills since say of a lot's mark, as on the day's page; None without any, or where they do not
         reach to it."""
-        signed = self._records.sign_off_of(lot.weigh_in_id) if self._spots.get(lot.weigh_in_id) else None
+        signed = self._records.sign_off_of(lot.weigh_in_id) if self.spots.get(lot.weigh_in_id) else None
         marks = self._records.marks(sign_off_id=signed.id) if signed else []
         if signed is None or not marks:
             return None
