@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from calibrator.desk.bags_told import bag_result
-from calibrator.desk.needs import OFF
+from calibrator.desk.needs import OFF, leans
 from calibrator.model import BagCount, Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
 from calibrator.science.bag_count import BagResult
@@ -17,8 +17,8 @@ from calibrator.science.solids import SolidsFrom
 from calibrator.values import dataclass
 
 SAME_BATCH = timedelta(hours=2)
-"""A batch that read off and is read again within this is taken to be put right, not mixed anew: it is fed by then, and
-the next feeding is farther away. Common practice, no source."""
+"""A batch that read off, surely or probably, and is read again within this is taken to be the same, not mixed anew: it
+is fed by then, and the next feeding is farther away. Common practice, no source."""
 
 
 ANOTHER = ""
@@ -27,16 +27,29 @@ ANOTHER = ""
 
 @dataclass(frozen=True)
 class Kept:
-    """A kept check with its lot; `watched` is None where it tells no solids. `again_of` is the first check of a batch
-    that was put right and read again, blank for a batch's first: how somebody mixes, and what a lot does, only that
-    tells. `may_reread` is the check before it that it reads again or would, had it not been said to be another batch's;
-    blank where there is none."""
+    """A kept check with its lot; `watched` is None where it tells no solids.
+
+    `told_by` is the check that tells how its batch was mixed, blank where this one does: how somebody mixes, and what a
+    lot does, only that tells. Of several readings it is the last one before anything was added: who reads again what
+    is not sure does it better, stirred or with more drops, and what the feeding went by is that. Not their mean: zero,
+    scale and rule are as far off in each. After one that was surely off something was added, `put_right`: what is read
+    then tells nothing of the mixing any more.
+
+    `may_reread` is the check before it that it reads again or would, had it not been said to be another batch's; blank
+    where there is none.
+    """
 
     check: MixCheck
     lot: Lot
     watched: Watched | None
-    again_of: str = ""
+    told_by: str = ""
+    put_right: bool = False
     may_reread: str = ""
+
+    @property
+    def again(self) -> bool:
+        """Whether it reads a batch once more."""
+        return _again(self.check, self.may_reread)
 
     @property
     def at(self) -> datetime:
@@ -69,12 +82,15 @@ def kept_checks(records: Records, farm: Farm) -> list[Kept]:
     lots = {lot.id: lot for lot in records.every(Lot, farm.id)}
     checks = sorted((c for c in records.every(MixCheck, farm.id) if c.counts and c.lot_id in lots), key=_when)
     before = _before(checks)
-    again = _again(checks, before)
+    told_by, put_right = _told_by(checks, before)
     told = [c for c in checks if c.solids_share is not None]
-    first = [c for c in told if c.id not in again]
-    limits = dict(zip([c.id for c in first], watch([_point(c) for c in first]), strict=True))
-    limits |= {c.id: _put_right(c, limits[again[c.id]]) for c in told if c.id in again}
-    return [Kept(c, lots[c.lot_id], limits.get(c.id), again.get(c.id, ""), before.get(c.id, "")) for c in checks]
+    own = [c for c in told if c.id not in told_by]
+    limits = dict(zip([c.id for c in own], watch([_point(c) for c in own]), strict=True))
+    limits |= {c.id: _beside(c, limits[told_by[c.id]]) for c in told if c.id in told_by}
+    return [
+        Kept(c, lots[c.lot_id], limits.get(c.id), told_by.get(c.id, ""), c.id in put_right, before.get(c.id, ""))
+        for c in checks
+    ]
 
 
 def taken_to_reread(checks: Iterable[MixCheck], check: MixCheck) -> MixCheck | None:
@@ -84,13 +100,28 @@ def taken_to_reread(checks: Iterable[MixCheck], check: MixCheck) -> MixCheck | N
     return before if before is not None and _likely_again(check, before) else None
 
 
-def _again(checks: Sequence[MixCheck], before: Mapping[str, str]) -> dict[str, str]:
-    """Those that read a batch once more, with the first check of that batch. Oldest first."""
-    found: dict[str, str] = {}
+def _told_by(checks: Sequence[MixCheck], before: Mapping[str, str]) -> tuple[dict[str, str], set[str]]:
+    """Those whose batch another check tells of, with that one; and those read after something was added. Oldest
+    first."""
+    known = {check.id: check for check in checks}
+    first, mixed = dict[str, str](), dict[str, str]()  # a batch goes by its first check
+    put_right = set[str]()
     for check in checks:
-        if check.id in before and check.same_batch_as != ANOTHER:
-            found[check.id] = found.get(before[check.id], before[check.id])
-    return found
+        of = before.get(check.id, "")
+        if not _again(check, of):
+            first[check.id], mixed[check.id] = check.id, check.id
+            continue
+        first[check.id] = first[of]
+        if of in put_right or known[of].verdict in OFF:
+            put_right.add(check.id)
+        elif check.solids_share is not None:
+            mixed[first[of]] = check.id
+    told_by = {check_id: mixed[batch] for check_id, batch in first.items()}
+    return {check_id: by for check_id, by in told_by.items() if by != check_id}, put_right
+
+
+def _again(check: MixCheck, before: str) -> bool:
+    return bool(before) and check.same_batch_as != ANOTHER
 
 
 def _before(checks: Sequence[MixCheck]) -> dict[str, str]:
@@ -107,7 +138,7 @@ def _before(checks: Sequence[MixCheck]) -> dict[str, str]:
         if (of := check.same_batch_as or taken) in begun:
             found[check.id] = of
         last[_batch(check)] = check
-        if check.solids_share is not None or (check.id in found and check.same_batch_as != ANOTHER):
+        if check.solids_share is not None or _again(check, found.get(check.id, "")):
             begun.add(check.id)
     return found
 
@@ -117,12 +148,12 @@ def _batch(check: MixCheck) -> tuple[object, ...]:
 
 
 def _likely_again(check: MixCheck, before: MixCheck) -> bool:
-    return before.verdict in OFF and check.at - before.at <= SAME_BATCH
+    return (before.verdict in OFF or bool(leans(before))) and check.at - before.at <= SAME_BATCH
 
 
 def mixed(kept: Sequence[Kept]) -> list[Kept]:
     """Each batch once, as it was mixed."""
-    return [one for one in kept if not one.again_of]
+    return [one for one in kept if not one.told_by]
 
 
 def kept_counts(records: Records, farm: Farm) -> list[Counted]:
@@ -165,9 +196,9 @@ def _when(fact: MixCheck | BagCount) -> float:
     return fact.at.timestamp()
 
 
-def _put_right(check: MixCheck, first: Watched) -> Watched:
-    """A dot of its own beside what was known by its batch's first check."""
-    return replace(first, point=_point(check), found=False)
+def _beside(check: MixCheck, told_by: Watched) -> Watched:
+    """A dot of its own beside what was known by the check that tells of its batch."""
+    return replace(told_by, point=_point(check), found=False)
 
 
 def _point(check: MixCheck) -> Point:

@@ -35,9 +35,9 @@ READ = {
 COLUMNS = (
     "at", "kind", "lot", "product", "plan", "group", "calves", "vessel", "mixed by", "checked by",
     "solids wanted (%)", "tolerance (% solids)", "solids as mixed (%)", "solids low (%)", "solids high (%)", "way",
-    "verdict", "read again", *(heading for heading, _ in READ.values()), "counted since", "bags", "bag (g)", "feedings",
-    "powder wanted (g a feeding)", "powder (g a feeding)", "powder low (g a feeding)", "powder high (g a feeding)",
-    "readings as typed", "note",
+    "verdict", "counts as a batch", *(heading for heading, _ in READ.values()), "counted since", "bags", "bag (g)",
+    "feedings", "powder wanted (g a feeding)", "powder (g a feeding)", "powder low (g a feeding)",
+    "powder high (g a feeding)", "readings as typed", "note",
 )  # fmt: skip
 
 
@@ -76,7 +76,7 @@ def _check(one: Kept, known: Names, said: _Said) -> dict[str, Cell]:
         "solids wanted (%)": _pct(c.target_share), "tolerance (% solids)": _pct(c.tolerance_share),
         "solids as mixed (%)": _pct(c.solids_share), "solids low (%)": _pct(c.solids_low),
         "solids high (%)": _pct(c.solids_high), "way": told(said.ways, c.way),
-        "verdict": told(said.verdicts, c.verdict), "read again": said.answers[bool(one.again_of)], **_readings(c),
+        "verdict": told(said.verdicts, c.verdict), "counts as a batch": said.answers[not one.told_by], **_readings(c),
         "readings as typed": "; ".join(typed), "note": c.note,
     }  # fmt: skip
 

@@ -123,6 +123,5 @@ def _checks(records: Records, farm: Farm) -> MixChecks:
 
 def _put_right(kept: Sequence[Kept]) -> tuple[int, int]:
     """How many batches that were off were read again once they were put right, and how many read right then."""
-    off = {one.check.id for one in kept if one.check.verdict in OFF}
-    last = {one.again_of: one.check for one in kept if one.again_of in off}
+    last = {one.told_by: one.check for one in kept if one.put_right}
     return len(last), sum(check.verdict not in OFF and not leans(check) for check in last.values())

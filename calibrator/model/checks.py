@@ -138,8 +138,8 @@ class MixCheck:
 
     `group_name` is that of the plan's group, blank for all together; `feeder` who mixed. Solids are shares, powder
     weight ÷ mix weight, as mixed: target and tolerance as aimed at, and the outcome with its 95 % interval (None where
-    the readings tell no solids). `way` and `verdict` are words of `science`. `same_batch_as` is the check of the same
-    batch before it was put right, blank where it is another batch's; None where nobody was asked.
+    the readings tell no solids). `way` and `verdict` are words of `science`. `same_batch_as` is the check before it
+    of the same batch, blank where it is another batch's; None where nobody was asked.
     """
 
     id: str

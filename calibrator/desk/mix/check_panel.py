@@ -38,6 +38,7 @@ from calibrator.desk.mix_checks import (
 from calibrator.desk.mix_history import ANOTHER, taken_to_reread
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import leaning_words
+from calibrator.desk.needs import OFF
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
@@ -91,7 +92,7 @@ class CheckPanel(QWidget):
         self._found = MixFindings()
         self._told: Told | None = None
         self._kept: Kept | None = None  # in view until the next check is begun
-        self._again: MixCheck | None = None  # by this the mix in hand was read before it was put right
+        self._again: MixCheck | None = None  # by this the mix in hand was read before
         self._not_again = ""  # the check whose batch somebody said that it is not
         self._batch_sure = False  # somebody was asked whose batch it is, and said the chosen one's
         self._group = NameChoice()
@@ -170,7 +171,7 @@ class CheckPanel(QWidget):
         return desk.attempt(partial(tell_or_wait, desk.records, desk.outbox, check, desk.clock()))
 
     def _reread(self) -> MixCheck | None:
-        """The check whose batch, put right, is in hand, or is taken to be; None where there is none, or no reading."""
+        """The check whose batch is in hand once more, or is taken to be; None where there is none, or no reading."""
         made = self._made()
         if made is None or self._standing is None:
             return None
@@ -243,7 +244,7 @@ class CheckPanel(QWidget):
         right, others = self._right_brix(batch, aim, at), self._right_density(batch, aim, readings, at)
         self.readings.show_right(right, others)
         told = [] if unread else readings
-        corrected = self._again is not None and self._again.id != self._not_again
+        corrected = self._again is not None and self._again.verdict in OFF and self._again.id != self._not_again
         self._found = work_out(batch, told, aim, self._tools, at, corrected=corrected, batch_sure=self._batch_sure)
         if self.readings.pending():
             self._kept = None
@@ -265,7 +266,7 @@ class CheckPanel(QWidget):
                 whose=whose,
                 assumed=form.group_assumed,
                 other=other,
-                read_before=reread.at if reread else None,
+                read_before=reread,
                 same=reread is not None and reread.id != self._not_again,
             )
         self._show_told()
@@ -310,7 +311,7 @@ class CheckPanel(QWidget):
             return
         if self._kept is not None:
             reread, same = self._kept.reread, bool(self._kept.check.same_batch_as)
-            self._told = replace(self._told, read_before=reread.at if reread else None, same=same)
+            self._told = replace(self._told, read_before=reread, same=same)
         self.verdict.show_told(self._told, self.desk.system)
         if self._kept is not None:
             self.verdict.show_kept(self._kept_words(self._kept.at), self._now_words(self._told.found))
@@ -362,20 +363,23 @@ class CheckPanel(QWidget):
         """What is to be done once a check is kept; blank where nothing is."""
         if found.batch_doubted:
             return ""  # nothing was told to be added
+        outside = found.judged is not None and found.judged.verdict.outside
+        if found.at_odds and not outside:
+            return self.tr("Look at these first. Then:")
         if found.at_odds:
             return self.tr("Look at these first, and type the fresh readings. Once something was added:")
         if found.correction is not None and found.correction.far_off:
             return self.tr("Stirred only? Type the fresh drops. Once something was added:")
-        outside = found.judged is not None and found.judged.verdict.outside
         return self.tr("When this is done:") if outside else ""
 
     def read_again(self) -> None:
-        """The same mix once more, after what was told was done."""
+        """The same mix once more, after what was told was done: one that was surely off is put right by now."""
         before = self._kept.check if self._kept else None
         self.clear()
         self.batch_form.is_same()
         self._again = before
-        self.note.set_text(self.tr("after correcting"))
+        if before is not None and before.verdict in OFF:
+            self.note.set_text(self.tr("after correcting"))
         self.work_out()
         self.start()
 

@@ -256,32 +256,43 @@ class HistoryPanel(QWidget):
             except RecordsUnreachable:
                 return check_words(one)  # told whole once the server is there again
         told = [check_words(one)]
-        if one.again_of and one.check.same_batch_as is None:
-            text = self.tr("Taken to be the same batch, put right: it was read within {hours} h.")
-            told.append(text.format(hours=SAME_BATCH // timedelta(hours=1)))
-        elif one.again_of:
-            told.append(self.tr("Read again after it was put right."))
-        elif one.may_reread:
-            told.append(self.tr("Another batch than the one before it."))
+        told.append(self._batch_words(one))
         if one.check.note:
             told.append(self.tr("Note: {note}.").format(note=one.check.note))
         if fix := self._put_right.get(key, ""):
             told.append(fix)
-        return " ".join(told)
+        return " ".join(filter(None, told))
+
+    def _batch_words(self, one: Kept) -> str:
+        """Which batch it read, where another check is of the same or may be."""
+        text = ""
+        if one.again and one.check.same_batch_as is None:
+            text = self.tr("Taken to be the same batch, read again: it was read within {hours} h.")
+            if one.put_right:
+                text = self.tr("Taken to be the same batch, put right: it was read within {hours} h.")
+            text = text.format(hours=SAME_BATCH // timedelta(hours=1))
+        elif one.again:
+            text = self.tr("The same batch as the one before it, read again.")
+            if one.put_right:
+                text = self.tr("Read again after it was put right.")
+        elif one.may_reread:
+            text = self.tr("Another batch than the one before it.")
+        later = "" if one.put_right or not one.told_by else self.tr("It was read again later, and that counts.")
+        return " ".join(filter(None, (text, later)))
 
     def _point_out(self, key: str) -> None:
         self.pointed.setText(self._words(key))
 
     def _offer_batch(self, one: Kept | None) -> None:
         """The way to say that a check is of another batch, or of the same."""
-        same = one is not None and bool(one.again_of)
+        same = one is not None and one.again
         self.batch_button.setText(self.tr("Another &batch") if same else self.tr("The same &batch"))
         show_if(self.batch_button, one is not None and bool(one.may_reread))
 
     def _change_batch(self) -> None:
         one = self._current()
         if one is not None and one.may_reread:
-            told = ANOTHER if one.again_of else one.may_reread
+            told = ANOTHER if one.again else one.may_reread
             self.desk.keep(replace(one.check, same_batch_as=told))
             self._choose(one.check.id)
 

@@ -155,16 +155,21 @@ def feeders_words(apart: dict[str, Mean]) -> str:
 
 
 def again_words(shown: Sequence[Kept]) -> str:
-    """That batches put right and read again are no mixes of their own; blank where none is shown."""
-    again = sum(bool(one.again_of) for one in shown)
-    if not again:
-        return ""
-    text = translate(
-        "History",
-        "Read again after it was put right: {count}. Such a check counts neither in the running mean nor for "
-        "who mixed.",
-    )
-    return text.format(count=again)
+    """That checks which read a batch once more are no mixes of their own; blank where none is shown."""
+    put_right = sum(one.put_right for one in shown)
+    surer = sum(bool(one.told_by) for one in shown) - put_right
+    told = []
+    if surer:
+        text = translate("History", "Read again with nothing added: {count}. Of such a batch the last reading counts.")
+        told.append(text.format(count=surer))
+    if put_right:
+        text = translate(
+            "History",
+            "Read again after it was put right: {count}. Such a check counts neither in the running mean nor for "
+            "who mixed.",
+        )
+        told.append(text.format(count=put_right))
+    return " ".join(told)
 
 
 def signed(share: float) -> str:

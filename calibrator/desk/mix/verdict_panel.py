@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import datetime
-
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
@@ -16,10 +14,11 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.mix.warm_words import off_words, warm_words
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings, RightReading
+from calibrator.desk.needs import OFF
 from calibrator.desk.parts import button, card, clear, column, label, row, set_style_property, set_tone, show_if
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
-from calibrator.model import InstrumentKind, UnitSystem
+from calibrator.model import InstrumentKind, MixCheck, UnitSystem
 from calibrator.science.causes import Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell, surely_inside
 from calibrator.science.solids import Solids, SolidsFrom
@@ -34,7 +33,7 @@ class Told:
     instruments whose checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted,
     `right_density` what hydrometer and jug would, `kind` the instrument at hand, `whose` whose batch it is where that
     decides what is right, `assumed` where nobody has said it, `other` names the batch that the volume is right for.
-    `read_before` is when the batch was read that this one is `same` as, or is said not to be."""
+    `read_before` is the check of the batch that this one is the `same` as, or is said not to be."""
 
     found: MixFindings
     batch: Batch
@@ -46,7 +45,7 @@ class Told:
     whose: str = ""
     assumed: bool = False
     other: str = ""
-    read_before: datetime | None = None
+    read_before: MixCheck | None = None
     same: bool = False
 
 
@@ -107,7 +106,7 @@ class VerdictPanel(QWidget):
         self._cautions = QVBoxLayout()
         self._cautions.setSpacing(SPACE)
         self.correction = label("")
-        self.again = button(self.tr("Read again, corrected"), self.again_wanted.emit)
+        self.again = button(self.tr("Read again"), self.again_wanted.emit)
         self.now = label("", "quiet")
         self.correction_card = card(
             label(self.tr("Put it right"), "heading"), self.odds, self.correction, self.now, row(self.again, None)
@@ -178,6 +177,9 @@ class VerdictPanel(QWidget):
         that is being typed, or where nothing is to be done."""
         _say(self.kept, told)
         _say(self.now, now)
+        judged = self._found.judged
+        outside = judged is not None and judged.verdict.outside
+        self.again.setText(self.tr("Read again, corrected") if outside else self.tr("Read again"))
         show_if(self.again, bool(now))
 
     def _whose_words(self, told: Told) -> str:
@@ -190,14 +192,19 @@ class VerdictPanel(QWidget):
             text = self.tr("The batch for {group}")
         return text.format(group=told.whose)
 
-    def _show_same(self, read_before: datetime | None, *, same: bool) -> None:
+    def _show_same(self, before: MixCheck | None, *, same: bool) -> None:
         """Whether it counts as a batch that was read before, with the way to say the other."""
-        text = self.tr("Counted as the same batch as at {time}, put right.") if same else ""
-        text = text or self.tr("Counted as another batch than that of {time}.")
-        at = clock_text(read_before.astimezone().time()) if read_before else ""
-        _say(self.same, text.format(time=at) if read_before else "")
-        self.not_same.setText(self.tr("Another batch") if same else self.tr("The same batch, put right"))
-        show_if(self.not_same, read_before is not None)
+        put_right = before is not None and before.verdict in OFF
+        if not same:
+            text, button_ = self.tr("Counted as another batch than that of {time}."), self.tr("The same batch")
+        elif put_right:
+            text, button_ = self.tr("Counted as the same batch as at {time}, put right."), self.tr("Another batch")
+        else:
+            text, button_ = self.tr("Counted as the same batch as at {time}, read again."), self.tr("Another batch")
+        at = clock_text(before.at.astimezone().time()) if before else ""
+        _say(self.same, text.format(time=at) if before else "")
+        self.not_same.setText(button_)
+        show_if(self.not_same, before is not None)
 
     def _workings(self) -> tuple[Working, ...]:
         return of_solids(self._found)

@@ -263,7 +263,7 @@ def test_a_batch_put_right_counts_as_one_mix_and_for_who_mixed_it_as_mixed(
         kept_check(herd, day, 0.130, "Ben", at=FIRST_DAY + timedelta(days=day, minutes=50))
         kept_check(herd, day, 0.130, "Ana", at=FIRST_DAY + timedelta(days=day, hours=9))
     kept = kept_checks(herd.records, herd.farm)
-    assert [bool(one.again_of) for one in kept] == [False, True, False] * 3
+    assert [bool(one.told_by) for one in kept] == [False, True, False] * 3
     apart = feeders_apart(kept)
     assert {name: (round(mean.share, 3), mean.count) for name, mean in apart.items()} == {
         "Ana": (0.0, 3),
@@ -296,5 +296,5 @@ def test_only_a_batch_that_was_off_is_read_again_and_only_within_the_feeding(her
     kept_check(herd, 2, 0.11, verdict="thin", at=FIRST_DAY + timedelta(days=2, minutes=30))
     kept_check(herd, 2, 0.13, at=FIRST_DAY + timedelta(days=2, minutes=60))
     kept = kept_checks(herd.records, herd.farm)
-    assert [one.again_of for one in kept[:6]] == [""] * 6
-    assert [one.again_of for one in kept[6:]] == [kept[5].check.id] * 2
+    assert [one.told_by for one in kept[:6]] == [""] * 6
+    assert [one.told_by for one in kept[6:]] == [kept[5].check.id] * 2
