@@ -899,6 +899,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Guardada el {day} a las {time}. Queda a la vista hasta que escriba la próxima revisión.</translation>
     </message>
     <message>
+        <source>Look at these first. Then:</source>
+        <translation>Revise primero esto. Después:</translation>
+    </message>
+    <message>
         <source>Look at these first, and type the fresh readings. Once something was added:</source>
         <translation>Vea primero estas cosas y escriba las lecturas nuevas. Cuando haya agregado algo:</translation>
     </message>
@@ -2769,6 +2773,10 @@ entre {low} y {high}
         <translation>Quien mezcla demasiado aguado: {who}. Preparen juntos una mezcla.</translation>
     </message>
     <message>
+        <source>Read again with nothing added: {count}. Of such a batch the last reading counts.</source>
+        <translation>Medidas otra vez sin agregarles nada: {count}. De esas tandas cuenta la última lectura.</translation>
+    </message>
+    <message>
         <source>Read again after it was put right: {count}. Such a check counts neither in the running mean nor for who mixed.</source>
         <translation>Medidas otra vez después de corregirlas: {count}. Esas revisiones no cuentan ni en el promedio móvil ni para quien mezcló.</translation>
     </message>
@@ -2938,8 +2946,16 @@ entre {low} y {high}
         <translation>Lote {lot}: {leaning} de {all} revisiones quizás fuertes. Todavía no alcanza para decirlo.</translation>
     </message>
     <message>
+        <source>Taken to be the same batch, read again: it was read within {hours} h.</source>
+        <translation>Se toma por la misma tanda, medida otra vez: se midió en menos de {hours} h.</translation>
+    </message>
+    <message>
         <source>Taken to be the same batch, put right: it was read within {hours} h.</source>
         <translation>Se toma por la misma tanda, ya corregida: se midió en menos de {hours} h.</translation>
+    </message>
+    <message>
+        <source>The same batch as the one before it, read again.</source>
+        <translation>La misma tanda que la anterior, medida otra vez.</translation>
     </message>
     <message>
         <source>Read again after it was put right.</source>
@@ -2948,6 +2964,10 @@ entre {low} y {high}
     <message>
         <source>Another batch than the one before it.</source>
         <translation>Otra tanda que la anterior.</translation>
+    </message>
+    <message>
+        <source>It was read again later, and that counts.</source>
+        <translation>Se midió otra vez después, y cuenta esa lectura.</translation>
     </message>
     <message>
         <source>Another &amp;batch</source>
@@ -11535,6 +11555,10 @@ Sign off all the same? The record will say so.</source>
         <translation>contado desde</translation>
     </message>
     <message>
+        <source>counts as a batch</source>
+        <translation>cuenta como tanda</translation>
+    </message>
+    <message>
         <source>degrees of freedom</source>
         <translation>grados de libertad</translation>
     </message>
@@ -11749,10 +11773,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>protein</source>
         <translation>proteína</translation>
-    </message>
-    <message>
-        <source>read again</source>
-        <translation>medida otra vez</translation>
     </message>
     <message>
         <source>readings as typed</source>
@@ -13481,6 +13501,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Cómo corregirlo</translation>
     </message>
     <message>
+        <source>Read again</source>
+        <translation>Leer otra vez</translation>
+    </message>
+    <message>
         <source>Likeliest causes</source>
         <translation>Causas más probables</translation>
     </message>
@@ -13497,6 +13521,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Tanda para {group}</translation>
     </message>
     <message>
+        <source>The same batch</source>
+        <translation>Es la misma tanda</translation>
+    </message>
+    <message>
         <source>Counted as the same batch as at {time}, put right.</source>
         <translation>Cuenta como la misma tanda de las {time}, ya corregida.</translation>
     </message>
@@ -13507,10 +13535,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Another batch</source>
         <translation>Es otra tanda</translation>
-    </message>
-    <message>
-        <source>The same batch, put right</source>
-        <translation>Es la misma tanda, ya corregida</translation>
     </message>
     <message>
         <source>No verdict yet</source>
@@ -13531,6 +13555,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Each way: {ways}.</source>
         <translation>Por cada método: {ways}.</translation>
+    </message>
+    <message>
+        <source>Counted as the same batch as at {time}, read again.</source>
+        <translation>Cuenta como la misma tanda de las {time}, leída otra vez.</translation>
     </message>
     <message>
         <source>No usual slip fits this reading. Weigh the next powder, and look at the scoop.</source>
