@@ -19,9 +19,14 @@ from calibrator.prints.label_facts import (
 from calibrator.science.as_fed import day_plan
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
-from calibrator.science.mark import Line, MarkProblem, fill_line
+from calibrator.science.mark import Line, MarkProblem, lines_for
 from calibrator.science.mixing import Powder
+from calibrator.science.scoopfuls import ScoopCount
 from calibrator.values import dataclass
+
+Way = tuple[int, int, bool]
+"""How a feeding is filled, whatever the lot: level scoopfuls before the one to its line, how many to its line, whether
+it is by other lines."""
 
 
 @dataclass(frozen=True)
@@ -30,6 +35,8 @@ class LineOffer:
 
     One with a `problem` lies where nobody can read it; it is told and cannot be chosen. `reckoned` is what a line rests
     on that was not signed off. One `counted` in scoopfuls to the main line and its half is told so and not drawn.
+    `other_ways` are those in which the same feeding can be filled too, `count` what this way comes to; None where there
+    is only one way.
     """
 
     line: LabelLine
@@ -40,6 +47,25 @@ class LineOffer:
     weighed_in: bool = False  # the lot was weighed in for it
     planned_since: bool = False  # since the label that is on the scoop was printed, or before its first one
     on_last_label: bool = False  # the label before has it too
+    other_ways: tuple[LineOffer, ...] = ()
+    count: ScoopCount | None = None
+
+    @property
+    def ways(self) -> tuple[LineOffer, ...]:
+        """Every way to fill it, this one first."""
+        return (replace(self, other_ways=()), *self.other_ways)
+
+    @property
+    def way(self) -> Way:
+        """How it is filled."""
+        return (0, 0, True) if self.counted else (self.line.full_scoops, self.line.to_line, False)
+
+    def filled(self, way: Way) -> LineOffer:
+        """The same feeding filled this way, where it can be; else as it is."""
+        first = next((one for one in self.other_ways if one.way == way), None)
+        if first is None:
+            return self
+        return replace(first, other_ways=tuple(one for one in self.ways if one.way != way))
 
     @property
     def target_g(self) -> float:
@@ -94,34 +120,31 @@ def line_offers(
     for target_g in (*feeding, HALF_SHARE * main_g, *(mass for mass, _ in weights)):
         if not any(same_weight(target_g, offer.target_g) for offer in offers):
             offers += _reckoned(scoop, signed, target_g, main_g)
-    offers = [_counted(offer, offers) for offer in offers]
-    named = [
-        replace(
-            offer,
-            plans=_plans(offer.target_g, weights),
-            weighed_in=any(same_weight(offer.target_g, each_g) for each_g in feeding),
-        )
-        for offer in offers
-    ]
+    counted = (_counted(offer, offers) for offer in offers)
+    named = [_with_names(offer, weights, feeding) for offer in counted]
     return tuple(sorted(named, key=lambda offer: (offer.use is not LineUse.MAIN, -offer.target_g)))
 
 
 def _reckoned(scoop: Scoop, signed: SignOff, target_g: float, main_g: float) -> Iterator[LineOffer]:
     factor, doubt = signed.settling_factor, signed.settling_u
     try:
-        line = fill_line(scoop.shape, signed.level_mean_g, signed.level_u_g, target_g, factor, doubt)
+        lines = lines_for(scoop.shape, signed.level_mean_g, signed.level_u_g, target_g, factor, doubt)
     except CannotCompute:
         return
     use = LineUse.HALF if same_weight(target_g, HALF_SHARE * main_g) else LineUse.OTHER
-    told = LabelLine(
-        target_mass_g=target_g,
+    usual, *others = [LineOffer(_drawn(line, use), problem=line.problem, reckoned=line) for line in lines]
+    yield replace(usual, other_ways=tuple(one for one in others if one.problem is None))
+
+
+def _drawn(line: Line, use: LineUse) -> LabelLine:
+    return LabelLine(
+        target_mass_g=line.target_g,
         down_wall_mm=line.down_wall_mm,
         use=use,
         full_scoops=line.full_scoops,
         mass_g=line.mass_g,
         reckoned=True,
     )
-    yield LineOffer(told, problem=line.problem, reckoned=line)
 
 
 def _counted(offer: LineOffer, offers: Sequence[LineOffer]) -> LineOffer:
@@ -129,9 +152,19 @@ def _counted(offer: LineOffer, offers: Sequence[LineOffer]) -> LineOffer:
     main = next((one.line for one in offers if one.use is LineUse.MAIN), None)
     count = line_count(main, offer.target_g) if main and offer.reckoned else None
     half = any(one.use is LineUse.HALF and one.problem is None for one in offers)
-    if count is None or (count.to_half and not half):
+    if main is None or count is None or (count.to_half and not half):
         return offer
-    return replace(offer, counted=count, problem=None, reckoned=None)
+    own = (one for one in offer.ways if one.problem is None)
+    ways = tuple(one for one in own if not same_weight(one.line.held_g, main.target_mass_g))
+    return replace(offer, counted=count, problem=None, reckoned=None, other_ways=ways)
+
+
+def _with_names(offer: LineOffer, weights: Sequence[tuple[float, str]], feeding: Sequence[float]) -> LineOffer:
+    """Who gets it; a feeding that the lot was weighed in for is filled as it was then."""
+    plans = _plans(offer.target_g, weights)
+    if any(same_weight(offer.target_g, each_g) for each_g in feeding):
+        return replace(offer, plans=plans, weighed_in=True, other_ways=())
+    return replace(offer, plans=plans, other_ways=tuple(replace(one, plans=plans) for one in offer.other_ways))
 
 
 def _plans(target_g: float, weights: Sequence[tuple[float, str]]) -> tuple[str, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from enum import StrEnum
@@ -14,11 +14,11 @@ from calibrator.desk.label_news import LabelNews, first_label_g, label_news
 from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
 from calibrator.desk.scoop_lines import ScoopState, is_drawn, last_label, lines_to_wipe_out, scoop_state
-from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
+from calibrator.desk.sheets import LotInUse, chart_plan, feeding_count, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
-from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
+from calibrator.model import Farm, LabelledLine, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
 from calibrator.prints.chart_facts import TwoLots
-from calibrator.prints.label_facts import LineCount, same_weight
+from calibrator.prints.label_facts import LineCount, LineUse, same_weight
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
 from calibrator.values import dataclass
@@ -73,15 +73,29 @@ class LotPaper:
         before = last_label(self.now, self.known, scoop.id)
         if before is None:
             news += first_label_g(self.now, self.known, self.powder.powder, scoop.id)
-        told = [line.target_mass_g for line in (before.lines if before else None) or ()]
-        return tuple(
-            replace(
-                offer,
-                planned_since=_is_among(news, offer.target_g),
-                on_last_label=_is_among(told, offer.target_g),
-            )
-            for offer in offers
-        )
+        told = (before.lines if before else None) or ()
+        return tuple(self._asked(signed, offer, news, told) for offer in self._counts(signed, offers))
+
+    def _asked(
+        self, signed: SignOff, offer: LineOffer, news: Sequence[float], told: Sequence[LabelledLine]
+    ) -> LineOffer:
+        """An offer with why it may be wanted, filled as on the label before."""
+        before = next((line for line in told if same_weight(line.target_mass_g, offer.target_g)), None)
+        if before is not None:
+            offer = offer.filled((before.full_scoops, before.to_line, before.down_wall_mm is None))
+        return replace(offer, planned_since=_is_among(news, offer.target_g), on_last_label=before is not None)
+
+    def _counts(self, signed: SignOff, offers: Sequence[LineOffer]) -> Iterator[LineOffer]:
+        """The offers, those that can be filled in several ways with what each way comes to."""
+        half = next((offer for offer in offers if offer.use is LineUse.HALF and offer.problem is None), None)
+        own = [way for way in self.powder.ways if way.scoop_id == signed.scoop_id]
+
+        def counted(offer: LineOffer) -> LineOffer:
+            return replace(offer, count=feeding_count(self.records, signed, own, offer, half))
+
+        for offer in offers:
+            several = counted(offer) if offer.other_ways else offer
+            yield replace(several, other_ways=tuple(counted(one) for one in offer.other_ways))
 
     @cached_property
     def _news(self) -> tuple[LabelNews, ...]:
@@ -175,9 +189,15 @@ class LotPaper:
             lines = [one.line for one in offers if one.counted is None and not one.line.struck_level]
             if len(lines) > 1:
                 held |= {(scoop.id, line.mass_g): line.held_g for line in lines}
-            counts += [one.counted for one in self.offers(scoop) if one.counted is not None]
+            counts += self._counted(scoop, chosen.lines.get(scoop.id, ()))
         # Of several scoops nobody would know which one is meant.
         return LineNames(held, self.label_step_g, tuple(counts) if len(self.scoops) == 1 else ())
+
+    def _counted(self, scoop: Scoop, chosen: Sequence[LineOffer]) -> list[LineCount]:
+        """The feedings that are told in scoopfuls to the lines of a scoop: those without a line of their own."""
+        own_g = [offer.target_g for offer in chosen if offer.counted is None]
+        every = (offer.counted for offer in self.offers(scoop) if not _is_among(own_g, offer.target_g))
+        return [count for count in every if count is not None]
 
     def _lot_sheets(self, chosen: Chosen, at: datetime, by: str) -> LotSheetJob | None:
         wanted = [self.signed[scoop.id] for scoop in self.scoops if scoop.id in chosen.lines]

@@ -130,17 +130,18 @@ def lines_to_wipe_out(now: Standing, known: LotStanding, scoop_id: str) -> tuple
 @dataclass(frozen=True)
 class LineBeside:
     """A line that a scoop bears beside its main one, by its label: for one feeding of `target_g`, mm from the rim down
-    the wall, with `full_scoops` level scoopfuls before it."""
+    the wall, with `full_scoops` level scoopfuls before it, or `to_line` equal ones to it."""
 
     target_g: float
     down_wall_mm: float
     full_scoops: int
+    to_line: int
 
 
 def lines_beside(now: Standing, mark: Mark) -> tuple[LineBeside, ...]:
     """The lines of other feedings on the newest label that was printed for a mark; none where nobody kept which."""
     return tuple(
-        LineBeside(line.target_mass_g, line.down_wall_mm, line.full_scoops)
+        LineBeside(line.target_mass_g, line.down_wall_mm, line.full_scoops, line.to_line)
         for line in labelled_lines(now, mark.scoop_id, mark.sign_off_id)
         if line.down_wall_mm and not same_line(line.down_wall_mm, mark.down_wall_mm)
     )

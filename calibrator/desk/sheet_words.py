@@ -98,7 +98,7 @@ def label_words(news: LabelNews, system: UnitSystem) -> str:
 
 def _added_words(offer: LineOffer, system: UnitSystem) -> str:
     """What a new label has for a feeding, as it stands on it: a line of its own, which may hold only what level
-    scoopfuls leave of the feeding, or how it is counted by the lines that are there."""
+    scoopfuls leave of the feeding or one of equal ones, or how it is counted by the lines that are there."""
     text, count = translate("SheetWords", "a line for {mass}"), 0
     if offer.counted is not None:
         text, count = translate("SheetWords", "“{mass} = {count} to the line”"), offer.counted.to_main
@@ -107,6 +107,8 @@ def _added_words(offer: LineOffer, system: UnitSystem) -> str:
     elif offer.line.several:
         text = translate("SheetWords", "“{held}: {count} struck at the rim + 1 to here = {mass}”")
         count = offer.line.full_scoops
+        if not count:
+            text, count = translate("SheetWords", "“{held}: {count} to here = {mass}”"), offer.line.to_line
     held = shown.mass(offer.line.held_g, system)
     return text.format(mass=shown.mass(offer.target_g, system), held=held, count=count)
 

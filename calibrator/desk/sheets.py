@@ -13,6 +13,7 @@ from types import MappingProxyType
 
 from calibrator.desk.findings import check_of
 from calibrator.desk.hung import labelled_lines
+from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_names import names_on_paper
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse, SheetLine, water_step_ml
@@ -33,7 +34,7 @@ from calibrator.model import (
     Vessel,
     WeighIn,
 )
-from calibrator.prints.label_facts import same_weight
+from calibrator.prints.label_facts import LabelLine, same_weight
 from calibrator.records import Records
 from calibrator.science.as_fed import Rest, as_fed, day_plan
 from calibrator.science.batch import BatchTable, counts_of, table
@@ -42,7 +43,7 @@ from calibrator.science.feeding import powder_per_calf_g, recipe_of
 from calibrator.science.line import fill_line
 from calibrator.science.mixing import powder_from
 from calibrator.science.scoop import same_line
-from calibrator.science.scoopfuls import ScoopWay, normal_u
+from calibrator.science.scoopfuls import ScoopCount, ScoopWay, normal_u, scoop_count
 from calibrator.values import dataclass
 
 __all__ = [
@@ -55,6 +56,7 @@ __all__ = [
     "changes",
     "chart_plan",
     "day_sheet",
+    "feeding_count",
     "plan_sheet",
     "powder_before",
     "powder_in_use",
@@ -182,13 +184,35 @@ def _scale_off_share(records: Records, signed: SignOff, scale: Scale) -> float:
     return check.off_share if check else 0.0
 
 
-def _labelled_way(records: Records, signed: SignOff, name: str, line: LabelledLine) -> ScoopWay:
+def _labelled_way(records: Records, signed: SignOff, name: str, line: LabelledLine | LabelLine) -> ScoopWay:
     """A fill to a line that a label has for another feeding, as sure as one that nobody filled to yet."""
     scoop = records.revision(Scoop, signed.scoop_revision)
     settling = signed.settling_factor, signed.settling_u
-    reckoned = fill_line(scoop.shape, signed.level_mean_g, signed.level_u_g, line.target_mass_g, *settling)
+    reckoned = fill_line(scoop.shape, signed.level_mean_g, signed.level_u_g, line.mass_g, *settling)
     way = _way(signed, name, FillWay.TO_MARK, line.mass_g, reckoned.mass_u_g)
     return replace(way, full_scoops=line.full_scoops, down_wall_mm=line.down_wall_mm, line_g=line.held_g)
+
+
+def feeding_count(
+    records: Records, signed: SignOff, ways: Sequence[ScoopWay], offer: LineOffer, half: LineOffer | None
+) -> ScoopCount | None:
+    """One feeding filled as a label may tell it: to the scoop's main line and its half, or to a line of its own. `ways`
+    are the fills of the scoop that were signed off; None where those are not there."""
+    level = next((way for way in ways if way.way is FillWay.LEVEL), None)
+    main = next((way for way in ways if way.way is FillWay.TO_MARK), None)
+    line, count = offer.line, offer.counted
+    if level is None:
+        return None
+    if count is None:
+        own = _labelled_way(records, signed, level.name, line)
+        fills = ((level, line.full_scoops), (own, line.to_line))
+        return scoop_count([(way, float(n)) for way, n in fills if n], offer.target_g)
+    if main is None:
+        return None
+    parts = [(main, float(count.to_main))]
+    if count.to_half and half is not None:
+        parts.append((_labelled_way(records, signed, level.name, half.line), float(count.to_half)))
+    return scoop_count(parts, offer.target_g)
 
 
 def _named_g(lines: Sequence[LabelledLine], mark: Mark) -> float:
@@ -278,7 +302,7 @@ def _sheet(
     farm: Farm, plan: Plan, powder: LotInUse, rows: BatchTable, group: PlanGroup | None, today: int
 ) -> GroupSheet:
     rule = plan.scoopfuls or Scoopfuls()
-    ways = () if rule.rule is ScoopRule.WEIGH else (*powder.ways, *_own_lines(plan, powder, group))
+    ways = () if rule.rule is ScoopRule.WEIGH else (*_own_lines(plan, powder, group), *powder.ways)
     told = group or next((each for each in plan.groups if each.calves), plan.groups[0])
     whole = recipe_of(told, powder.powder, plan.water_temperature_c)
     return GroupSheet(

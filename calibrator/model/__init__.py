@@ -21,7 +21,7 @@ from calibrator.model.checks import (
 from calibrator.model.farm import CoolingReadings, Farm, HotWater, Paper, Scale, Scoop, UnitSystem, Vessel
 from calibrator.model.lots import Composition, Lot, PackageKind, PackagesLeft, ScoopMarked
 from calibrator.model.names import new_id
-from calibrator.model.paper import Ending, LabelledLine, Printed, PrintKind, SheetEnding
+from calibrator.model.paper import Ending, LabelledLine, Printed, PrintKind, SheetEnding, fills_to_line
 from calibrator.model.plans import (
     Additive,
     ColdWeather,
@@ -120,6 +120,7 @@ __all__ = [
     "VolumeMeans",
     "Warmth",
     "WeighIn",
+    "fills_to_line",
     "new_id",
     "standing_numbers",
 ]

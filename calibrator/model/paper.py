@@ -25,7 +25,8 @@ class Ending(StrEnum):
 class LabelledLine:
     """What a printed label tells of one feeding, `target_mass_g`: the line drawn for it, `down_wall_mm` from the rim
     down the wall (0 where level scoopfuls alone are the feeding), a scoopful to which weighs `mass_g` and takes
-    `full_scoops` level ones before it. `down_wall_mm` is None where it is counted by the label's other lines.
+    `full_scoops` level ones before it, or as many more to the line as make the feeding. `down_wall_mm` is None where it
+    is counted by the label's other lines.
     """
 
     target_mass_g: float
@@ -34,9 +35,21 @@ class LabelledLine:
     mass_g: float = 0.0
 
     @property
+    def to_line(self) -> int:
+        """How many scoopfuls to the line a feeding takes."""
+        return fills_to_line(self.target_mass_g, self.mass_g, self.full_scoops)
+
+    @property
     def held_g(self) -> float:
         """What stands beside the line, g."""
-        return self.mass_g if self.full_scoops and self.down_wall_mm else self.target_mass_g
+        several = self.full_scoops > 0 or self.to_line > 1
+        return self.mass_g if several and self.down_wall_mm else self.target_mass_g
+
+
+def fills_to_line(target_g: float, mass_g: float, full_scoops: int) -> int:
+    """How many scoopfuls of `mass_g` to a line are the feeding: one where level ones go before it, or where nobody kept
+    what it weighs."""
+    return max(1, round(target_g / mass_g)) if mass_g > 0 and not full_scoops else 1
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -30,8 +30,8 @@ _PAD = 1.0
 
 @dataclass(frozen=True)
 class Beside:
-    """What stands beside a line: the weight it holds, and what a feeding is made of where full scoops go before, a line
-    a language, then the feeding's weight."""
+    """What stands beside a line: the weight it holds, and what a feeding is made of where that is not one scoopful to
+    it, a line a language, then the feeding's weight."""
 
     line: LabelLine
     mass: str
@@ -81,7 +81,10 @@ def beside(line: LabelLine, said: Words, units: UnitSystem, resolution_g: float 
         count = line.full_scoops + 1
         return Beside(line, mass, said.each(lambda t: "= " + t(words.LEVEL_ALONE).format(count=count)))
     if line.several:
-        made_of = said.each(lambda t: t(words.FULL_SCOOPS_MORE).format(count=line.full_scoops))
+        phrase, count = words.FULL_SCOOPS_MORE, line.full_scoops
+        if not count:
+            phrase, count = words.EQUAL_SCOOPS_TO_HERE, line.to_line
+        made_of = said.each(lambda t: t(phrase).format(count=count))
         return Beside(line, mass, (*made_of, f"= {feeding}"))
     return Beside(line, mass, ())
 

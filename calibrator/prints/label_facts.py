@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from enum import StrEnum
 
-from calibrator.model import Mark, Paper, Shape, UnitSystem
+from calibrator.model import Mark, Paper, Shape, UnitSystem, fills_to_line
 from calibrator.values import dataclass
 
 HALF_SHARE = 0.5  # a half feeding
@@ -33,15 +33,15 @@ class LineUse(StrEnum):
 class LabelLine:
     """A line on the label: `down_wall_mm` from the rim along the wall, for `target_mass_g` of powder.
 
-    `full_scoops` struck-level scoopfuls go before the one filled to this line, which holds `mass_g` itself. At the
-    rim, 0 mm, there is no line: level scoopfuls alone are the feeding.
+    `full_scoops` struck-level scoopfuls go before the one filled to this line, which holds `mass_g` itself, or several
+    of so much are filled to it. At the rim, 0 mm, there is no line: level scoopfuls alone are the feeding.
     """
 
     target_mass_g: float
     down_wall_mm: float
     use: LineUse = LineUse.OTHER
     full_scoops: int = 0
-    mass_g: float = 0.0  # only where full scoops go before; else the line holds the feeding
+    mass_g: float = 0.0  # only where one scoopful to it is not the feeding; else the line holds that
     reckoned: bool = False  # from the main line's fills, never drawn and weighed itself
 
     @property
@@ -52,7 +52,12 @@ class LabelLine:
     @property
     def several(self) -> bool:
         """Whether the line alone does not hold the feeding."""
-        return self.full_scoops > 0 and not self.struck_level
+        return (self.full_scoops > 0 or self.to_line > 1) and not self.struck_level
+
+    @property
+    def to_line(self) -> int:
+        """How many scoopfuls to the line a feeding takes."""
+        return fills_to_line(self.target_mass_g, self.mass_g, self.full_scoops)
 
     @property
     def held_g(self) -> float:

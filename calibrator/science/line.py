@@ -192,15 +192,37 @@ def proposed_line(
 
     Otherwise as `fill_line`.
     """
+    usual, *others = lines_for(shape, level_mean_g, level_u_g, target_g, settling_factor, settling_u)
+    single = next(line for line in (usual, *others) if line.to_line == 1)
+    line = level_instead(shape, single, level_mean_g, level_u_g, tolerance_share)
+    return line if line.struck_level else usual
+
+
+def lines_for(
+    shape: Shape,
+    level_mean_g: float,
+    level_u_g: float,
+    target_g: float,
+    settling_factor: float = 1.0,
+    settling_u: float = 0.0,
+) -> tuple[Line, ...]:
+    """The ways to fill a feeding to a line of its own, the usual one first: one scoopful to the line, after level ones
+    where the scoop holds less, or the fewest equal ones. Only those that can be read, beside the single one with why
+    not; where what is left after level ones is little, equal ones are the usual.
+
+    Otherwise as `fill_line`.
+    """
     facts = shape, level_mean_g, level_u_g, target_g, settling_factor, settling_u
     single = fill_line(*facts)
-    line = level_instead(shape, single, level_mean_g, level_u_g, tolerance_share)
-    little = single.full_scoops > 0 and target_g - single.full_scoops * level_mean_g < LEAST_REST_SHARE * level_mean_g
-    if line.struck_level or (line.problem is None and not little):
-        return line
+    if single.problem is None and not single.full_scoops:
+        return (single,)
     fewest = max(2, single.full_scoops + 1)
-    equal = (fill_line(*facts, to_line=count) for count in range(fewest, fewest + _MORE_TRIED))
-    return next((one for one in equal if one.problem is None), line)
+    tried = (fill_line(*facts, to_line=count) for count in range(fewest, fewest + _MORE_TRIED))
+    equal = next((one for one in tried if one.problem is None), None)
+    if equal is None:
+        return (single,)
+    little = target_g - single.full_scoops * level_mean_g < LEAST_REST_SHARE * level_mean_g
+    return (equal, single) if little or single.problem is not None else (single, equal)
 
 
 def level_instead(shape: Shape, line: Line, level_mean_g: float, level_u_g: float, tolerance_share: float) -> Line:

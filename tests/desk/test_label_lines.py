@@ -19,15 +19,17 @@ from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.desk.paper_jobs import LabelJob
 from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
-from calibrator.desk.scoop_lines import ScoopState
+from calibrator.desk.scoop_lines import ScoopState, lines_beside
+from calibrator.desk.sheets import plan_sheet
 from calibrator.desk.standing import standing
-from calibrator.desk.words import target_words
+from calibrator.desk.words import beside_target_words, target_words
 from calibrator.model import (
     Composition,
     FillWay,
     Lot,
     MixingRate,
     Paper,
+    Plan,
     RateBasis,
     SignOff,
     SpotFill,
@@ -139,7 +141,9 @@ def test_a_feeding_of_a_line_and_its_half_brings_the_half_line(qtbot: QtBot, her
     qtbot.addWidget(pick)
     pick.offer(offers(herd), 0.0)
     main, older, half = pick.lines
-    assert older.text().replace("\u00a0", " ") == "15.0 oz = 1 to the line + 1 to ½: Older"
+    assert older.text().replace("\u00a0", " ") == "15.0 oz: Older"
+    assert pick.ways[1] is not None
+    assert pick.ways[1].currentText().startswith("1 to the line + 1 to ½, ± ")
     assert (main.isChecked(), older.isChecked(), half.isChecked()) == (True, True, True)  # the plan has that group
     older.click()
     half.click()
@@ -151,6 +155,64 @@ def test_a_feeding_of_a_line_and_its_half_brings_the_half_line(qtbot: QtBot, her
     assert (older.isChecked(), half.isChecked()) == (False, False)
 
 
+def choose(pick: ScoopPick, start: str) -> None:
+    """Another way to fill the one feeding that can be filled in several."""
+    (box,) = (way for way in pick.ways if way)
+    box.setCurrentIndex(next(at for at in range(box.count()) if box.itemText(at).startswith(start)))
+    box.activated.emit(box.currentIndex())
+
+
+def test_a_feeding_of_more_than_a_scoopful_is_filled_the_way_that_is_chosen(
+    qtbot: QtBot, herd: Herd, answers: Answers
+) -> None:
+    """15 oz with a scoop of 10.6 oz and a line of 10 oz: line and half line, level and a line of 4.4 oz, or twice to a
+    line of 7.5 oz, which in a straight cylinder stands as high as its share of the volume (plane geometry)."""
+    counted_for_fifteen(herd)
+    pick = ScoopPick(Desk(herd.records, answers, clock=at_noon), herd.red)
+    qtbot.addWidget(pick)
+    pick.offer(offers(herd), 0.0)
+    (box,) = (way for way in pick.ways if way)
+    told = [box.itemText(at).replace("\u00a0", " ").partition(", ±")[0] for at in range(box.count())]
+    assert told == ["1 to the line + 1 to ½", "1 level + 1 to 4.4 oz", "2 to 7.5 oz"]
+    assert all("±" in box.itemText(at) for at in range(box.count()))
+    choose(pick, "2 to")
+    (equal,) = (offer for offer in pick.chosen() if offer.plans == ("Older",))
+    assert equal.counted is None
+    assert equal.line.held_g == pytest.approx(7.5 * OZ_G)
+    height = HEIGHT_MM * (7.5 * OZ_G / LEVEL_G) / SETTLING
+    assert equal.line.down_wall_mm == pytest.approx(HEIGHT_MM - height, abs=0.01)
+    paper = paper_of(herd)
+    job = paper.job(Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: pick.chosen()}, {}), at_noon(), "AB")
+    assert job is not None
+    assert {"7.5 oz", "2 to here", "= 15.0 oz"} <= texts(job.document(job.sheets))
+    pick.offer(offers(herd), 0.0)  # the page is read anew
+    assert pick.chosen()[1].line.to_line == 2
+    (plan,) = herd.records.every(Plan)
+    chart = Chosen(Want.CHART, OPTIONS, plan.id, {herd.red.id: pick.chosen()}, {})
+
+    def charted() -> set[str]:
+        made = paper_of(herd).job(chart, at_noon(), "AB")
+        assert made is not None
+        return {text.replace("\u00a0", " ") for text in texts(made.document(made.sheets))}
+
+    herd.records.record_print(job.sheets[0])
+    assert any("7.5 oz" in text for text in charted())
+    sheet = plan_sheet(herd.farm, plan, None, paper_of(herd).powder)
+    line = sheet.groups[0].today_line
+    assert line is not None
+    assert line.scoops is not None
+    assert [(round(way.mass_g / OZ_G, 2), n) for way, n in line.scoops.parts] == [(7.5, 20.0)]  # ten calves
+    (mark,) = herd.records.marks(sign_off_id=paper.signed[herd.red.id].id)
+    (beside,) = lines_beside(standing(herd.records, herd.farm, FIRST_DAY.date()), mark)
+    assert beside_target_words(beside, UnitSystem.FARM) == "15.0 oz = 2 to the line"
+    herd.sign("B", 1.05 * DENSITY)  # the label that follows is filled the same way, though its line lies elsewhere
+    later = ScoopPick(Desk(herd.records, answers, clock=at_noon), herd.red)
+    qtbot.addWidget(later)
+    later.offer(offers(herd), 0.0)
+    (again,) = (offer for offer in later.chosen() if offer.plans == ("Older",))
+    assert again.line.to_line == 2
+
+
 def test_a_line_that_nobody_can_read_is_told_and_not_chosen(herd: Herd) -> None:
     herd.sign("A", DENSITY)
     herd.plan("Tiny", group(10, rate=ounces(0.4)))
@@ -160,9 +222,12 @@ def test_a_line_that_nobody_can_read_is_told_and_not_chosen(herd: Herd) -> None:
 
 @pytest.mark.parametrize(
     ("mass_oz", "told"),
-    [(0.4, "0.4 oz: too near the floor"), (11.0, "11.0 oz: one level scoop and a line too near the floor")],
+    [
+        (0.4, "0.4 oz: too near the floor"),
+        (11.0, "11.0 oz = 2 to 5.5 oz: Other (worked out)"),  # one level and a line on the floor is no way
+    ],
 )
-def test_a_line_too_near_the_floor_is_told_with_the_level_scoop_before_it(
+def test_a_line_too_near_the_floor_is_told_and_equal_scoopfuls_take_its_place(
     qtbot: QtBot, herd: Herd, answers: Answers, mass_oz: float, told: str
 ) -> None:
     herd.sign("A", DENSITY)

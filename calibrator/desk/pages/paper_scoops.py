@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
@@ -12,11 +13,12 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.examples import WALL
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.label_cut import Cut
-from calibrator.desk.label_lines import LineOffer
+from calibrator.desk.label_lines import LineOffer, Way
 from calibrator.desk.marking import not_on_the_scoop, on_the_scoop
 from calibrator.desk.parts import button, clear, label, row, set_style_property, set_tone, without_letter
 from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.later import take_turn
 from calibrator.desk.widgets.name_box import NameBox
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -24,9 +26,10 @@ from calibrator.desk.words import scoop_tone, scoop_words
 from calibrator.model import Scoop
 from calibrator.prints.label_facts import LineCount, LineUse
 from calibrator.science.mark import MarkProblem
-from calibrator.units import Kind, Quantity
+from calibrator.units import Kind, Quantity, show_percent
 
 THICKEST_MM = 30.0
+LEAST_TOLD_SHARE = 0.0005  # told with one place of a percent
 
 
 class ScoopPick(QWidget):
@@ -40,6 +43,7 @@ class ScoopPick(QWidget):
         self._desk, self.scoop = desk, scoop
         self._offers: tuple[LineOffer, ...] = ()
         self._told: list[str] = []
+        self._chosen_way: dict[float, Way] = {}  # by feeding, where another than the first one offered
         self._step_g = 0.0
         self._bears_it = False
         self.box = NameBox(scoop.name)
@@ -48,6 +52,7 @@ class ScoopPick(QWidget):
         self.box.setChecked(True)
         self.box.toggled.connect(self._toggled)
         self.lines: list[NameBox] = []
+        self.ways: list[CalmBox | None] = []  # how a feeding is filled, where there is a choice
         self._lines = QWidget()
         self._line_list = QVBoxLayout(self._lines)
         self._line_list.setContentsMargins(3 * SPACE, 0, 0, 0)
@@ -85,9 +90,10 @@ class ScoopPick(QWidget):
         if tuple(offers) == self._offers and told == self._told:
             return
         before = {offer.target_g: line.isChecked() for offer, line in zip(self._offers, self.lines, strict=True)}
-        self._offers, self._told = tuple(offers), told
+        filled = {offer.target_g: way for offer in self._offers if (way := self._chosen_way.get(offer.target_g))}
+        self._offers, self._told, self._chosen_way = tuple(offers), told, filled
         clear(self._line_list)
-        self.lines = []
+        self.lines, self.ways = [], []
         for offer, words in zip(offers, told, strict=True):
             line = NameBox(words)
             line.setAccessibleName(f"{self.scoop.name}: {words}")
@@ -96,8 +102,27 @@ class ScoopPick(QWidget):
             line.toggled.connect(self._line_toggled)
             self.lines.append(line)
             self._line_list.addWidget(line)
+            self.ways.append(self._choice_of_way(offer, line) if offer.other_ways else None)
+        if any(self.ways):
+            text = self.tr("“2 to 6 oz”: to a line drawn for that. ±: how far one feeding may be off, 95 % sure.")
+            self._line_list.addWidget(label(text, "quiet"))
         self._bring_half()
-        take_turn(self._lines, *self.lines)
+        take_turn(self._lines, *(each for pair in zip(self.lines, self.ways, strict=True) for each in pair if each))
+
+    def _choice_of_way(self, offer: LineOffer, line: NameBox) -> CalmBox:
+        """In which way a feeding is filled, under the line that it is for."""
+        box = CalmBox()
+        box.setSizeAdjustPolicy(CalmBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        ways = [way.way for way in offer.ways]
+        for way in offer.ways:
+            box.addItem(self._way_words(way))
+        box.setCurrentIndex(ways.index(offer.filled(self._chosen_way.get(offer.target_g, offer.way)).way))
+        box.setAccessibleName(self.tr("How {feeding} is filled").format(feeding=line.text()))
+        box.setEnabled(line.isChecked())
+        line.toggled.connect(box.setEnabled)
+        box.activated.connect(partial(self._way_chosen, offer.target_g, ways))
+        self._line_list.addWidget(box)
+        return box
 
     def show_state(self, state: ScoopState, *, wiped: bool, drawn: bool) -> None:
         """Show whether the scoop bears the lot's line; it can be said here too, and taken back. With `wiped` an old
@@ -126,7 +151,11 @@ class ScoopPick(QWidget):
 
     def chosen(self) -> tuple[LineOffer, ...]:
         """The lines that the label is to bear."""
-        return tuple(offer for offer, line in zip(self._offers, self.lines, strict=True) if line.isChecked())
+        return tuple(offer for offer, line in zip(self._filled(), self.lines, strict=True) if line.isChecked())
+
+    def _filled(self) -> list[LineOffer]:
+        """What is offered, filled in the way that was chosen."""
+        return [offer.filled(self._chosen_way.get(offer.target_g, offer.way)) for offer in self._offers]
 
     def wall_mm(self) -> float | None:
         """How thick the wall is, 0 where nobody said; None for what is not understood."""
@@ -146,6 +175,10 @@ class ScoopPick(QWidget):
         return before.get(offer.target_g, usual)
 
     def _words(self, offer: LineOffer) -> str:
+        if offer.other_ways:
+            mass = shown.mass(offer.target_g, self._desk.system, resolution_g=self._step_g or None)
+            plans = ", ".join(offer.plans)
+            return self.tr("{mass}: {plans}").format(mass=mass, plans=plans) if plans else mass
         if offer.counted is not None:
             return self._counted_words(offer, offer.counted)
         told = self._line_words(offer)
@@ -156,8 +189,6 @@ class ScoopPick(QWidget):
     def _line_words(self, offer: LineOffer) -> str:
         mass = shown.mass(offer.target_g, self._desk.system, resolution_g=self._step_g or None)
         plans = ", ".join(offer.plans)
-        if offer.problem is MarkProblem.TOO_NEAR_FLOOR and offer.line.full_scoops:
-            return self._last_of_several(mass, offer.line.full_scoops)
         if offer.problem is MarkProblem.TOO_NEAR_FLOOR:
             return self.tr("{mass}: too near the floor").format(mass=mass)
         if offer.problem is MarkProblem.TOO_NEAR_RIM:
@@ -168,6 +199,8 @@ class ScoopPick(QWidget):
             return self.tr("{mass}: the main line").format(mass=mass)
         if offer.use is LineUse.HALF:
             return self.tr("{mass}: half a feeding").format(mass=mass)
+        if offer.line.several:
+            mass = self.tr("{mass} = {fills}").format(mass=mass, fills=self._fills_words(offer))
         return self.tr("{mass}: {plans}").format(mass=mass, plans=plans) if plans else mass
 
     def _counted_words(self, offer: LineOffer, count: LineCount) -> str:
@@ -180,12 +213,28 @@ class ScoopPick(QWidget):
         mass = shown.mass(offer.target_g, self._desk.system, resolution_g=self._step_g or None)
         return text.format(mass=mass, count=count.to_main, plans=", ".join(offer.plans))
 
-    def _last_of_several(self, mass: str, full_scoops: int) -> str:
-        """More than the scoop holds: without the level scoops before it, a line near the floor is nonsense."""
-        if full_scoops == 1:
-            return self.tr("{mass}: one level scoop and a line too near the floor").format(mass=mass)
-        text = self.tr("{mass}: {count} level scoops and a line too near the floor")
-        return text.format(mass=mass, count=full_scoops)
+    def _fills_words(self, offer: LineOffer) -> str:
+        """What is to be done for one feeding."""
+        line, count = offer.line, offer.counted
+        if count is not None:
+            text, fills = self.tr("{count} to the line"), count.to_main
+            if count.to_half:
+                text = self.tr("{count} to the line + 1 to ½")
+        elif line.full_scoops:
+            text, fills = self.tr("{count} level + 1 to {mass}"), line.full_scoops
+        else:
+            text, fills = self.tr("{count} to {mass}"), line.to_line
+        held = shown.mass(line.held_g, self._desk.system, resolution_g=self._step_g or None)
+        return text.format(count=fills, mass=held)
+
+    def _way_words(self, offer: LineOffer) -> str:
+        """What is to be done for one feeding, and how far that may be off."""
+        told = self._fills_words(offer)
+        if offer.count is None:
+            return told
+        off, spread = offer.count.error_share, show_percent(100 * offer.count.spread_95_share, 0)
+        exact = abs(off) < LEAST_TOLD_SHARE
+        return f"{told}, ± {spread}" if exact else f"{told}, {shown.signed_share(off)} ± {spread}"
 
     def _say_it_is_on(self) -> None:
         self.is_on.emit(self.scoop, not self._bears_it)
@@ -198,7 +247,7 @@ class ScoopPick(QWidget):
 
     def _with_half(self) -> list[NameBox]:
         """The feedings of which a scoopful to the half line is a part."""
-        pairs = zip(self._offers, self.lines, strict=True)
+        pairs = zip(self._filled(), self.lines, strict=True)
         return [line for offer, line in pairs if offer.counted and offer.counted.to_half]
 
     def _bring_half(self) -> None:
@@ -211,6 +260,13 @@ class ScoopPick(QWidget):
         if self.sender() in halves:
             self._desk.settings.keep(label_half=halves[0].isChecked())
             _check([] if halves[0].isChecked() else self._with_half(), on=False)
+        self._bring_half()
+        self.changed.emit()
+
+    def _way_chosen(self, target_g: float, ways: Sequence[Way], at: int) -> None:
+        self._chosen_way[target_g] = ways[at]
+        halves = [offer for offer in self._offers if offer.use is LineUse.HALF]
+        _check(self._halves(), on=any(self._wanted(half, {}) for half in halves))  # another way may have brought it
         self._bring_half()
         self.changed.emit()
 
