@@ -9188,6 +9188,14 @@ entre {low} y {high}
         <translation>Grueso de la pared de {scoop}</translation>
     </message>
     <message>
+        <source>“2 to 6 oz”: to a line drawn for that. ±: how far one feeding may be off, 95 % sure.</source>
+        <translation>“2 hasta 6 oz”: hasta una línea marcada para eso. ±: cuánto puede desviarse una toma, con 95 % de seguridad.</translation>
+    </message>
+    <message>
+        <source>How {feeding} is filled</source>
+        <translation>Cómo se llena {feeding}</translation>
+    </message>
+    <message>
         <source>{line} (worked out)</source>
         <translation>{line} (calculada)</translation>
     </message>
@@ -9212,8 +9220,28 @@ entre {low} y {high}
         <translation>{mass}: media toma</translation>
     </message>
     <message>
+        <source>{count} to the line</source>
+        <translation>{count} hasta la línea</translation>
+    </message>
+    <message>
+        <source>{count} to the line + 1 to ½</source>
+        <translation>{count} hasta la línea + 1 hasta ½</translation>
+    </message>
+    <message>
+        <source>{count} level + 1 to {mass}</source>
+        <translation>{count} al ras + 1 hasta {mass}</translation>
+    </message>
+    <message>
+        <source>{count} to {mass}</source>
+        <translation>{count} hasta {mass}</translation>
+    </message>
+    <message>
         <source>{mass}: {plans}</source>
         <translation>{mass}: {plans}</translation>
+    </message>
+    <message>
+        <source>{mass} = {fills}</source>
+        <translation>{mass} = {fills}</translation>
     </message>
     <message>
         <source>{mass} = {count} to the line: {plans}</source>
@@ -9226,14 +9254,6 @@ entre {low} y {high}
     <message>
         <source>{mass} = {count} to the line</source>
         <translation>{mass} = {count} hasta la línea</translation>
-    </message>
-    <message>
-        <source>{mass}: one level scoop and a line too near the floor</source>
-        <translation>{mass}: una medida al ras y una línea muy cerca del fondo</translation>
-    </message>
-    <message>
-        <source>{mass}: {count} level scoops and a line too near the floor</source>
-        <translation>{mass}: {count} medidas al ras y una línea muy cerca del fondo</translation>
     </message>
 </context>
 <context>
@@ -10153,6 +10173,10 @@ entre {low} y {high}
     <message>
         <source>“{held}: {count} struck at the rim + 1 to here = {mass}”</source>
         <translation>“{held}: {count} al ras del borde + 1 hasta aquí = {mass}”</translation>
+    </message>
+    <message>
+        <source>“{held}: {count} to here = {mass}”</source>
+        <translation>“{held}: {count} hasta aquí = {mass}”</translation>
     </message>
     <message>
         <source>{name} (wall chart, print no. {number})</source>
@@ -14753,6 +14777,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{line} for {target}</source>
         <translation>a {line} para {target}</translation>
+    </message>
+    <message>
+        <source>{count} to the line</source>
+        <translation>{count} hasta la línea</translation>
     </message>
     <message>
         <source>The label has one more line to draw: {lines}.</source>

@@ -1167,6 +1167,10 @@
             <translation>{count} al ras del borde + 1 hasta aquí</translation>
         </message>
         <message>
+            <source>{count} to here</source>
+            <translation>{count} hasta aquí</translation>
+        </message>
+        <message>
             <source>Bags counted, spot fills and mixes checked</source>
             <translation>Costales contados, llenadas de control y tandas revisadas</translation>
         </message>
