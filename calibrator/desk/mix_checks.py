@@ -34,11 +34,12 @@ from calibrator.science.mix_density import (
     by_finished_volume,
     by_hydrometer,
     by_jug,
+    cannot_see_powder,
     mix_in_jug_g,
     mix_shows_sg,
 )
 from calibrator.science.mixing import Mix
-from calibrator.science.other_batch import calves_of, is_batch
+from calibrator.science.other_batch import calves_of, instruments, is_batch
 from calibrator.science.own_line import Line
 from calibrator.science.refractometer import Brix, Refractometer, brix
 from calibrator.science.scoop import volume_ml
@@ -77,7 +78,8 @@ class MixFindings:
     that the correction took the chart's volume, for none was read. `warm` are the temperatures with the
     thermometer's error taken off, `thermometer` what is known of it. `line` is the farm's own, where it served,
     and `read` the °Brix of the drops with zero and temperature reckoned in. `at_odds_checked` tells that the
-    instruments of ways at odds were checked in plain water that day: nothing orders it once more. `other` is the
+    instruments of ways at odds were checked in plain water that day: nothing orders it once more. `volume_blind` tells
+    that the volume differs from the instrument only because it takes the powder for right. `other` is the
     batch that volume and instrument are right for in place of the chosen one, `contradicts` tells that both cannot be
     true: while either is so, no amount is told to be added.
     """
@@ -91,6 +93,7 @@ class MixFindings:
     judged: Judged | None = None
     at_odds_ways: tuple[Solids, ...] = ()
     at_odds_checked: bool = False
+    volume_blind: bool = False
     other: Batch | None = None
     contradicts: bool = False
     pails: PailsCompared | None = None
@@ -110,8 +113,8 @@ class MixFindings:
 
     @property
     def odds_of_volume(self) -> bool:
-        """Whether one of them is the finished volume: it takes the powder for right, and stays at odds where the
-        powder is wrong, however often both are read."""
+        """Whether one of them is the finished volume: it stays at odds where water and powder are both wrong, however
+        often both are read."""
         return any(way.way is SolidsFrom.FINISHED_VOLUME for way in self.at_odds_ways)
 
     @property
@@ -198,7 +201,8 @@ def work_out(
     chosen = _chosen(work, ways, aim)
     judged = _judged(work, chosen, aim)
     other = None if batch_sure else _other(work, ways, chosen, aim)
-    contradicts = other is None and _contradicts(ways, aim)
+    able = _able_to_differ(work, ways)
+    contradicts = other is None and _contradicts(able, aim)
     settled = None if other or contradicts else judged
     correction, scoops, as_planned = _correction(work, settled, chosen)
     return MixFindings(
@@ -209,8 +213,9 @@ def work_out(
         read=work.read,
         shown_brix=_shown(work),
         judged=judged,
-        at_odds_ways=(at_odds := _at_odds(ways)),
+        at_odds_ways=(at_odds := _at_odds(able)),
         at_odds_checked=bool(at_odds) and all(_checked_that_day(work, way) for way in at_odds),
+        volume_blind=not at_odds and bool(_at_odds(ways)),
         other=other,
         contradicts=contradicts,
         pails=_pails(work),
@@ -435,12 +440,19 @@ def _checked_that_day(work: _Work, way: Solids) -> bool:
     return made is not None and made.at.astimezone().date() == work.at.astimezone().date()
 
 
-def _at_odds(ways: Sequence[Solids]) -> tuple[Solids, ...]:
-    """The two ways that contradict each other, instruments first; two rules over the same drops are one instrument.
+def _able_to_differ(work: _Work, ways: Sequence[Solids]) -> Sequence[Solids]:
+    """The ways without a finished volume that is as it would be with the powder that the surest instrument saw: it
+    takes the powder for right, and could not show that it is wrong."""
+    volume, mix, own = _volume_read(work), work.batch.mix, instruments(ways)
+    if volume is None or mix is None or not own:
+        return ways
+    powder = work.batch.now.powder.powder
+    blind = cannot_see_powder(*volume, best(own), mix.water_ml, powder, work.batch.water_c)
+    return own if blind else ways
 
-    The finished volume takes the powder for right, so that it may differ from an instrument where the powder is
-    wrong: the words say both.
-    """
+
+def _at_odds(ways: Sequence[Solids]) -> tuple[Solids, ...]:
+    """The two ways that contradict each other, instruments first; two rules over the same drops are one instrument."""
     drops = [w for w in ways if w.way in _OF_DROPS][:1]
     others = [w for w in ways if w.way not in _OF_DROPS]
     apart = sorted(drops + others, key=_is_volume)

@@ -42,5 +42,5 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
     if found.at_odds:
         text = translate("MixWords", "To put it right, but only once both ways agree: {fix}")
         if found.odds_of_volume:
-            text = translate("MixWords", "To put it right, but only if it reads the same once more: {fix}")
+            text = translate("MixWords", "To put it right, but only if both read the same once more: {fix}")
     return text.format(fix=" ".join(lines))

@@ -128,41 +128,16 @@ def awaited_words(kind: InstrumentKind) -> str:
 
 
 def conflict_words(found: MixFindings) -> str:
-    """What two ways at odds most likely come from and what to do first, short; blank where none are.
-
-    A volume takes the powder for right, so that an instrument beside it that differs tells of powder, or of stirring.
-    """
+    """That two ways are at odds and what to do first, short; blank where none are."""
     if not found.at_odds:
         return ""
     if not found.odds_of_volume and found.at_odds_checked:
         return translate("MixWords", "But two instruments disagree: one reads wrong. First read with both again.")
     if not found.odds_of_volume:
         return translate("MixWords", "But two instruments disagree: one reads wrong. First check both in plain water.")
-    instrument, volume_ = found.at_odds_ways
-    if _against_the_verdict(found, too_little=instrument.share < volume_.share):
-        return translate(
-            "MixWords",
-            "But the instrument does not agree with the volume. First stir to the bottom and read both again.",
-        )
-    if instrument.share < volume_.share:
-        return translate(
-            "MixWords",
-            "The volume does not bear that out, but it sees only water, never powder. Likeliest: too little powder "
-            "went in, or it is not stirred in yet. First stir to the bottom and read again.",
-        )
     return translate(
-        "MixWords",
-        "The volume does not bear that out, but it sees only water, never powder. Likeliest: too much powder went in, "
-        "or it is not stirred in yet. First stir to the bottom and read again.",
+        "MixWords", "But the instrument does not agree with the volume. First stir to the bottom and read both again."
     )
-
-
-def _against_the_verdict(found: MixFindings, *, too_little: bool) -> bool:
-    """Whether powder as the likeliest cause would gainsay the verdict above it, or the verdict rests on the volume."""
-    if found.best is not None and found.best.way is SolidsFrom.FINISHED_VOLUME:
-        return True
-    off = found.judged.deviation if found.judged else 0.0
-    return off > 0 if too_little else off < 0
 
 
 def odds_words(found: MixFindings) -> str:
@@ -193,8 +168,8 @@ def stir_words(found: MixFindings) -> str:
 def _odds_of_volume(one: str, other: str, found: MixFindings) -> str:
     text = translate(
         "MixWords",
-        "Two ways disagree ({one}; {other}). The volume takes it that the powder went in as on the chart: too little "
-        "or too much powder it cannot see. Before you add anything:",
+        "Two ways disagree ({one}; {other}), and wrong powder alone would not make the volume so different. Before you "
+        "add anything:",
     )
     look = [
         stir_words(found),
@@ -213,7 +188,7 @@ def _odds_of_volume(one: str, other: str, found: MixFindings) -> str:
 def when_words(found: MixFindings) -> str:
     """When a correction may be carried out though two ways disagree."""
     if found.odds_of_volume:
-        return translate("MixWords", "If it then reads the same, the powder was wrong. Only then:")
+        return translate("MixWords", "If both then read the same, powder and water were wrong. Only then:")
     return translate("MixWords", "Only once both agree:")
 
 

@@ -14,7 +14,7 @@ from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.mixing import Powder, mix_on_water
 from calibrator.science.refractometer import Doubt
 from calibrator.science.solids import Read, Solids, SolidsFrom, solids_read
-from calibrator.science.stats import mean_of, rounding_u, sum_of_squares, two_roundings_u
+from calibrator.science.stats import NORMAL_95, mean_of, rounding_u, sum_of_squares, two_roundings_u
 from calibrator.science.water import density_g_per_ml
 from calibrator.values import dataclass
 
@@ -209,3 +209,20 @@ def by_finished_volume(
     per_volume = share**2 * density / mass
     rest = math.hypot(per_powder * powder_u_g, per_volume * volume_u_ml)
     return solids_read(share, SolidsFrom.FINISHED_VOLUME, Read(0.0, math.inf, 1, rest, -per_volume))
+
+
+def cannot_see_powder(
+    read_ml: float, u_ml: float, seen: Solids, water_ml: float, powder: Powder, water_c: float
+) -> bool:
+    """Whether a finished volume is (95 %) what the water of the chart comes to with as much powder as an instrument saw
+    in it.
+
+    Powder takes but its own room: a kilogram too little in 100 L is 0.7 % less volume, finer than a volume is read.
+    Such a volume does not gainsay an instrument, however far apart their solids are. Volumes add up. Raises
+    CannotCompute for volumes not above zero and for solids of 100 %.
+    """
+    ratio = seen.share / positive(1 - seen.share, "The water of the mix")
+    mix = mix_on_water(water_ml, ratio, powder, water_c)
+    per_share = mix.water_g * powder.specific_volume_ml_per_g / (1 - seen.share) ** 2
+    off_ml = abs(positive(read_ml, "The finished volume") - mix.volume_ml)
+    return off_ml <= NORMAL_95 * math.hypot(u_ml, per_share * seen.u)

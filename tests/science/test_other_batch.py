@@ -1,4 +1,4 @@
-"""Whose batch a finished volume is: volume and solids have to fit, and an instrument may say no."""
+"""What a finished volume tells: whose batch it is, and where it cannot see what an instrument does."""
 
 from __future__ import annotations
 
@@ -8,6 +8,8 @@ import pytest
 
 from calibrator.science.check import contradict, deciding
 from calibrator.science.errors import CannotCompute
+from calibrator.science.mix_density import cannot_see_powder
+from calibrator.science.mixing import Powder
 from calibrator.science.other_batch import calves_of, is_batch
 from calibrator.science.solids import Solids, SolidsFrom
 
@@ -65,3 +67,31 @@ def test_a_volume_that_the_drops_rule_out_decides_nothing() -> None:
     drops, near = seen(0.133, 0.008), seen(0.140, 0.0015, SolidsFrom.FINISHED_VOLUME)
     assert deciding([drops, VOLUME], 0.125, 0.005) is drops
     assert deciding([drops, near], 0.125, 0.005) is near
+
+
+WATER_ML, POWDER = 92_000.0, Powder(0.68, 0.95, 2.6, 0.2)
+"""At 4 °C, so that a milliliter of water is a gram: 13 kg of powder make 92 + 13 · 0.68 = 100.84 L."""
+
+
+@pytest.mark.parametrize(
+    ("read_ml", "powder_g", "blind"),
+    [
+        (100_840.0, 13_000.0, True),  # all as on the chart
+        (100_840.0, 11_500.0, True),  # 1.5 kg too little is 1.0 L, and a liter is what the volume is read to
+        (100_840.0, 14_500.0, True),
+        (100_840.0, 9_500.0, False),  # 2.4 L less: that would have been seen
+        (103_000.0, 11_500.0, False),  # and water too much besides
+        (99_820.0, 11_500.0, True),  # just the volume of so little powder
+    ],
+)
+def test_a_volume_that_hardly_changes_with_the_powder_gainsays_no_instrument(
+    read_ml: float, powder_g: float, blind: bool
+) -> None:
+    drops = seen(powder_g / (powder_g + WATER_ML), 0.001)
+    assert cannot_see_powder(read_ml, 1000.0, drops, WATER_ML, POWDER, 4.0) is blind
+
+
+def test_a_rough_instrument_leaves_more_room_to_the_volume() -> None:
+    share = 9_500.0 / (9_500.0 + WATER_ML)
+    assert not cannot_see_powder(100_840.0, 1000.0, seen(share, 0.001), WATER_ML, POWDER, 4.0)
+    assert cannot_see_powder(100_840.0, 1000.0, seen(share, 0.015), WATER_ML, POWDER, 4.0)

@@ -270,6 +270,8 @@ class VerdictPanel(QWidget):
         told = [words.way_words(best.way, found.references)] if best else []
         if len(found.ways) > 1:
             told.append(self.tr("Each way: {ways}.").format(ways=words.ways_words(found)))
+        if found.volume_blind:
+            told.append(self.tr("The volume takes the powder for right: powder so far off hardly shows in it."))
         _say(self.way, " ".join(told))
         ordered = _water_ordered(found)
         doubts = [words.doubt_words(doubt, water_ordered=ordered) for doubt in best.doubts] if best else []

@@ -276,7 +276,7 @@ def test_a_thin_mix_is_not_called_a_strong_one_by_its_caution(
 
 
 def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qtbot: QtBot, sure: MixCheckPage) -> None:
-    """Too few scoopfuls leave the volume nearly right: it never comes to agree with the drops."""
+    """Too few scoopfuls leave the volume nearly right: it cannot see them, and holds nothing back."""
     panel = sure.check
     type_in(qtbot, panel.batch_form.calves, "16")
     batch = panel.batch_form.batch()
@@ -288,9 +288,11 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     brix = 100 * mixes_after(plan, 3)[Slip.SCOOP_LESS].solids_share - 1.5
     type_in(qtbot, panel.readings.first.line, " ".join([f"{brix:.1f}"] * 6))
     type_in(qtbot, panel.readings.volume.line, f"{batch.mix.volume_ml / 1000:.1f} L")
-    assert panel.found.odds_of_volume
-    assert panel.verdict.today.isVisible()
-    assert "it sees only water, never powder. Likeliest: too " in panel.verdict.today.text()
+    assert not panel.found.at_odds
+    assert panel.verdict.today.isHidden()
+    assert panel.verdict.odds.isHidden()
+    assert panel.verdict.correction.text().startswith("Add ")
+    assert "powder so far off hardly shows in it" in panel.verdict.way.text()
     causes = panel.verdict.causes.text()
     assert "3 scoopfuls too few" in causes
     adds = panel.found.correction_scoops
@@ -298,6 +300,9 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     assert abs(adds.scoopfuls - 3) <= 1
     assert ("the two can differ" in causes) == (adds.scoopfuls != 3)
     assert "drawn as water" not in causes
+    type_in(qtbot, panel.readings.volume.line, f"{1.04 * batch.mix.volume_ml / 1000:.1f} L")  # water is wrong too
+    assert panel.found.odds_of_volume
+    assert panel.verdict.today.text().startswith("But the instrument does not agree with the volume.")
     assert "add" not in panel.verdict.odds.text().splitlines()[-1].lower()
 
 

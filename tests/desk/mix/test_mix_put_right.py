@@ -183,9 +183,9 @@ def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCh
     told = panel.verdict
     assert told.odds.parentWidget() is told.correction_card
     assert told.odds.y() < told.correction.y()
-    assert told.correction.text().startswith("If it then reads the same, the powder was wrong. Only then:")
+    assert told.correction.text().startswith("If both then read the same, powder and water were wrong. Only then:")
     first, *look = told.odds.text().splitlines()
-    assert "too little or too much powder it cannot see" in first
+    assert "wrong powder alone would not make the volume so different" in first
     assert [line[:9] for line in look] == ["1. check ", "2. stir t", "3. read t", "4. count "]
     assert panel.verdict.to_water.isVisibleTo(sure)
     qtbot.keyClick(panel.verdict.to_water, Qt.Key.Key_Space)
@@ -432,9 +432,9 @@ def test_a_check_in_plain_water_that_was_made_that_day_is_ordered_no_more(
     panel.keep()
     assert "Look at these first" in panel.verdict.now.text()
     only, first, *_ = panel.verdict.correction.text().splitlines()
-    assert only == "If it then reads the same, the powder was wrong. Only then:"
+    assert only == "If both then read the same, powder and water were wrong. Only then:"
     sure.bring_up("history")
-    assert f"To put it right, but only if it reads the same once more: {first}" in sure.history.pointed.text()
+    assert f"To put it right, but only if both read the same once more: {first}" in sure.history.pointed.text()
 
 
 def test_what_was_kept_stays_under_the_lot_that_it_was_kept_for(
