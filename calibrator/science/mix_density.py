@@ -219,10 +219,9 @@ def cannot_see_powder(
 
     Powder takes but its own room: a kilogram too little in 100 L is 0.7 % less volume, finer than a volume is read.
     Such a volume does not gainsay an instrument, however far apart their solids are. Volumes add up. Raises
-    CannotCompute for volumes not above zero and for solids of 100 %.
+    CannotCompute for volumes not above zero.
     """
-    ratio = seen.share / positive(1 - seen.share, "The water of the mix")
-    mix = mix_on_water(water_ml, ratio, powder, water_c)
+    mix = mix_on_water(water_ml, seen.share / (1 - seen.share), powder, water_c)
     per_share = mix.water_g * powder.specific_volume_ml_per_g / (1 - seen.share) ** 2
     off_ml = abs(positive(read_ml, "The finished volume") - mix.volume_ml)
     return off_ml <= NORMAL_95 * math.hypot(u_ml, per_share * seen.u)

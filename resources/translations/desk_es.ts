@@ -5843,24 +5843,12 @@ entre {low} y {high}
         <translation>Escriba las gotas de la primera cubeta, mejor tres: el resultado llega enseguida.</translation>
     </message>
     <message>
-        <source>The volume does not bear that out, but it sees only water, never powder. Likeliest: too little powder went in, or it is not stirred in yet. First stir to the bottom and read again.</source>
-        <translation>El volumen no lo confirma, pero solo ve el agua, nunca el polvo. Lo más probable: entró muy poco polvo, o falta revolver. Primero revuelva hasta el fondo y lea otra vez.</translation>
-    </message>
-    <message>
-        <source>The volume does not bear that out, but it sees only water, never powder. Likeliest: too much powder went in, or it is not stirred in yet. First stir to the bottom and read again.</source>
-        <translation>El volumen no lo confirma, pero solo ve el agua, nunca el polvo. Lo más probable: entró demasiado polvo, o falta revolver. Primero revuelva hasta el fondo y lea otra vez.</translation>
-    </message>
-    <message>
         <source>{solids} by {way}</source>
         <translation>{solids} por {way}</translation>
     </message>
     <message>
         <source>stir to the bottom and read again</source>
         <translation>remueva hasta el fondo y lea otra vez</translation>
-    </message>
-    <message>
-        <source>If it then reads the same, the powder was wrong. Only then:</source>
-        <translation>Si vuelve a dar lo mismo, el polvo no fue el debido. Solo entonces:</translation>
     </message>
     <message>
         <source>Too little powder</source>
@@ -5943,6 +5931,14 @@ entre {low} y {high}
         <translation>Dos instrumentos no concuerdan ({one}; {other}). Revise los dos en agua sola antes de agregar nada.</translation>
     </message>
     <message>
+        <source>Two ways disagree ({one}; {other}), and wrong powder alone would not make the volume so different. Before you add anything:</source>
+        <translation>Dos lecturas no concuerdan ({one}; {other}), y un error de polvo solo no cambiaría tanto el volumen. Antes de agregar nada:</translation>
+    </message>
+    <message>
+        <source>If both then read the same, powder and water were wrong. Only then:</source>
+        <translation>Si los dos vuelven a dar lo mismo, fallaron el polvo y el agua. Solo entonces:</translation>
+    </message>
+    <message>
         <source>rule Brix + 2</source>
         <translation>regla Brix + 2</translation>
     </message>
@@ -5977,10 +5973,6 @@ entre {low} y {high}
     <message>
         <source>Add weighed mixes to the Brix calibration; they make it surer.</source>
         <translation>Agregue mezclas pesadas a la calibración Brix; la hacen más precisa.</translation>
-    </message>
-    <message>
-        <source>Two ways disagree ({one}; {other}). The volume takes it that the powder went in as on the chart: too little or too much powder it cannot see. Before you add anything:</source>
-        <translation>Dos lecturas no concuerdan ({one}; {other}). El volumen da por hecho que se echó el polvo de la tabla: no puede ver si faltó o sobró polvo. Antes de agregar nada:</translation>
     </message>
     <message>
         <source>Probably too thin</source>
@@ -6327,8 +6319,8 @@ entre {low} y {high}
         <translation>Para corregirlo, pero solo cuando las dos lecturas concuerden: {fix}</translation>
     </message>
     <message>
-        <source>To put it right, but only if it reads the same once more: {fix}</source>
-        <translation>Para corregirlo, pero solo si vuelve a dar lo mismo: {fix}</translation>
+        <source>To put it right, but only if both read the same once more: {fix}</source>
+        <translation>Para corregirlo, pero solo si los dos vuelven a dar lo mismo: {fix}</translation>
     </message>
 </context>
 <context>
@@ -13567,6 +13559,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Say what solids are wanted.</source>
         <translation>Diga qué sólidos se desean.</translation>
+    </message>
+    <message>
+        <source>The volume takes the powder for right: powder so far off hardly shows in it.</source>
+        <translation>El volumen da por bueno el polvo: un error así de polvo casi no se nota en él.</translation>
     </message>
     <message>
         <source>Worked out for the volume on the chart; type what is in the vessel to be sure.</source>

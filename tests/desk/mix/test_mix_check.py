@@ -291,7 +291,7 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     assert not panel.found.at_odds
     assert panel.verdict.today.isHidden()
     assert panel.verdict.odds.isHidden()
-    assert panel.verdict.correction.text().startswith("Add ")
+    assert panel.verdict.correction.text().startswith("That is far off. First stir to the bottom")  # as without it
     assert "powder so far off hardly shows in it" in panel.verdict.way.text()
     causes = panel.verdict.causes.text()
     assert "3 scoopfuls too few" in causes
