@@ -88,8 +88,8 @@ class LotHistoryDialog(QDialog):
             self.told.setText("")
             return
         one, told = found
-        text = self.tr("{when}, {who}: {what}")
-        self.told.setText(text.format(when=moment(one.at), who=one.by or "–", what=told.line))
+        text = self.tr("{when}, {who}: {what}") if one.by else self.tr("{when}: {what}")
+        self.told.setText(text.format(when=moment(one.at), who=one.by, what=told.line))
 
     def _ask_path(self) -> None:
         farm = self.desk.farm.name if self.desk.farm else ""

@@ -69,11 +69,14 @@ def count_row(one: Counted, system: UnitSystem) -> HistoryRow:
 
 def check_words(one: Kept) -> str:
     """A check in a sentence."""
-    told = check_row(one, ())  # whose batch it was stands in the table alone
-    text = translate("History", "{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.")
-    return text.format(
-        day=told.day, lot=told.lot, feeder=told.feeder, solids=told.solids, wanted=told.wanted, verdict=told.verdict
-    )
+    told, check = check_row(one, ()), one.check  # whose batch it was stands in the table alone
+    which = translate("History", "{day}, lot {lot}").format(day=told.day, lot=told.lot)
+    if check.feeder:
+        which = translate("History", "{which}, {feeder}").format(which=which, feeder=check.feeder)
+    if check.solids_share is None:
+        return translate("History", "{which}: no solids read, wanted {wanted}.").format(which=which, wanted=told.wanted)
+    text = translate("History", "{which}: {solids} solids, wanted {wanted}. {verdict}.")
+    return text.format(which=which, solids=told.solids, wanted=told.wanted, verdict=told.verdict)
 
 
 def count_words(one: Counted, system: UnitSystem) -> str:

@@ -15,6 +15,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.mix.history_rows import check_words
 from calibrator.desk.mix_history import feeders_apart, kept_checks
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.season.facts import SeasonFacts
@@ -298,3 +299,14 @@ def test_only_a_batch_that_was_off_is_read_again_and_only_within_the_feeding(her
     kept = kept_checks(herd.records, herd.farm)
     assert [one.told_by for one in kept[:6]] == [""] * 6
     assert [one.told_by for one in kept[6:]] == [kept[5].check.id] * 2
+
+
+def test_a_check_without_a_name_or_without_solids_is_told_without_dashes(herd: Herd) -> None:
+    kept_check(herd, 0, 0.13, "")
+    kept_check(herd, 1, 0.13, "Ana")
+    kept_check(herd, 2, 0.0, "", solids_share=None, solids_low=None, solids_high=None, verdict="")
+    nobody, ana, blind = (check_words(one).replace("\u00a0", " ") for one in kept_checks(herd.records, herd.farm))
+    assert ", lot 25-0202B: 13.0 % solids, wanted " in nobody
+    assert ", lot 25-0202B, Ana: 13.0 % solids, wanted " in ana
+    assert ", lot 25-0202B: no solids read, wanted " in blind
+    assert "–" not in nobody + ana + blind
