@@ -2749,12 +2749,24 @@ entre {low} y {high}
         <translation>todos juntos</translation>
     </message>
     <message>
-        <source>{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.</source>
-        <translation>{day}, lote {lot}, {feeder}: {solids} de sólidos, se deseaba {wanted}. {verdict}.</translation>
-    </message>
-    <message>
         <source>bags {bags}</source>
         <translation>costales: {bags}</translation>
+    </message>
+    <message>
+        <source>{day}, lot {lot}</source>
+        <translation>{day}, lote {lot}</translation>
+    </message>
+    <message>
+        <source>{which}, {feeder}</source>
+        <translation>{which}, {feeder}</translation>
+    </message>
+    <message>
+        <source>{which}: no solids read, wanted {wanted}.</source>
+        <translation>{which}: no se midieron sólidos, se deseaba {wanted}.</translation>
+    </message>
+    <message>
+        <source>{which}: {solids} solids, wanted {wanted}. {verdict}.</source>
+        <translation>{which}: {solids} de sólidos, se deseaba {wanted}. {verdict}.</translation>
     </message>
     <message>
         <source>{since} to {day}, lot {lot}, {batch}, {feedings}: {powder} each, wanted {wanted}. {verdict}.</source>
@@ -5329,6 +5341,10 @@ entre {low} y {high}
     <message>
         <source>{when}, {who}: {what}</source>
         <translation>{when}, {who}: {what}</translation>
+    </message>
+    <message>
+        <source>{when}: {what}</source>
+        <translation>{when}: {what}</translation>
     </message>
     <message>
         <source>history</source>
