@@ -322,6 +322,7 @@ def kind_words(kind: str) -> str:
         "mix check": QCoreApplication.translate("Records", "check of the mix"),
         "feeder trial": QCoreApplication.translate("Records", "trial of feeders"),
         "trial fill": QCoreApplication.translate("Records", "fill of a trial"),
+        "entry": QCoreApplication.translate("Records", "entry"),
         "bag count": QCoreApplication.translate("Records", "count of bags"),
     }
     return told.get(kind.replace("_", " ").replace("weigh in", "weigh-in"), kind)

@@ -13,7 +13,9 @@ from calibrator.desk.counted import counted
 from calibrator.desk.record_sentences import kind_words
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
+from calibrator.model import MixCheck, WeighIn
 from calibrator.records import DiskFull, Fault, Finding, RecordsError, RecordsLocked, RecordsReadOnly
+from calibrator.records.about import About
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told
 from calibrator.records.plain import to_plain
 
@@ -23,6 +25,7 @@ if TYPE_CHECKING:
 
 translate = QCoreApplication.translate
 MOST_TOLD = 12
+NOTHING_KNOWN = About()
 MOST_FOUND = 4  # each takes three lines of a box that must not be higher than the screen
 
 
@@ -62,13 +65,42 @@ def hindered_words(error: RecordsError, outbox: Outbox | None) -> str:
     return in_words(error)
 
 
-def refused_words(refused: Refused) -> str:
-    """What the server did not take: what it was, what was typed, by whom and when, and why."""
-    entry = refused.entry
-    fact = entry.fact if isinstance(entry, Added) else None
-    by = entry.by if isinstance(entry, Told | Struck) else getattr(fact, "by", "")
-    told = (entry_kind(entry), getattr(fact, "typed", ""), by, moment(entry.at))
-    return f"{', '.join(filter(None, told))}: {in_words(refused.error)}"
+def refused_words(refused: Refused, what: About = NOTHING_KNOWN) -> str:
+    """What the server did not take: what it was, what was typed, of which lot, by whom and when, and why."""
+    return f"{_entry_words(refused.entry, what)}: {in_words(refused.error)}"
+
+
+def stuck_words(stuck: Refused, what: About) -> str:
+    """Which change holds up all others, and why."""
+    text = translate(
+        "Trust",
+        "Sending stops at this entry, because the others may rest on it. {entry} If it stays so, set it aside: it is "
+        "listed here, and the others are sent.",
+    )
+    return text.format(entry=refused_words(stuck, what))
+
+
+def _entry_words(entry: Entry | None, what: About) -> str:
+    if entry is None:
+        return translate("Trust", "an entry that this version of the program cannot read")
+    lot = translate("Trust", "lot {lot}").format(lot=what.lot.lot_number) if what.lot else ""
+    return ", ".join(filter(None, (entry_kind(entry), *_typed(entry, what), lot, _who(entry), moment(entry.at))))
+
+
+def _typed(entry: Entry, what: About) -> tuple[str, ...]:
+    match entry:
+        case Told(noun=MixCheck(readings=readings)):
+            return tuple(dict.fromkeys(reading.typed for reading in readings))
+        case Told(noun=WeighIn(target_typed=target)):
+            return (target,)
+        case Struck(reason=reason):
+            return (what.fill.typed if what.fill else "", reason or "")
+    return (getattr(entry.fact, "typed", ""),) if isinstance(entry, Added) else ()
+
+
+def _who(entry: Entry) -> str:
+    told = entry.fact if isinstance(entry, Added) else entry.sign_off if isinstance(entry, Signed) else entry
+    return str(getattr(told, "by", ""))
 
 
 def watching_words(since: datetime | None) -> str:

@@ -29,6 +29,7 @@ class Watch(QObject):
         self._reached = self._version < ELSEWHERE
         self.hindrance: RecordsError | None = None  # why the server, which is there, takes nothing of what waits
         self._waiting = 0
+        self._stuck = 0
         self._work = Background(self)
         self._work.done.connect(self._seen)
         self._work.failed.connect(self._not_reached)
@@ -62,7 +63,7 @@ class Watch(QObject):
 
     def follow(self) -> None:
         """Bring the copy on this computer up to date with the server, to be read while that is away."""
-        if self._desk.outbox is not None and not self._desk.waiting and not self._copying.at_work:
+        if self._desk.outbox is not None and not self._copying.at_work:
             self._copying.start(self._desk.records.follow, patience_s=PATIENCE_S)
 
     def _look(self, underway: Underway) -> int:
@@ -87,8 +88,12 @@ class Watch(QObject):
             raise error
         self._reached = not isinstance(error, RecordsUnreachable)
         self.hindrance = error if self._reached and self._desk.waiting else None
-        if self._desk.waiting < self._waiting:
-            self._desk.changed.emit()  # some of it was sent before
+        outbox = self._desk.outbox
+        before, self._stuck = self._stuck, outbox.stuck.number if outbox is not None and outbox.stuck else 0
+        if self._desk.waiting < self._waiting or self._stuck != before:
+            self._desk.changed.emit()  # some of it was sent before, or there is a way out to show
+        if self.hindrance is not None:
+            self.follow()  # what others keep is seen all the same
         self.timer.setInterval(min(2 * self.timer.interval(), LOOK_AT_LEAST_MS))
         self.looked.emit(error)
 

@@ -77,10 +77,15 @@ Entry = Told | Added | Struck | Signed
 
 def pieces_of(entries: Iterable[Entry]) -> Iterator[str]:
     """Changes as the JSON text that `import_season` reads, one change on each line; piece by piece."""
+    return pieces_told(json.dumps(to_plain(entry), ensure_ascii=False) for entry in entries)
+
+
+def pieces_told(changes: Iterable[str]) -> Iterator[str]:
+    """As `pieces_of`, of changes that are JSON text already."""
     yield f'{{"format": {json.dumps(FORMAT)}, "version": {VERSION}, "changes": [\n'
     between = ""
-    for entry in entries:
-        yield between + json.dumps(to_plain(entry), ensure_ascii=False)
+    for told in changes:
+        yield between + told
         between = ",\n"
     yield "\n]}\n"
 

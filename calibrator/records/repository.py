@@ -109,10 +109,9 @@ class Records:
 
     def follow(self, underway: Underway = unwatched) -> None:
         """Bring the copy on this computer up to date with the server. May take long: beside the window."""
-        mirror = self._away.mirror if self._away else None
-        if mirror is not None:
+        if self._away is not None:
             with self._there() as connection:
-                mirror.follow(connection, underway)
+                self._away.follow(connection, underway)
 
     def backups(self) -> list[backup.Backup]:
         """The dated copies of a file, oldest first; none of a server."""
@@ -380,9 +379,9 @@ class Records:
             begin_writing(connection)
             yield Writing(connection)
             connection.commit()
-            if self._away is not None and self._away.mirror is not None and self._away.ready:
+            if self._away is not None and self._away.ready:
                 with suppress(RecordsError):  # it is kept; the copy is brought up to date later
-                    self._away.mirror.follow(connection)
+                    self._away.follow(connection)
 
 
 def _found(noun: N | None, kind: type[N], id: str) -> N:

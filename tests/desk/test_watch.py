@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
@@ -29,7 +30,8 @@ from calibrator.records import (
     RecordsReadOnly,
     RecordsUnreachable,
 )
-from calibrator.records.entries import Added, Struck, Told
+from calibrator.records.about import about
+from calibrator.records.entries import Added, Struck, Told, read_changes
 from calibrator.records.outbox import Outbox, Refused
 from tests.records import invented
 
@@ -116,7 +118,7 @@ def test_a_mistake_of_our_own_in_a_look_is_not_swallowed(
 
 def test_what_was_refused_is_called_what_it_is(desk: Desk) -> None:
     lot = desk.records.every(Lot)[0]
-    begun = replace(invented.weigh_in(lot), id="w")
+    begun = replace(invented.weigh_in(lot), id="w", target_typed="10 oz")
     fill, check = invented.fill(begun), invented.mix_check(lot)
     entries = (
         Told(invented.NOON, "AB", check),
@@ -124,9 +126,15 @@ def test_what_was_refused_is_called_what_it_is(desk: Desk) -> None:
         Struck(invented.NOON, "AB", fill.id, "spilt"),
         Told(invented.NOON, "AB", begun),
     )
-    kinds = ("check of the mix, ", f"fill, {fill.typed}, ", "fill struck out, AB, ", "weigh-in, ")
-    for entry, kind in zip(entries, kinds, strict=True):
-        told = refused_words(Refused(1, entry, NotAllowed("refers", kind="fill")))
+    readings = ", ".join(dict.fromkeys(reading.typed for reading in check.readings))
+    lot_of_it = f"lot {lot.lot_number}, "
+    kinds = (
+        f"check of the mix, {readings}, {lot_of_it}", f"fill, {fill.typed}, {lot_of_it}",
+        f"fill struck out, {fill.typed}, spilt, {lot_of_it}AB, ", f"weigh-in, {begun.target_typed}, {lot_of_it}",
+    )  # fmt: skip
+    whats = about(desk.records, entries)  # neither the fill nor its weigh-in is in the records
+    for entry, kind, what in zip(entries, kinds, whats, strict=True):
+        told = refused_words(Refused(1, entry, NotAllowed("refers", kind="fill")), what)
         assert told.startswith(kind)
         assert "Refresh the page" in told
 
@@ -152,14 +160,104 @@ def test_what_was_refused_is_told_above_each_page_until_it_is_dismissed(
     on_server.watch.look()
     assert (desk.waiting, answers.told) == (0, [])
     assert "did not take 1 entry" in on_server._refused.text()
-    form = RecordsForm(desk)
-    qtbot.addWidget(form)
-    form.reload()
-    assert "fill, 11.7 oz, " in form.refused.text()
+    form = form_on(desk, qtbot)
+    assert listed(form) == ["fill, 11.7 oz, "]
     assert not form._refused_card.isHidden()
+    assert form.all_seen_button.isHidden()
     form.seen_button.click()
     form.reload()
     assert (form._refused_card.isHidden(), on_server._refused.isHidden()) == (True, True)
+
+
+def form_on(desk: Desk, qtbot: QtBot) -> RecordsForm:
+    form = RecordsForm(desk)
+    qtbot.addWidget(form)
+    desk.changed.connect(form.reload)
+    form.reload()
+    return form
+
+
+def listed(form: RecordsForm) -> list[str]:
+    """How what was refused begins, up to by whom."""
+    return [form.refused.item(row).text().partition("AB, ")[0] for row in range(form.refused.count())]
+
+
+@pytest.fixture
+def refused(desk: Desk, tmp_path: Path) -> Outbox:
+    """Three fills of the farm's lot that a server refused, because their weigh-in was frozen."""
+    desk.outbox = outbox = Outbox(tmp_path / "outbox.sqlite")
+    begun = replace(invented.weigh_in(desk.records.every(Lot)[0]), id=new_id(), scoop_id=None, scale_id=None)
+    desk.records.keep(begun)
+    for typed in ("11.5 oz", "11.6 oz", "11.7 oz"):
+        outbox.put(Added(invented.NOON, replace(invented.fill(begun), id=new_id(), typed=typed)))
+    with pytest.MonkeyPatch.context() as patched:
+        patched.setattr("calibrator.records.outbox.bring", failing_with(NotAllowed("frozen")))
+        outbox.deliver(desk.records)
+    return outbox
+
+
+def failing_with(error: Exception) -> Callable[..., None]:
+    def failing(*_given: object) -> None:
+        raise error
+
+    return failing
+
+
+def test_refused_entries_name_their_lot_and_are_taken_off_one_at_a_time(
+    desk: Desk, refused: Outbox, qtbot: QtBot
+) -> None:
+    form = form_on(desk, qtbot)
+    lot = f"lot {desk.records.every(Lot)[0].lot_number}, "
+    assert listed(form) == [f"fill, {typed} oz, {lot}" for typed in ("11.5", "11.6", "11.7")]
+    form.refused.setCurrentRow(1)
+    form.seen_button.click()
+    assert listed(form) == [f"fill, {typed} oz, {lot}" for typed in ("11.5", "11.7")]
+    assert form.refused.currentRow() == 1  # the next one comes up
+    form.all_seen_button.click()
+    assert (refused.refused, form._refused_card.isHidden()) == (0, True)
+
+
+def test_refused_entries_are_saved_and_can_be_brought_in(
+    desk: Desk, refused: Outbox, qtbot: QtBot, answers: Answers, tmp_path: Path
+) -> None:
+    form = form_on(desk, qtbot)
+    answers.path = tmp_path / "not taken.json"
+    form.save_refused_button.click()
+    before = desk.records.version()
+    form.import_button.click()
+    assert desk.records.version() == before + 3
+    assert refused.refused == 3  # the list is the person's to clear
+
+
+def test_an_entry_that_holds_up_all_others_is_set_aside_by_a_press(
+    on_server: Window, monkeypatch: pytest.MonkeyPatch, qtbot: QtBot, answers: Answers, tmp_path: Path
+) -> None:
+    desk = on_server.desk
+    form = form_on(desk, qtbot)
+    with monkeypatch.context() as faulty:
+        error = RecordsError("refused", place="the barn", detail="no such table")
+        faulty.setattr("calibrator.records.outbox.bring", failing_with(error))
+        on_server.watch.look()
+    assert "no such table" in form.stuck.text()
+    assert "fill, 11.7 oz, " in form.stuck.text()
+    answers.path = tmp_path / "waiting.json"
+    form.save_waiting_button.click()
+    assert len(read_changes(answers.path)) == 2
+    form.aside_button.click()
+    assert (desk.waiting, form.aside_button.isHidden(), form.stuck.isHidden()) == (0, True, True)
+    assert "no such table" in form.refused.item(0).text()
+    assert form.refused.count() == 1
+    assert on_server._away.isHidden()
+
+
+def test_what_may_pass_offers_no_setting_aside(
+    on_server: Window, monkeypatch: pytest.MonkeyPatch, qtbot: QtBot
+) -> None:
+    form = form_on(on_server.desk, qtbot)
+    monkeypatch.setattr("calibrator.records.outbox.bring", failing_with(DiskFull("disk_full", place="x")))
+    on_server.watch.look()
+    form.reload()
+    assert (form.aside_button.isHidden(), form.save_waiting_button.isHidden()) == (True, False)
 
 
 @pytest.mark.parametrize(

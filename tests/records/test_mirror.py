@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import json
 import sqlite3
 from collections.abc import Callable, Iterator
-from contextlib import closing, contextmanager
+from contextlib import closing, contextmanager, suppress
 from dataclasses import replace
 from pathlib import Path
 from typing import cast
@@ -31,7 +32,7 @@ from calibrator.records import (
     mirror,
     sample_lots_folder,
 )
-from calibrator.records.entries import Added, Entry, Told
+from calibrator.records.entries import Added, Entry, Struck, Told, read_changes
 from calibrator.records.errors import translated
 from calibrator.records.importing import bring
 from calibrator.records.mirror import Mirror
@@ -158,8 +159,6 @@ def test_what_the_server_refuses_is_in_the_copy_no_longer(records: Records, outb
     refused = outbox.list_refused()
     assert [str(one.error) for one in refused] == [str(NotAllowed("already_there", kind="lot"))] * 2
     assert [one.entry.noun.note for one in refused if isinstance(one.entry, Told)] == ["ours", "late"]
-    assert not outbox.ready
-    records.follow()
     assert text_alone(records) == export_text(records)
     assert records.find(Lot, world.lot.id) == theirs
 
@@ -239,6 +238,214 @@ def test_a_reason_kept_by_another_version_is_told_as_it_is(outbox: Outbox, three
         store.execute("INSERT INTO refused SELECT number, told, ? FROM waiting LIMIT 1", (why,))
     (one,) = outbox.list_refused()
     assert str(one.error) in why
+
+
+def test_a_fault_of_another_kind_is_stuck_until_it_is_set_aside(
+    records: Records, outbox: Outbox, three_wait: list[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """One that a mistake of our own brings about is no different: the way out is there."""
+    with monkeypatch.context() as patched:
+        _failing_at(patched, 2, KeyError("way"))
+        with pytest.raises(KeyError):
+            outbox.deliver(records)
+    assert outbox.stuck is not None
+    outbox.set_aside_stuck()
+    assert (outbox.waiting, outbox.refused, outbox.stuck) == (1, 1, None)
+    outbox.deliver(records)
+    assert _kept_of(records, three_wait) == [three_wait[0], three_wait[2]]
+    (one,) = Outbox(outbox.file).list_refused()
+    assert "way" in str(one.error)
+
+
+def test_what_rests_on_an_entry_that_is_set_aside_follows_it(
+    records: Records, outbox: Outbox, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    world = World(records)
+    begun = replace(invented.weigh_in(world.lot), id=new_id(), revision=new_id())
+    further = replace(begun, revision=new_id(), target_typed="10 oz")
+    fill = replace(invented.fill(begun), id=new_id())
+    free = replace(invented.fill(world.weigh_in), id=new_id())
+    on_it = [Told(invented.NOON, "AB", begun), Told(invented.NOON, "AB", further, replaces=begun.revision)]
+    for entry in (*on_it, Added(fill.at, fill), Struck(fill.at, "AB", fill.id, "spilt"), Added(free.at, free)):
+        outbox.put(entry)
+    with monkeypatch.context() as patched:
+        _failing_at(patched, 1, RecordsError("refused", place="x", detail="no such table"))
+        with pytest.raises(RecordsError):
+            outbox.deliver(records)
+    outbox.set_aside_stuck()
+    outbox.deliver(records)
+    assert (outbox.waiting, outbox.refused) == (0, 4)
+    assert _kept_of(records, [free.id]) == [free.id]
+
+
+def test_what_passed_is_stuck_no_longer(
+    records: Records, outbox: Outbox, three_wait: list[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    _failing_at(monkeypatch, 1, RecordsError("refused", place="x", detail="no such table"))
+    with pytest.raises(RecordsError):
+        outbox.deliver(records)
+    outbox.deliver(records)
+    outbox.set_aside_stuck()  # pressed too late
+    assert (outbox.refused, _kept_of(records, three_wait)) == (0, three_wait)
+
+
+def test_an_entry_that_cannot_be_read_is_kept_apart_and_holds_nothing_up(
+    records: Records, outbox: Outbox, three_wait: list[str], tmp_path: Path
+) -> None:
+    """A later version of the program wrote it, and somebody went back to this one."""
+    line = '{"type": "told", "of a later version": 1}'
+    with closing(sqlite3.connect(outbox.file)) as store, store:
+        store.execute("UPDATE waiting SET told = ? WHERE number = 1", (line,))
+    outbox.deliver(records)
+    assert _kept_of(records, three_wait) == three_wait[1:]
+    (one,) = outbox.list_refused()
+    assert one.entry is None
+    outbox.save_refused(tmp_path / "refused.json")
+    assert read_changes(tmp_path / "refused.json") == [json.loads(line)]
+
+
+def _as_at_next_start(records: Records, outbox: Outbox) -> Outbox:
+    outbox.close()
+    again = Outbox.beside(outbox.file.parent, records.url)
+    records.while_away(again)
+    return again
+
+
+def test_power_cut_between_outbox_and_copy(
+    records: Records, outbox: Outbox, three_wait: list[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is on the disk as waiting is shown again, though the copy never took it."""
+    records.follow()
+    weigh_in = records.every(WeighIn)[0]
+    cut = replace(weigh_in, revision=new_id(), target_typed="10 oz")
+    with monkeypatch.context() as patched:
+        patched.setattr(Mirror, "take", lambda *given: None)
+        outbox.put(Told(invented.NOON, "AB", cut, replaces=weigh_in.revision))
+    again = _as_at_next_start(records, outbox)
+    with away(records):
+        assert records.find(WeighIn, weigh_in.id) == cut
+        # and what rests on it is taken by the server
+        later = replace(cut, revision=new_id(), target_typed="11 oz")
+        again.put(Told(invented.NOON, "AB", later, replaces=cut.revision))
+    again.deliver(records)
+    assert (again.refused, records.find(WeighIn, weigh_in.id)) == (0, later)
+    again.close()
+
+
+def test_what_was_refused_is_not_shown_after_a_power_cut_either(
+    records: Records, outbox: Outbox, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The server went away, and the program ended, before the copy could be set right."""
+    world = World(records)
+    records.follow()
+    late = replace(world.lot, revision=new_id(), note="late")
+    outbox.put(Told(invented.NOON, "AB", late, replaces=world.lot.revision))
+    _failing_at(monkeypatch, 1, NotAllowed("frozen"))
+    with monkeypatch.context() as patched:
+        patched.setattr(Outbox, "_set_copy_right", lambda *given: None)
+        outbox.deliver(records)
+    assert outbox.refused == 1
+    again = _as_at_next_start(records, outbox)
+    with away(records):
+        assert records.find(Lot, world.lot.id) == world.lot
+    again.close()
+
+
+def test_what_is_sent_stays_in_sight_when_the_server_goes_again_at_once(
+    records: Records, outbox: Outbox, three_wait: list[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A storm of reconnections: each time one more is sent, and never the copy followed."""
+    records.follow()
+    for sent in range(3):
+        with monkeypatch.context() as patched:
+            _failing_at(patched, 2, RecordsUnreachable("unreachable", place="x"))
+            patched.setattr(Records, "follow", failing_to_follow)
+            with suppress(RecordsUnreachable):
+                outbox.deliver(records)
+        assert outbox.waiting == 2 - sent
+        if sent == 1:
+            outbox = _as_at_next_start(records, outbox)
+        with away(records):
+            assert _kept_of(records, three_wait) == three_wait
+    records.follow()
+    assert text_alone(records) == export_text(records)
+    with closing(sqlite3.connect(outbox.file)) as store:
+        assert store.execute("SELECT count(*) FROM sent").fetchone() == (0,)
+    outbox.close()
+
+
+def failing_to_follow(*_given: object) -> None:
+    raise RecordsUnreachable("unreachable", place="x")
+
+
+def test_the_copy_is_in_the_order_of_the_server_though_others_were_first(records: Records, outbox: Outbox) -> None:
+    """Ours was kept here first, theirs was on the server first: what came last there counts in the copy too."""
+    world = World(records)
+    fill = records.add_fill(replace(invented.fill(world.weigh_in), id=new_id()))
+    records.follow()
+    ours, theirs = (replace(invented.fill(world.weigh_in), id=new_id(), typed=typed) for typed in ("ours", "theirs"))
+    outbox.put(Added(ours.at, ours))
+    outbox.put(Struck(ours.at, "AB", fill.id, "spilt"))
+    records._away = None  # another computer
+    records.add_fill(theirs)
+    records.strike(fill.id, "bumped", "CD")
+    records.restore(fill.id, "CD")
+    records.while_away(outbox)
+    outbox.deliver(records)
+    assert [one.typed for one in records.fills(world.weigh_in.id)][-2:] == ["theirs", "ours"]
+    assert text_alone(records) == export_text(records)
+
+
+def test_what_waits_is_in_sight_beside_what_others_keep(
+    records: Records, outbox: Outbox, three_wait: list[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """As long as the server takes nothing of it; what this computer keeps directly is seen at once too."""
+    records.follow()
+    lot = records.every(Lot)[0]
+    records._away = None
+    records.keep(replace(lot, note="theirs"))
+    records.while_away(outbox)
+    records.follow()
+    assert records.find(Lot, lot.id).note == "theirs"
+    assert _kept_of(records, three_wait) == three_wait
+    records.keep(replace(records.find(Lot, lot.id), note="ours"))
+    assert records.find(Lot, lot.id).note == "ours"
+    assert _kept_of(records, three_wait) == three_wait
+
+
+def test_a_server_put_back_to_an_older_copy_is_copied_anew(server: Callable[[], str], tmp_path: Path) -> None:
+    outbox = Outbox.beside(tmp_path, "server")
+    with Records.open(server()) as before:
+        farm = before.keep(invented.farm())
+        for n in range(3):
+            farm = before.keep(replace(farm, name=f"Farm {n}"))
+        before.while_away(outbox)
+        before.follow()
+        before._away = None
+    with Records.open(server()) as put_back:
+        put_back.keep(invented.farm(name="Put back"))
+        put_back.while_away(outbox)
+        put_back.follow()
+        assert text_alone(put_back) == export_text(put_back)
+        for n in range(5):
+            farm = put_back.keep(replace(put_back.every(Farm)[0], name=f"Later {n}"))
+        assert text_alone(put_back) == export_text(put_back)
+        put_back._away = None
+    with Records.open(server()) as longer:  # more was kept there since than was ever copied here
+        for n in range(9):
+            longer.keep(invented.farm(id=new_id(), name=f"Other {n}"))
+        longer.while_away(outbox)
+        longer.follow()
+        assert text_alone(longer) == export_text(longer)
+
+
+def test_what_another_window_sent_waits_here_no_longer(records: Records, outbox: Outbox, three_wait: list[str]) -> None:
+    second = Outbox.beside(outbox.file.parent, records.url)
+    assert (second.mirror, second.waiting) == (None, 3)
+    outbox.deliver(records)
+    second.deliver(records)
+    assert second.waiting == 0
+    assert _kept_of(records, three_wait) == three_wait
 
 
 def _kept_of(records: Records, ids: list[str]) -> list[str]:

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, card, label, row
+from calibrator.desk.plain_text import LONGEST_TEXT, on_screen
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import (
@@ -20,13 +21,15 @@ from calibrator.desk.trust_words import (
     finding_words,
     moment,
     refused_words,
+    stuck_words,
     waiting_words,
     watching_words,
     what_to_do,
 )
 from calibrator.desk.widgets.card_columns import card_columns
 from calibrator.model.underway import Underway
-from calibrator.records import Backup, Finding, Imported, Records, import_season
+from calibrator.records import Backup, Finding, Imported, Records, RecordsError, import_season
+from calibrator.records.about import About, about
 from calibrator.records.exporting import export_file
 from calibrator.records.flat import everything
 from calibrator.records.table_file import CsvStyle, write_texts
@@ -34,7 +37,7 @@ from calibrator.records.workbook import write_workbook
 
 if TYPE_CHECKING:
     from calibrator.desk.server.dialog import ServerDialog
-    from calibrator.records.outbox import Refused
+    from calibrator.records.outbox import Outbox, Refused
 
 COPIES_HIGH = 190
 LONGEST_VERDICT = 40_000  # a season of findings, each with its lot, day and copies
@@ -48,9 +51,18 @@ class RecordsForm(QWidget):
         self.desk = desk
         self.place = label("")
         self.waits = label("", "caution")
-        self.refused = label("", longest=LONGEST_VERDICT)
+        self.stuck = label("")
+        self.aside_button = button(self.tr("Set this entry aside"), self.set_aside)
+        self.save_waiting_button = button(self.tr("Save what waits to a file"), self.save_waiting)
+        self.refused = QListWidget()
+        self.refused.setAccessibleName(self.tr("Entries that the server did not take"))
+        self.refused.setFixedHeight(COPIES_HIGH)
+        self.refused.setWordWrap(True)
+        self.refused.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._listed: Sequence[Refused] = ()
-        self.seen_button = button(self.tr("Seen, take off the list"), self.take_off)
+        self.seen_button = button(self.tr("Seen, take this one off"), self.take_off)
+        self.all_seen_button = button(self.tr("Take all off"), self.take_all_off)
+        self.save_refused_button = button(self.tr("Save these to a file"), self.save_refused)
         self.server_button = button(self.tr("Use a server …"), self.open_server)
         self.file_button = button(self.tr("Use the file on this computer"), self.use_file)
         self.copies = QListWidget()
@@ -91,6 +103,8 @@ class RecordsForm(QWidget):
         self._about_server.setVisible(on_server)
         self.waits.setText(waiting_words(self.desk.outbox))
         self.waits.setVisible(bool(self.waits.text()))
+        self.save_waiting_button.setVisible(bool(self.waits.text()))
+        self._tell_stuck()
         self._list_refused()
         self.no_copies.setText("" if there else self.tr("There is no copy yet; one is made each day."))
         self.no_copies.setVisible(not there)
@@ -99,17 +113,73 @@ class RecordsForm(QWidget):
             importing.setEnabled(not self.desk.records.read_only)
 
     def take_off(self) -> None:
-        """What was read of the refused entries is listed no more; the rest of them comes up."""
+        """The chosen one of the refused entries was read; the next one comes up."""
+        self._dismiss(self._listed[self.refused.currentRow() :][:1])
+
+    def take_all_off(self) -> None:
+        """All that is listed of the refused entries was read; the rest of them comes up."""
+        self._dismiss(self._listed)
+
+    def set_aside(self) -> None:
+        """The entry that holds up all others goes to the refused ones, and the others are sent."""
+        outbox = self.desk.outbox
+        if outbox is not None and self.desk.attempt(partial(_set_aside, outbox)):
+            self.desk.send(partial(self.desk.say, self.tr("What waited was sent.")))
+
+    def save_refused(self) -> None:
+        """Write what the server did not take to a file of the documented kind."""
         outbox = self.desk.outbox
         if outbox is not None:
-            self.desk.attempt(partial(outbox.dismiss, self._listed))
+            named = self.tr("entries not taken")
+            self._save_entries(named, partial(self._save, outbox.save_refused, self.save_refused))
+
+    def save_waiting(self) -> None:
+        """Write what waits for the server to a file of the documented kind; it waits on."""
+        outbox = self.desk.outbox
+        if outbox is not None:
+            named = self.tr("entries that wait")
+            self._save_entries(named, partial(self._save, outbox.save_waiting, self.save_waiting))
+
+    def _save_entries(self, named: str, write: Callable[[Path], None]) -> None:
+        parts = (named, self.desk.clock().date().isoformat())
+        self.desk.save_as(self.tr("Save entries"), parts, self.tr("Records (*.json)"), ".json", write)
+
+    def _save(self, write: Callable[[Path], None], again: Callable[[], None], path: Path) -> None:
+        self.desk.work(self.tr("Saving entries"), partial(_save_to, write, path), partial(self._saved, path), again)
+
+    def _dismiss(self, seen: Sequence[Refused]) -> None:
+        outbox = self.desk.outbox
+        if outbox is not None and seen:
+            self.desk.attempt(partial(outbox.dismiss, seen))
+
+    def _tell_stuck(self) -> None:
+        outbox = self.desk.outbox
+        stuck = outbox.stuck if outbox is not None else None
+        if outbox is not None and stuck is not None:
+            self.stuck.setText(stuck_words(stuck, self._about([stuck])[0]))
+        for part in (self.stuck, self.aside_button):
+            part.setVisible(stuck is not None)
+
+    def _about(self, changes: Sequence[Refused]) -> list[About]:
+        """What they are about; the records may be out of reach."""
+        entries = [one.entry for one in changes]
+        waiting = self.desk.outbox.entries() if self.desk.outbox is not None else []
+        try:
+            return about(self.desk.records, entries, waiting)
+        except RecordsError:
+            return [About() for _ in entries]
 
     def _list_refused(self) -> None:
         outbox = self.desk.outbox
         self._listed = outbox.list_refused()[:MOST_TOLD] if outbox is not None and outbox.refused else ()
         if outbox is not None and self._listed:
             self._how_many.setText(counted.refused_here(outbox.refused))
-            self.refused.setText("\n\n".join(map(refused_words, self._listed)))
+            chosen = self.refused.currentRow()
+            self.refused.clear()
+            for one, what in zip(self._listed, self._about(self._listed), strict=True):
+                self.refused.addItem(on_screen(refused_words(one, what), LONGEST_TEXT))
+            self.refused.setCurrentRow(max(0, min(chosen, len(self._listed) - 1)))
+        self.all_seen_button.setVisible(len(self._listed) > 1)
         self._refused_card.setVisible(bool(self._listed))
 
     def open_server(self) -> ServerDialog:
@@ -270,7 +340,7 @@ class RecordsForm(QWidget):
             label(self.tr("Not taken by the server"), "heading"),
             self._how_many,
             self.refused,
-            row(self.seen_button, None),
+            row(self.seen_button, self.all_seen_button, self.save_refused_button, None),
         )
         cards = (
             card(
@@ -278,6 +348,8 @@ class RecordsForm(QWidget):
                 self.place,
                 self._about_server,
                 self.waits,
+                self.stuck,
+                row(self.aside_button, self.save_waiting_button, None),
                 row(self.server_button, self.file_button, None),
             ),
             self._refused_card,
@@ -303,6 +375,15 @@ class RecordsForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.addWidget(card_columns(cards[:4], cards[4:]))
+
+
+def _set_aside(outbox: Outbox) -> bool:
+    outbox.set_aside_stuck()
+    return True
+
+
+def _save_to(write: Callable[[Path], None], path: Path, _underway: Underway) -> None:
+    write(path)
 
 
 def _written(records: Records, path: Path, underway: Underway) -> None:
