@@ -7732,6 +7732,10 @@ entre {low} y {high}
         <translation>llenada de una prueba</translation>
     </message>
     <message>
+        <source>entry</source>
+        <translation>anotación</translation>
+    </message>
+    <message>
         <source>count of bags</source>
         <translation>conteo de costales</translation>
     </message>
@@ -7815,6 +7819,50 @@ entre {low} y {high}
         <translation>Registros (*.json)</translation>
     </message>
     <message>
+        <source>Set this entry aside</source>
+        <translation>Poner aparte esta anotación</translation>
+    </message>
+    <message>
+        <source>Save what waits to a file</source>
+        <translation>Guardar en un archivo lo que espera</translation>
+    </message>
+    <message>
+        <source>Entries that the server did not take</source>
+        <translation>Anotaciones que el servidor no aceptó</translation>
+    </message>
+    <message>
+        <source>Seen, take this one off</source>
+        <translation>Vista, quitar esta</translation>
+    </message>
+    <message>
+        <source>Take all off</source>
+        <translation>Quitar todas</translation>
+    </message>
+    <message>
+        <source>Save these to a file</source>
+        <translation>Guardar estas en un archivo</translation>
+    </message>
+    <message>
+        <source>What waited was sent.</source>
+        <translation>Se envió lo que esperaba.</translation>
+    </message>
+    <message>
+        <source>entries not taken</source>
+        <translation>anotaciones no aceptadas</translation>
+    </message>
+    <message>
+        <source>entries that wait</source>
+        <translation>anotaciones que esperan</translation>
+    </message>
+    <message>
+        <source>Save entries</source>
+        <translation>Guardar anotaciones</translation>
+    </message>
+    <message>
+        <source>Saving entries</source>
+        <translation>Guardando anotaciones</translation>
+    </message>
+    <message>
         <source>Workbooks (*.xlsx)</source>
         <translation>Libros de cálculo (*.xlsx)</translation>
     </message>
@@ -7893,10 +7941,6 @@ entre {low} y {high}
     <message>
         <source>Copies</source>
         <translation>Copias</translation>
-    </message>
-    <message>
-        <source>Seen, take off the list</source>
-        <translation>Visto, quitar de la lista</translation>
     </message>
     <message>
         <source>Use a server …</source>
@@ -13253,6 +13297,18 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>It is busy with other work.</source>
         <translation>Está ocupado con otro trabajo.</translation>
+    </message>
+    <message>
+        <source>Sending stops at this entry, because the others may rest on it. {entry} If it stays so, set it aside: it is listed here, and the others are sent.</source>
+        <translation>El envío se detiene en esta anotación, porque las demás pueden depender de ella. {entry} Si sigue así, póngala aparte: queda en la lista de aquí, y las demás se envían.</translation>
+    </message>
+    <message>
+        <source>an entry that this version of the program cannot read</source>
+        <translation>una anotación que esta versión del programa no puede leer</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation>lote {lot}</translation>
     </message>
     <message>
         <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
