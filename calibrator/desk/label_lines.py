@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from datetime import date
 
-from calibrator.model import Mark, Plan, PlanGroup, Scoop, SignOff
+from calibrator.model import LabelledLine, Mark, Plan, PlanGroup, Scoop, SignOff
 from calibrator.prints.label_facts import (
     HALF_SHARE,
     LabelLine,
@@ -74,6 +74,23 @@ class LineOffer:
     @property
     def use(self) -> LineUse:
         return self.line.use
+
+    @property
+    def unasked(self) -> bool:
+        """Whether a label has it without a touch: a line that no table counts with is put there by whoever wants it, a
+        label that is asked for anew has it."""
+        wanted = not self.line.reckoned or self.planned_since or self.weighed_in or self.on_last_label
+        return self.use is LineUse.MAIN or (self.problem is None and wanted)
+
+
+def labelled(line: LabelLine) -> LabelledLine:
+    """What the records keep of a line."""
+    return LabelledLine(
+        target_mass_g=line.target_mass_g,
+        down_wall_mm=line.down_wall_mm,
+        full_scoops=line.full_scoops,
+        mass_g=line.mass_g,
+    )
 
 
 def weights_in_use(plans: Iterable[Plan], powder: Powder, on: date) -> Iterator[tuple[float, str]]:

@@ -49,11 +49,14 @@ def _news_of(now: Standing, known: LotStanding, powder: Powder, sheet: Printed) 
     return LabelNews(sheet, scoop, offers) if offers else None
 
 
-def first_label_g(now: Standing, known: LotStanding, powder: Powder, scoop_id: str) -> tuple[float, ...]:
-    """What the plans feed a calf, g, that the first label of a scoop has a line for unasked: none where a scoop of the
-    lot was weighed for it, nor of a plan that is weighed or counts with another scoop."""
+def first_label_g(
+    now: Standing, known: LotStanding, powder: Powder, scoop_id: str, then: Sequence[Plan]
+) -> tuple[float, ...]:
+    """What the plans feed a calf, g, that the first label of a scoop for a lot has a line for unasked: nothing that a
+    scoop of the lot was weighed for, that the plans of `then` fed, when its label before was printed, nor of a plan
+    that is weighed or counts with another scoop."""
     plans = [plan for plan in now.plans if _counts_with(plan.scoopfuls or Scoopfuls(), scoop_id)]
-    return tuple(mass_g for mass_g, _ in _planned_since(now, known, powder, plans, ()))
+    return tuple(mass_g for mass_g, _ in _planned_since(now, known, powder, plans, then))
 
 
 def _counts_with(told: Scoopfuls, scoop_id: str) -> bool:

@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING
 
 from calibrator.desk.batch_names import batch_checked, whose_batch
 from calibrator.desk.change_over import old_to_ask_of
-from calibrator.desk.hung import ChartFault, chart_faults, outdated_sheets
+from calibrator.desk.chart_faults import ChartFault, chart_faults
+from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, line_on, scoop_state
 from calibrator.desk.standing import LotStanding, Standing

@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Protocol
 
 from calibrator.desk.hung import never_up, place_of
+from calibrator.desk.label_lines import labelled
 from calibrator.desk.paper_facts import NO_NAMES, LabelWanted, LineNames, Options, label_sheet_facts, wall_chart_facts
 from calibrator.desk.sheets import PlanSheet
 from calibrator.model import Farm, LabelledLine, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
@@ -90,12 +91,7 @@ class LabelJob:
 def _labelled(choice: ScoopChoice) -> Iterator[LabelledLine]:
     """What the records keep of a label: its lines, and what is counted by them."""
     for line in choice.lines:
-        yield LabelledLine(
-            target_mass_g=line.target_mass_g,
-            down_wall_mm=line.down_wall_mm,
-            full_scoops=line.full_scoops,
-            mass_g=line.mass_g,
-        )
+        yield labelled(line)
     for count in choice.counts:
         yield LabelledLine(target_mass_g=count.target_mass_g, down_wall_mm=None)
 

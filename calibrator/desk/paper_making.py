@@ -9,14 +9,14 @@ from enum import StrEnum
 from functools import cached_property
 
 from calibrator.desk.as_typed import typed_step_g
+from calibrator.desk.label_asked import asked_offers
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
-from calibrator.desk.label_news import LabelNews, first_label_g, label_news
 from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
-from calibrator.desk.scoop_lines import ScoopState, is_drawn, last_label, lines_to_wipe_out, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, is_drawn, lines_to_wipe_out, scoop_state
 from calibrator.desk.sheets import LotInUse, chart_plan, feeding_count, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
-from calibrator.model import Farm, LabelledLine, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
+from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.prints.label_facts import LineCount, LineUse, same_weight
 from calibrator.records import Records
@@ -69,21 +69,7 @@ class LotPaper:
         as_weighed = self.records.revision(Scoop, signed.scoop_revision)
         weights = tuple(weights_in_use(self.plans, self.powder.powder, self.on))
         offers = line_offers(as_weighed, signed, marks, main_g, weights, feeding_g=feeding_g)
-        news = [offer.target_g for each in self._news if each.scoop.id == scoop.id for offer in each.offers]
-        before = last_label(self.now, self.known, scoop.id)
-        if before is None:
-            news += first_label_g(self.now, self.known, self.powder.powder, scoop.id)
-        told = (before.lines if before else None) or ()
-        return tuple(self._asked(signed, offer, news, told) for offer in self._counts(signed, offers))
-
-    def _asked(
-        self, signed: SignOff, offer: LineOffer, news: Sequence[float], told: Sequence[LabelledLine]
-    ) -> LineOffer:
-        """An offer with why it may be wanted, filled as on the label before."""
-        before = next((line for line in told if same_weight(line.target_mass_g, offer.target_g)), None)
-        if before is not None:
-            offer = offer.filled((before.full_scoops, before.to_line, before.down_wall_mm is None))
-        return replace(offer, planned_since=_is_among(news, offer.target_g), on_last_label=before is not None)
+        return tuple(self._counts(signed, asked_offers(self.now, self.known, scoop.id, offers, self.powder.powder)))
 
     def _counts(self, signed: SignOff, offers: Sequence[LineOffer]) -> Iterator[LineOffer]:
         """The offers, those that can be filled in several ways with what each way comes to."""
@@ -96,11 +82,6 @@ class LotPaper:
         for offer in offers:
             several = counted(offer) if offer.other_ways else offer
             yield replace(several, other_ways=tuple(counted(one) for one in offer.other_ways))
-
-    @cached_property
-    def _news(self) -> tuple[LabelNews, ...]:
-        known = self.now.in_use
-        return label_news(self.now) if known and known.lot.id == self.known.lot.id else ()
 
     def state(self, scoop: Scoop) -> ScoopState:
         """Whether a scoop bears the lot's line."""

@@ -11,10 +11,11 @@ from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 
-from calibrator.desk.hung import hanging, labelled_lines, labels_of, never_up
+from calibrator.desk.hung import hanging, labels_of, never_up
 from calibrator.desk.in_use import LotState
+from calibrator.desk.label_asked import lines_unasked
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Lot, Mark, Printed, PrintKind, ScoopMarked, Step
+from calibrator.model import LabelledLine, Lot, Mark, Printed, PrintKind, ScoopMarked, Step
 from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
 
@@ -127,6 +128,28 @@ def lines_to_wipe_out(now: Standing, known: LotStanding, scoop_id: str) -> tuple
     return tuple(mm for mm in there_mm if not any(same_line(mm, stays) for stays in stay_mm))
 
 
+def labelled_lines(
+    now: Standing, scoop_id: str, sign_off_id: str, up_to: int | None = None
+) -> tuple[LabelledLine, ...]:
+    """The lines that a scoop has for a sign-off: those drawn on its newest label, of those `up_to` the print so
+    numbered; where none was printed, those that were told when somebody said that it is marked, and before that those
+    that its label is to have. None where nobody kept which."""
+    told = (sheet for sheet in labels_of(now, scoop_id, sign_off_id) if up_to is None or sheet.number <= up_to)
+    label = next(told, None)
+    lines = label.lines if label else _without_label(now, scoop_id, sign_off_id)
+    return tuple(line for line in lines or () if line.down_wall_mm)
+
+
+def _without_label(now: Standing, scoop_id: str, sign_off_id: str) -> tuple[LabelledLine, ...] | None:
+    said = next((told for told in _told_of(now, scoop_id) if told.sign_off_id == sign_off_id), None)
+    if said is not None:
+        return said.lines
+    known = next((one for one in now.open_lots if any(mark.sign_off_id == sign_off_id for mark in one.marks)), None)
+    if known is None or scoop_state(now, known, scoop_id) is not ScoopState.TO_MARK:
+        return None
+    return lines_unasked(now, known, scoop_id)
+
+
 @dataclass(frozen=True)
 class LineBeside:
     """A line that a scoop bears beside its main one, by its label: for one feeding of `target_g`, mm from the rim down
@@ -139,18 +162,12 @@ class LineBeside:
 
 
 def lines_beside(now: Standing, mark: Mark) -> tuple[LineBeside, ...]:
-    """The lines of other feedings on the newest label that was printed for a mark; none where nobody kept which."""
+    """The lines of other feedings that a scoop has or is to have for a mark, as `labelled_lines`."""
     return tuple(
         LineBeside(line.target_mass_g, line.down_wall_mm, line.full_scoops, line.to_line)
         for line in labelled_lines(now, mark.scoop_id, mark.sign_off_id)
         if line.down_wall_mm and not same_line(line.down_wall_mm, mark.down_wall_mm)
     )
-
-
-def last_label(now: Standing, known: LotStanding, scoop_id: str) -> Printed | None:
-    """The label that one printed now for a lot follows: the newest of the lot for the scoop, else of any lot."""
-    every = list(labels_of(now, scoop_id))
-    return next((sheet for sheet in every if sheet.lot_id == known.lot.id), next(iter(every), None))
 
 
 def is_drawn(now: Standing, known: LotStanding, scoop_id: str) -> bool:
@@ -208,7 +225,9 @@ def marked(now: Standing, known: LotStanding, scoop_id: str, on: date) -> tuple[
     own = line_of(known, scoop_id)
     if own is None:
         return ()
-    told = ScoopMarked(scoop_id=scoop_id, sign_off_id=own.sign_off_id, on=on)
+    by_hand = not any(labels_of(now, scoop_id, own.sign_off_id))
+    lines = labelled_lines(now, scoop_id, own.sign_off_id) if by_hand else None
+    told = ScoopMarked(scoop_id=scoop_id, sign_off_id=own.sign_off_id, on=on, lines=lines)
     others = [other.lot for other in now.lots if other.lot.id != known.lot.id]
     wiped = [
         replace(lot, scoops_marked=without)

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import shown
+from calibrator.desk.chart_faults import ChartFault, Fault
 from calibrator.desk.counted import counted
-from calibrator.desk.hung import ChartFault, Fault
 from calibrator.desk.standing import Standing
 from calibrator.model import Lot, Plan, Printed, PrintKind, Scoop, UnitSystem
 from calibrator.records import Records

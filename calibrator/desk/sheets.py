@@ -12,9 +12,9 @@ from itertools import zip_longest
 from types import MappingProxyType
 
 from calibrator.desk.findings import check_of
-from calibrator.desk.hung import labelled_lines
 from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_lines import labelled_lines
 from calibrator.desk.scoop_names import names_on_paper
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse, SheetLine, water_step_ml
 from calibrator.desk.standing import LotStanding, Standing

@@ -3,6 +3,7 @@
 from datetime import date
 from enum import StrEnum
 
+from calibrator.model.paper import LabelledLine
 from calibrator.values import dataclass
 
 
@@ -34,11 +35,13 @@ class PackagesLeft:
 
 @dataclass(frozen=True, kw_only=True)
 class ScoopMarked:
-    """Somebody's word that the line of a sign-off is drawn on its scoop and the label is on it."""
+    """Somebody's word that the line of a sign-off is drawn on its scoop and the label is on it. `lines` are all that
+    the screen told to draw where no label was printed; None where one was, or nobody kept them."""
 
     scoop_id: str
     sign_off_id: str
     on: date
+    lines: tuple[LabelledLine, ...] | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -41,7 +41,7 @@ from calibrator.model import (
 from calibrator.records.columns import Moment, Nested, Word
 from calibrator.records.plain import hints
 
-SCHEMA = 10
+SCHEMA = 11
 """The version of the tables that this program writes; the newest migration has the same number."""
 
 changes = table(

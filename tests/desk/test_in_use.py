@@ -16,9 +16,9 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.change_over import FedFrom, Wrong, before_sign_off, change_over, finished, keep_lots, refused
+from calibrator.desk.chart_faults import Fault, chart_faults
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.history import changed_words
-from calibrator.desk.hung import Fault, chart_faults
 from calibrator.desk.in_use import LotState, lot_fed, state_of
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage

@@ -10,9 +10,9 @@ from herd import FIRST_DAY, OZ_G, QT_ML, Herd, group
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
+from calibrator.desk.chart_faults import Fault, chart_faults
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
-from calibrator.desk.hung import Fault, chart_faults
 from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.today import TodayPage
@@ -24,7 +24,7 @@ from calibrator.desk.standing import Standing, standing
 from calibrator.desk.table_words import scoops_text, telling
 from calibrator.desk.theme import Theme
 from calibrator.desk.weigh_in.step_mark import StepMark
-from calibrator.desk.words import marks_words
+from calibrator.desk.words import line_words, marks_words
 from calibrator.model import (
     Ending,
     FillWay,
@@ -215,6 +215,8 @@ def test_the_old_line_for_another_feeding_is_to_be_wiped_out_too(herd: Herd, pag
 def test_the_label_s_second_line_is_told_and_drawn_before_line_and_label_are_on(herd: Herd, page: TodayPage) -> None:
     signed = herd.sign("A", DENSITY)
     herd.records.keep(replace(herd.records.find(Lot, signed.lot_id), scoops_marked=(), fed_from=TODAY))
+    assert "The label has one more line to draw: 15/16 in for 8.0 oz." in text_of(page)  # it is still to be printed
+    print_label(herd, signed)  # and somebody left it out
     assert "more line" not in text_of(page)
     print_label(herd, signed, 8.0)
     assert "The label has one more line to draw: 15/16 in for 8.0 oz." in text_of(page)
@@ -223,6 +225,40 @@ def test_the_label_s_second_line_is_told_and_drawn_before_line_and_label_are_on(
     assert "The label has more lines to draw: 15/16 in for 8.0 oz, " in text_of(page)
     mark_it(herd, signed.lot_id)
     assert "to draw" not in text_of(page)
+
+
+def test_a_scoop_marked_by_hand_bears_the_lines_that_the_screen_told(herd: Herd, page: TodayPage) -> None:
+    """No label was ever printed; the lines are kept, whatever is planned afterwards."""
+    old = herd.sign("A", DENSITY)
+    print_label(herd, old, 8.0)
+    mark_it(herd, old.lot_id)
+    signed = herd.sign("B", DENSER)
+    herd.records.keep(replace(herd.records.find(Lot, signed.lot_id), scoops_marked=(), fed_from=TODAY))
+    (mark,) = herd.records.marks(sign_off_id=signed.id)
+    told = lines_beside(now_on(herd), mark)
+    assert [round(line.target_g / OZ_G, 1) for line in told] == [8.0]
+    assert "The label has one more line to draw" in text_of(page)
+    mark_it(herd, signed.lot_id)
+    assert "to draw" not in text_of(page)
+    assert f"; {line_words(told[0].down_wall_mm, UnitSystem.FARM)} for 8.0 oz" in text_of(page)
+    (plan,) = herd.records.every(Plan)
+    herd.records.keep(replace(plan, groups=plan.groups[:1]))
+    assert lines_beside(now_on(herd), mark) == told
+    powder = powder_in_use(herd.records, now_on(herd))
+    assert [way.line_g for _, way in powder.own_lines] == [pytest.approx(8 * OZ_G)]
+
+
+def test_a_group_planned_since_the_old_lot_s_label_has_its_line_on_the_next_lot_s(
+    herd: Herd, desk: Desk, qtbot: QtBot
+) -> None:
+    old = herd.sign("A", DENSITY)
+    print_label(herd, replace(old, at=at_noon()), 8.0)
+    (plan,) = herd.records.every(Plan)
+    seven = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=7 * OZ_G, volume_ml=2 * QT_ML)
+    following = herd.sign("B", DENSER)
+    assert asked_for(herd, desk, qtbot, following.lot_id) == [10.0, 8.0]
+    herd.records.keep(replace(plan, groups=(*plan.groups, group(3, "New", seven))))
+    assert asked_for(herd, desk, qtbot, following.lot_id) == [10.0, 8.0, 7.0]
 
 
 def test_the_mark_of_the_next_lot_names_and_draws_the_old_label_s_second_line(

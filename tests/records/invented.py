@@ -359,7 +359,7 @@ def feeding(records: Records, world: World) -> None:
 def marked_scoop(records: Records, signed: SignOff) -> None:
     """A lot fed from a day's second feeding on, its line on the scoop."""
     lot = records.find(Lot, signed.lot_id)
-    marked = ScoopMarked(scoop_id=signed.scoop_id, sign_off_id=signed.id, on=date(2024, 11, 10))
+    marked = ScoopMarked(scoop_id=signed.scoop_id, sign_off_id=signed.id, on=date(2024, 11, 10), lines=LABELLED)
     records.keep(replace(lot, fed_from_feeding=1, waits=True, scoops_marked=(marked,)), by="CD", why="change-over")
 
 

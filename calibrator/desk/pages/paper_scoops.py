@@ -165,14 +165,10 @@ class ScoopPick(QWidget):
         return None if found is None else found.value
 
     def _wanted(self, offer: LineOffer, before: dict[float, bool]) -> bool:
-        if offer.use is LineUse.MAIN:
-            return True
-        if offer.problem is not None:
-            return False
-        # A line that no table counts with is put there by whoever wants it; a label that is asked for anew has it.
-        usual = self._desk.settings.now.label_half if offer.use is LineUse.HALF else not offer.line.reckoned
-        usual = usual or offer.planned_since or offer.weighed_in or offer.on_last_label
-        return before.get(offer.target_g, usual)
+        if offer.use is LineUse.MAIN or offer.problem is not None:
+            return offer.unasked
+        half = offer.use is LineUse.HALF and self._desk.settings.now.label_half
+        return before.get(offer.target_g, half or offer.unasked)
 
     def _words(self, offer: LineOffer) -> str:
         if offer.other_ways:

@@ -12,11 +12,11 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 from calibrator.desk import shown
 from calibrator.desk.change_over import FedFrom, asked_at_sign_off
 from calibrator.desk.changing_over import ask_change_over, begin_lot
+from calibrator.desk.chart_faults import chart_faults
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.guide import Guide
-from calibrator.desk.hung import chart_faults
 from calibrator.desk.in_use import LotState
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.parts import Tone, button, card, clear, label, row, set_style_property, set_tone, without_letter
