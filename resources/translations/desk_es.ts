@@ -9241,7 +9241,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>“2 to 6 oz”: to a line drawn for that. ±: how far one feeding may be off, 95 % sure.</source>
-        <translation>“2 hasta 6 oz”: hasta una línea marcada para eso. ±: cuánto puede desviarse una toma, con 95 % de confianza.</translation>
+        <translation>“2 hasta 6 oz”: hasta una línea marcada para eso. ±: cuánto puede desviarse una toma (intervalo del 95 %).</translation>
     </message>
     <message>
         <source>How {feeding} is filled</source>
