@@ -695,6 +695,18 @@ def test_a_jump_inside_a_lot_is_found_and_said(shown: Callable[[], SeasonPage], 
     assert 6 in drawn.stressed
 
 
+def test_bags_are_corrected_for_the_scale_as_the_mean_of_their_lot_is(herd: Herd) -> None:
+    """525 g shown for 500 g: fills and spot fills that show the same as ever are lighter by 5 in 105, bag by bag."""
+    signed = herd.sign("25-1103C", 0.5, check_reading_g=525.0)
+    spot(herd, signed, 20, 1.0)
+    season = SeasonFacts(herd.records, herd.farm)
+    *weighed, spotted = season.bags_of(season.lots[0])
+    level = season.level_result(season.lots[0])
+    assert level is not None
+    assert sum(bag.mass_g for bag in weighed) / len(weighed) == pytest.approx(level.mean_g)
+    assert spotted.mass_g == pytest.approx(signed.level_mean_g / 1.05)
+
+
 @pytest.mark.parametrize(
     ("shares", "words"),
     [

@@ -361,15 +361,18 @@ class SeasonFacts:
         return found
 
     def bags_of(self, lot: SeasonLot) -> list[Bag]:
-        """A lot's bags in the order in which they were opened: those of the weigh-in, then the spot fills."""
+        """A lot's bags in the order in which they were opened: those of the weigh-in, then the spot fills; corrected
+        for the scale, as the mean of the lot is."""
         own = self._by_weigh_in.get(lot.weigh_in_id, []) if self.few else self._sums_of(lot)
+        known = self._known(lot)
         weighed = [Bag(lot.weighed_on, bag.mean_g, bag.scoopfuls, lot.by, True) for bag in bag_means(own, 1.0)]
         spots = [
-            Bag(spot.at.astimezone().date(), mass, 1, spot.by, False)
+            Bag(spot.at.astimezone().date(), mass_g, 1, spot.by, False)
             for spot in self.spots.get(lot.weigh_in_id, [])
-            if (mass := _as_level(spot, lot)) is not None
+            if (mass_g := _as_level(spot, lot)) is not None
         ]
-        return [*weighed, *spots]
+        shown = [*weighed, *spots]
+        return [replace(bag, mass_g=findings.corrected_g(known, bag.mass_g)) for bag in shown] if known else shown
 
     def mark_now(self, lot: SeasonLot) -> SpotFindings | None:
         """What the spot fills since say of a lot's mark, as on the day's page; None without any, or where they do not
