@@ -8,7 +8,7 @@ from importlib import import_module
 from pathlib import Path
 from typing import cast
 
-from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt, QTimer
+from PySide6.QtCore import QEvent, QMargins, QPoint, QRect, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QMainWindow,
     QScrollArea,
     QStackedWidget,
+    QStyle,
     QTextBrowser,
     QWidget,
 )
@@ -89,13 +90,36 @@ def _named(key: str) -> tuple[str, str]:
 
 
 class _Whole(QWidget):
-    """The pages, never smaller than they are laid out for; how high one would like to be is no matter of the window."""
+    """The pages, never smaller than they are laid out for; how high one would like to be is no matter of the window.
 
-    def __init__(self, pages: QWidget) -> None:
+    What stands above takes its height from the page, which scrolls within, as far as that can be so low.
+    """
+
+    def __init__(self, pages: QStackedWidget) -> None:
         super().__init__()
         self._pages = pages
+        self._above = 0
         pages.setParent(self)
-        self.setMinimumSize(LEAST_WHOLE - QSize(RAIL_PX, 0))
+
+    def give_way(self, height: int) -> None:
+        """Leave so much of the window's height to what stands above."""
+        self._above = height
+        self.updateGeometry()
+
+    def minimumSizeHint(self) -> QSize:
+        least = LEAST_WHOLE - QSize(RAIL_PX, 0)
+        page = self._pages.currentWidget()
+        if not self._above or page is None:
+            return least
+        # Where the page has to scroll as a whole after all, it should not for its scroll bar scroll sideways too.
+        bar = self.style().pixelMetric(QStyle.PixelMetric.PM_ScrollBarExtent)
+        lower = max(least.height() - self._above, page.minimumSizeHint().height())
+        return QSize(least.width() - bar, min(least.height(), lower))
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.LayoutRequest:
+            self.updateGeometry()
+        return super().event(event)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self._pages.resize(event.size())
@@ -135,7 +159,8 @@ class Window(QMainWindow):
         self._away.hide()
         self._refused = label("", "caution")
         self._refused.hide()
-        whole = scrolled(_Whole(self._stack))
+        self._whole = _Whole(self._stack)
+        whole = scrolled(self._whole)
         whole.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         right = column(self._refused, self._away, whole, spacing=0)
         right.setStretchFactor(whole, 1)
@@ -389,6 +414,7 @@ class Window(QMainWindow):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._make_way()
         if not self._notice.isHidden():  # else it is placed as it comes
             self._place_notice()
 
@@ -423,6 +449,13 @@ class Window(QMainWindow):
         refused = outbox.refused if outbox is not None else 0
         self._refused.setText(counted.not_taken(refused) if refused else "")
         self._refused.setVisible(bool(refused))
+        self._make_way()
+
+    def _make_way(self) -> None:
+        """What is said above the page takes its height from the page."""
+        width = self.width() - (0 if self.rail.isHidden() else RAIL_PX)
+        above = [part for part in (self._refused, self._away) if not part.isHidden()]
+        self._whole.give_way(sum(part.heightForWidth(width) for part in above))
 
     def _name_farm(self) -> None:
         farm = self.desk.farm

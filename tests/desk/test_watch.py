@@ -7,10 +7,13 @@ from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from threading import Event, current_thread, main_thread
+from typing import cast
 
 import pytest
 from answers import Answers
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QScrollArea
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk import watch as watch_module
@@ -286,6 +289,30 @@ def test_why_a_server_that_is_there_takes_nothing_is_told_while_it_waits(
     monkeypatch.undo()
     on_server.watch.look()
     assert on_server._away.isHidden()
+
+
+@pytest.mark.parametrize("key", ["today", "lots", "weigh_in", "tables", "mix_check", "season", "setup", "help"])
+def test_what_stands_above_a_page_takes_its_height_and_never_scrolls_it_sideways(
+    on_server: Window, monkeypatch: pytest.MonkeyPatch, qtbot: QtBot, key: str
+) -> None:
+    """On the smallest window; a page scrolls as a whole only where its own least height is not there."""
+    on_server.resize(1024, 700)
+    on_server.show_page(key)
+    qtbot.waitUntil(lambda: on_server.current_page.key == key)
+    whole = on_server._whole
+    area = cast(QScrollArea, whole.parentWidget().parentWidget())
+    with monkeypatch.context() as failing:
+        error = RecordsError("refused", place="the barn", detail="a long reason " * 9)
+        failing.setattr("calibrator.records.outbox.bring", failing_with(error))
+        on_server.watch.look()
+    qtbot.waitUntil(on_server._away.isVisible)
+    QTest.qWait(0)
+    assert on_server.size() == QSize(1024, 700)
+    page = on_server.current_page
+    assert area.horizontalScrollBar().maximum() == 0
+    assert page.height() >= min(page.minimumSizeHint().height(), 670)
+    if page.minimumSizeHint().height() <= area.height():
+        assert area.verticalScrollBar().maximum() == 0
 
 
 def test_a_full_disk_of_this_computer_is_told_as_such(on_server: Window) -> None:
