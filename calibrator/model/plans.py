@@ -38,9 +38,10 @@ class MixingRate:
 
 @dataclass(frozen=True, kw_only=True)
 class Additive:
-    """Something weighed into the mix besides the powder, at a rate of its own.
+    """Something weighed into the mix besides the powder.
 
-    `mosmol_per_g` is a laboratory's value, None where the composition has to do.
+    `rate` is what a calf gets at each feeding, told on the group's own volume; it gets as much at a feeding or step of
+    another volume. `mosmol_per_g` is a laboratory's value, None where the composition has to do.
     """
 
     name: str

@@ -1,7 +1,8 @@
 """The plan of a day: which step a group has come to, which of the day's feedings, and the cold.
 
 The outcome is a plan of plain groups, each with the volume and the rate that hold then; all the rest of the
-science needs no calendar. How calves are weaned and fed in the cold is for the label and a veterinarian.
+science needs no calendar. An additive is told for a calf and feeding: another volume does not change it. How calves
+are weaned and fed in the cold is for the label and a veterinarian.
 """
 
 from __future__ import annotations
@@ -12,7 +13,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 from enum import StrEnum
 
-from calibrator.model import ColdWeather, Feeding, FeedingStep, MixingRate, Plan, PlanGroup, RateBasis
+from calibrator.model import Additive, ColdWeather, Feeding, FeedingStep, MixingRate, Plan, PlanGroup, RateBasis
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.guard import between, not_negative
 from calibrator.science.mixing import Powder, powder_per_water, rate_in
@@ -76,7 +77,13 @@ def fed_group(plan: Plan, group: PlanGroup, on: date, feeding: int, powder: Powd
         rate = more_powder(rate, plan.cold.more_powder_share, powder, plan.water_temperature_c)
     volume = (named.volume_ml if named else group.volume_ml) * share
     fed = replace(group, volume_ml=volume, rate=rate, feedings_per_day=count, feedings=(), steps=())
-    return FedGroup(fed)
+    return FedGroup(replace(fed, additives=tuple(_dosed_in(volume, each, group) for each in group.additives)))
+
+
+def _dosed_in(volume_ml: float, additive: Additive, group: PlanGroup) -> Additive:
+    """As much of an additive for each calf, in another volume than the group's own."""
+    told = additive.rate
+    return replace(additive, rate=replace(told, volume_ml=volume_ml * (told.volume_ml / group.volume_ml)))
 
 
 def _named(group: PlanGroup, feeding: int) -> Feeding | None:

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 import pytest
 
 from calibrator.model import (
+    Additive,
     ColdWeather,
     Composition,
     Feeding,
@@ -30,7 +31,7 @@ from calibrator.science.as_fed import (
     step_on,
 )
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import daily_powder_g
+from calibrator.science.feeding import daily_powder_g, mix_per_calf, recipe_of
 from calibrator.science.mixing import powder_from, powder_per_water
 
 OUNCE_G, QUART_ML = 28.349523125, 946.352946
@@ -171,3 +172,42 @@ def test_feedings_are_groups_of_their_own_only_where_several_have_names(
     feedings = tuple(Feeding(name=name, volume_ml=QUART_ML) for name in names)
     shown = day_plan(plan(group(feedings=feedings)), DAY_ONE, POWDER)
     assert [each.name for each in shown.groups] == told
+
+
+TWO, THREE, ONE = (n * QUART_ML for n in (2, 3, 1))
+
+
+def doses_g(fed: Plan) -> list[float]:
+    """What each calf of each group gets of its one additive, g."""
+    found = []
+    for each in fed.groups:
+        shares = recipe_of(each, POWDER, fed.water_temperature_c).shares
+        found.append(mix_per_calf(each, POWDER, fed.water_temperature_c).powder_g * shares[1])
+    return found
+
+
+@pytest.mark.parametrize("means", list(VolumeMeans))
+def test_an_additive_stays_what_a_calf_gets_whatever_volume_it_is_in(means: VolumeMeans) -> None:
+    """20 g for each calf and feeding is 20 g in three quarts and in one, and on a cold day."""
+    basis = RateBasis.ON_WATER if means is VolumeMeans.WATER else RateBasis.PER_FINISHED
+    dose = Additive(name="salts", rate=MixingRate(basis=basis, powder_mass_g=20.0, volume_ml=TWO))
+    steps = (FeedingStep(from_day=8, volume_ml=THREE), FeedingStep(from_day=43, volume_ml=ONE, feedings_per_day=1))
+    stepped = group(volume_means=means, additives=(dose,), steps=steps, day_one=DAY_ONE)
+    cold = ColdWeather(below_c=5.0, more_powder_share=0.2, on=True)
+    for fed in (plan(stepped), plan(stepped, cold=cold)):
+        for day in (1, 8, 43):
+            then, _ = as_fed(fed, DAY_ONE + timedelta(days=day - 1), 0, POWDER)
+            assert doses_g(then) == pytest.approx([20.0]), day
+    feedings = (Feeding(name="Morning", volume_ml=THREE), Feeding(name="Evening", volume_ml=TWO))
+    differs = plan(group(volume_means=means, additives=(dose,), feedings=feedings))
+    assert doses_g(day_plan(differs, DAY_ONE, POWDER)) == pytest.approx([20.0, 20.0])
+
+
+def test_groups_of_one_dose_in_other_volumes_are_mixed_apart() -> None:
+    """As strong in powder, but not in what is weighed in besides."""
+    dose = Additive(name="salts", rate=MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=20.0, volume_ml=TWO))
+    alike = group(additives=(dose,))
+    stepped = group(additives=(dose,), steps=(FeedingStep(from_day=1, volume_ml=THREE),), day_one=DAY_ONE)
+    first, second = as_fed(plan(alike, stepped), DAY_ONE, 0, POWDER)[0].groups
+    assert first.additives != second.additives
+    assert as_fed(plan(alike, alike), DAY_ONE, 0, POWDER)[0].groups[0].additives == (dose,)
