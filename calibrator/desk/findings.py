@@ -44,7 +44,7 @@ from calibrator.science.plausible import (
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm, same_line
-from calibrator.science.settling import Settling
+from calibrator.science.settling import STRUCK, Settling
 from calibrator.science.weighing import (
     DensityResult,
     LevelResult,
@@ -248,15 +248,15 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
     line = _line(known, known.scoop, level, settling)
     manner = (line.full_scoops, line.to_line) if line else (0, 1)
     check = _line_check(known, level, known.weigh_in.drawn_line_mm, manner, scale)
-    packs = (1.0, 0.0) if line and line.struck_level else (settling.factor, settling.u)  # level is as it was weighed
+    packs = STRUCK if line and line.struck_level else settling
     reach = reach_untried_95(line, level.mean_g, level.parts, packs) if line else (0.0, 0.0)
     tried_mm = known.weigh_in.drawn_line_mm if check else _last_line(known)
     learned = check or _line_check(known, level, tried_mm, manner, scale)
     if learned is not None:
-        settling = Settling(learned.settling_factor, learned.settling_u, 0)
+        settling = Settling(learned.settling_factor, learned.settling_u)
         line = _or_level(known, learned.next_line, known.scoop, level)
         as_level = line.struck_level  # then it rests on the level fills, as one to which nothing was filled
-        reach = reach_untried_95(line, level.mean_g, level.parts, (1.0, 0.0)) if as_level else learned.next_reach
+        reach = reach_untried_95(line, level.mean_g, level.parts, STRUCK) if as_level else learned.next_reach
     old = _old(known, level, settling, line)
     to_old = _line_check(known, level, known.weigh_in.old_line_mm, manner, scale)
     if old is not None and to_old is not None:
@@ -392,8 +392,8 @@ def _to_ruled(
         return learned.moved_g, learned.moved_half_g
     shape = known.scoop.shape
     there_mm = on_ruler(shape, line.down_wall_mm, units.line_step_mm(known.farm.units))
-    packs, manner = (settling.factor, settling.u), {"full_scoops": line.full_scoops, "to_line": line.to_line}
-    fed = feeding_to_line(shape, level.mean_g, level.parts, packs, there_mm, **manner)
+    manner = {"full_scoops": line.full_scoops, "to_line": line.to_line}
+    fed = feeding_to_line(shape, level.mean_g, level.parts, settling, there_mm, **manner)
     return fed.mean_g, fed.half_width_g(0.95)
 
 
@@ -482,8 +482,7 @@ def _delivers(
     return old_line(
         scoop.shape,
         level,
-        settling.factor,
-        settling.u,
+        settling,
         line_mm,
         w.target_mass_g,
         known.farm.tolerance_share,

@@ -8,6 +8,7 @@ from calibrator.desk.findings import read, work_out
 from calibrator.desk.lessons import experience
 from calibrator.model import Scoop, SeasonLot, WeighIn
 from calibrator.records import Records
+from calibrator.science.carried_over import settling_as_before
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLine, old_line
 
@@ -42,8 +43,7 @@ def with_line_of(records: Records, before: SeasonLot, last: SeasonLot, tolerance
         return old_line(
             records.revision(Scoop, last.scoop_revision).shape,
             level,
-            last.settling_factor,
-            last.settling_u,
+            settling_as_before(last, before),
             before.down_wall_mm,
             before.target_mass_g,
             tolerance_share,

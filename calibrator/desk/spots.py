@@ -26,6 +26,7 @@ from calibrator.science.mark import (
     weighed_to_line,
 )
 from calibrator.science.plausible import Doubt
+from calibrator.science.settling import STRUCK, Settling, signed_off
 from calibrator.science.weighing import DensityResult, LevelResult
 from calibrator.values import dataclass
 
@@ -184,7 +185,7 @@ def filled_to_other(facts: SpotFacts, signed: SignOff, lines_mm: Iterable[float]
     if not spots or spots[-1].way is not FillWay.TO_MARK or level is None or scoop is None:
         return None
     fill_g = findings.corrected_g(facts.known, spots[-1].mass_g)
-    settling = signed.settling_factor, signed.settling_u
+    settling = signed_off(signed.settling_factor, signed.settling_u)
     try:
         return next((mm for mm in lines_mm if fits_line(fill_g, scoop.shape, level, settling, mm)), None)
     except CannotCompute:
@@ -198,14 +199,15 @@ def _judged(
     if way is FillWay.TO_MARK and check is not None:
         return check
     assert found.level is not None
-    doubt = signed.settling_u or (found.settling.u if found.settling and check is None else 0.0)
+    settling = signed_off(signed.settling_factor, signed.settling_u)
     if mark.struck_level:
-        doubt = 0.0  # nothing settles in a scoop that is struck level
+        settling = STRUCK
+    elif found.settling and check is None and not signed.settling_u:
+        settling = found.settling  # what earlier lots teach
     return old_line(
         shape,
         found.level,
-        signed.settling_factor,
-        doubt,
+        settling,
         mark.down_wall_mm,
         mark.target_mass_g,
         known.farm.tolerance_share,
@@ -225,7 +227,7 @@ def _of_its_bag(known: Known, fill: Fill, level: LevelResult, signed: SignOff, m
         )
         feeding_g = mark.full_scoops * level.mean_g + weighed.mass_g
     else:
-        settling = (signed.settling_factor, 0.0)
+        settling = Settling(signed.settling_factor, 0.0)
         feeding_g = feeding_to_line(
             shape, fill.mass_g, (), settling, mark.down_wall_mm, full_scoops=mark.full_scoops
         ).mean_g

@@ -10,6 +10,7 @@ from calibrator.model import SeasonLot, Shape
 from calibrator.science.compare import Difference, compare
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.keep import FOR_OLD_LINE, VERDICT_LEVEL, OldLineVerdict, feeding_to_line, old_verdict
+from calibrator.science.settling import STRUCK, Settling, signed_off
 from calibrator.science.stats import two_sided_t
 from calibrator.science.verify import LineCheck
 from calibrator.values import dataclass
@@ -60,13 +61,13 @@ def carried_over(
     return CarriedOver(feeding.mean_g, *feeding.interval(0.95), target, verdict)
 
 
-def settling_as_before(lot: SeasonLot, before: SeasonLot) -> tuple[float, float]:
+def settling_as_before(lot: SeasonLot, before: SeasonLot) -> Settling:
     """How the lot settles to the line of the one before: not at all where that was used level, and where it was never
     filled to a line itself, as the one before did."""
     if before.down_wall_mm == 0:
-        return 1.0, 0.0
+        return STRUCK
     measured = lot if lot.settling_u > 0 or before.settling_u <= 0 else before
-    return measured.settling_factor, measured.settling_u
+    return signed_off(measured.settling_factor, measured.settling_u)
 
 
 def solids_with(target_share: float, powder_ratio: float) -> float:

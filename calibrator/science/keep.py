@@ -10,6 +10,7 @@ from itertools import takewhile
 from calibrator.model import Shape
 from calibrator.science.guard import positive
 from calibrator.science.line import checked_settling, fraction_at, tolerance_band
+from calibrator.science.settling import Settling
 from calibrator.science.stats import two_sided_t
 from calibrator.science.verify import Feeding, LineVerdict, fills_until, inside
 from calibrator.science.weighing import LevelResult
@@ -80,12 +81,10 @@ def one_bag(feeding_g: float, target_g: float, tolerance_share: float) -> OneBag
     return OneBag(feeding_g, positive(feeding_g, "The weight") / target_g - 1, low <= feeding_g <= high)
 
 
-def fits_line(
-    fill_g: float, shape: Shape, level: LevelResult, settling: tuple[float, float], down_wall_mm: float
-) -> bool:
+def fits_line(fill_g: float, shape: Shape, level: LevelResult, settling: Settling, down_wall_mm: float) -> bool:
     """Whether one scoopful weighs what this lot weighs filled to a line, as near as single scoopfuls lie (95 %).
 
-    `settling` is the factor with its standard uncertainty. Raises CannotCompute for an impossible line or factor.
+    Raises CannotCompute for an impossible line or factor.
     """
     wanted = feeding_to_line(shape, level.mean_g, (), settling, down_wall_mm)
     low, high = wanted.interval(0.95)
@@ -103,8 +102,7 @@ def off_in_row(bags: Sequence[OneBag]) -> int:
 def old_line(
     shape: Shape,
     level: LevelResult,
-    settling_factor: float,
-    settling_u: float,
+    settling: Settling,
     old_down_wall_mm: float,
     target_g: float,
     tolerance_share: float,
@@ -118,7 +116,6 @@ def old_line(
     """
     positive(target_g, "The target weight")
     tolerance_g = positive(tolerance_share, "The tolerance") * target_g
-    settling = settling_factor, settling_u
     manner = {"full_scoops": full_scoops, "to_line": to_line}
     feeding = feeding_to_line(shape, level.mean_g, level.parts, settling, old_down_wall_mm, **manner)
     delivers = feeding.mean_g
@@ -152,7 +149,7 @@ def manner_before(
 
     def off_g(manner: tuple[int, int]) -> float:
         full, to_line = manner
-        settling = settling_factor, 0.0
+        settling = Settling(settling_factor, 0.0)
         fed = feeding_to_line(shape, level_mean_g, (), settling, down_wall_mm, full_scoops=full, to_line=to_line)
         return abs(fed.mean_g - target_g)
 
@@ -163,23 +160,23 @@ def feeding_to_line(
     shape: Shape,
     level_mean_g: float,
     level_parts: Sequence[tuple[float, float]],
-    settling: tuple[float, float],
+    settling: Settling,
     down_wall_mm: float,
     *,
     full_scoops: int = 0,
     to_line: int = 1,
 ) -> Feeding:
     """What a feeding to a line weighs, by the level scoopful (its mean, the parts of its doubt with their degrees
-    of freedom) and the settling factor with its standard uncertainty.
+    of freedom) and the settling factor.
 
     Raises CannotCompute for an impossible line or factor.
     """
-    factor, factor_u = settling
-    checked_settling(factor, factor_u)
+    checked_settling(settling.factor, settling.u)
     fraction = to_line * fraction_at(shape, down_wall_mm)
-    scoops = full_scoops + fraction * factor
+    scoops = full_scoops + fraction * settling.factor
     of_level = ((scoops * u, df) for u, df in level_parts)
-    return Feeding(scoops * level_mean_g, (*of_level, (fraction * level_mean_g * factor_u, math.inf)))
+    of_settling = fraction * level_mean_g * settling.u, settling.degrees_of_freedom
+    return Feeding(scoops * level_mean_g, (*of_level, of_settling))
 
 
 def old_verdict(low: float, high: float, target_g: float, tolerance_g: float) -> OldLineVerdict:

@@ -17,6 +17,7 @@ from calibrator.science import scoop
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.nested import Weighed, weighed
+from calibrator.science.settling import Settling
 from calibrator.science.stats import expanded, two_sided_t
 from calibrator.values import dataclass
 
@@ -95,19 +96,19 @@ def reach_95(line: Line, degrees_of_freedom: float) -> tuple[float, float]:
 
 
 def reach_untried_95(
-    line: Line, level_mean_g: float, level_parts: Sequence[tuple[float, float]], settling: tuple[float, float]
+    line: Line, level_mean_g: float, level_parts: Sequence[tuple[float, float]], settling: Settling
 ) -> tuple[float, float]:
     """The same for a line to which nothing was filled yet: the parts of the level scoopful's doubt with their degrees
-    of freedom, and the settling factor with its standard uncertainty, which is of experience and has no few degrees.
+    of freedom, and the settling factor.
 
     Part by part, as `stats.expanded`. Raises CannotCompute for a weight or factor not above zero.
     """
-    factor, factor_u = settling
     _checked_level(level_mean_g, 0.0, line.target_g)
-    checked_settling(factor, factor_u)
+    checked_settling(settling.factor, settling.u)
     scoops = line.target_g / level_mean_g
     to_line_g = line.target_g - line.full_scoops * level_mean_g
-    reach_g = expanded([*((scoops * u, df) for u, df in level_parts), (to_line_g / factor * factor_u, math.inf)])
+    of_settling = to_line_g / settling.factor * settling.u, settling.degrees_of_freedom
+    reach_g = expanded([*((scoops * u, df) for u, df in level_parts), of_settling])
     return reach_g, reach_g / line.grams_per_mm
 
 

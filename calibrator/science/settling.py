@@ -12,16 +12,30 @@ from calibrator.values import dataclass
 
 ASSUMED_FACTOR = 1.0
 ASSUMED_U = 0.02
-"""Without any experience the shake is taken to settle nothing, within 2 %: common practice, no source."""
+"""Without any experience the shake is taken to settle nothing, within 2 %, and from one lot to the next to settle as
+before within the same: common practice, no source."""
+LEAST_LOTS = 3
+"""Of fewer lots the scatter says too little about itself: t of one degree of freedom is 12.7."""
 
 
 @dataclass(frozen=True)
 class Settling:
-    """A settling factor, its standard uncertainty for the lot in hand, and from how many lots it comes."""
+    """A settling factor, its standard uncertainty for the lot in hand with its degrees of freedom, and from how many
+    lots it comes."""
 
     factor: float
     u: float
-    lots: int
+    lots: int = 0
+    degrees_of_freedom: float = math.inf
+
+
+STRUCK = Settling(ASSUMED_FACTOR, 0.0)
+"""Of scoopfuls struck level: nothing settles beyond what was weighed."""
+
+
+def signed_off(factor: float, u: float) -> Settling:
+    """The factor that a sign-off keeps: a `u` of 0 is one that was only assumed."""
+    return Settling(factor, u or ASSUMED_U)
 
 
 class Settled(NamedTuple):
@@ -41,17 +55,19 @@ class Settled(NamedTuple):
     def next(self) -> Settling:
         """What the factor will be for the next lot.
 
-        The mean of the earlier factors with the doubt of a further one, s·√(1 + 1/n) (Hahn and Meeker 1991,
-        Statistical Intervals, 4.7); from a single one its own value with the assumed doubt; from none the
-        assumption. Raises CannotCompute where a factor was not above zero.
+        The mean of the earlier factors with the doubt of a further one, s·√(1 + 1/n) with n − 1 degrees of freedom
+        (Hahn and Meeker 1991, Statistical Intervals, 4.7); of fewer than `LEAST_LOTS` with the assumed scatter in
+        place of s; from none the assumption. Raises CannotCompute where a factor was not above zero.
         """
         if not self.lots:
-            return Settling(ASSUMED_FACTOR, ASSUMED_U, 0)
+            return Settling(ASSUMED_FACTOR, ASSUMED_U)
         for factor in (self.least, self.mean):
             positive(factor, "A settling factor")
-        if self.lots == 1:
-            return Settling(self.mean, ASSUMED_U, 1)
-        return Settling(self.mean, math.sqrt(self.squares / (self.lots - 1) * (1 + 1 / self.lots)), self.lots)
+        for_one = 1 + 1 / self.lots
+        if self.lots < LEAST_LOTS:
+            return Settling(self.mean, ASSUMED_U * math.sqrt(for_one / 2), self.lots)
+        freedom = self.lots - 1
+        return Settling(self.mean, math.sqrt(self.squares / freedom * for_one), self.lots, freedom)
 
 
 def settling_before(earlier: Sequence[float]) -> Settling:

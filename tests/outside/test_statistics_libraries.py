@@ -15,6 +15,7 @@ from calibrator.science.components import one_way
 from calibrator.science.mark import fill_line, reach_untried_95
 from calibrator.science.nested import Weighed, table
 from calibrator.science.scale import ScaleFacts, check_scale, scale_facts
+from calibrator.science.settling import Settling, settling_before
 from calibrator.science.stats import t_quantile, two_sided_t, welch_satterthwaite
 from calibrator.science.weighing import bulk_density, level_result
 from tests.outside.checks import LIBRARY, check
@@ -119,10 +120,23 @@ def test_reach_of_an_untried_line(level_u_g: float, df: float) -> None:
 
     half_g = optimize.brentq(beyond, of_settling_g, 20.0 * (of_level_g + of_settling_g))
     line = fill_line(Cylinder(diameter_mm=90.0, height_mm=100.0), 290.0, level_u_g, target_g, 1.0, settling_u)
-    found_g, _ = reach_untried_95(line, 290.0, [(level_u_g, df)], (1.0, settling_u))
+    found_g, _ = reach_untried_95(line, 290.0, [(level_u_g, df)], Settling(1.0, settling_u))
     name = f"95 % reach of an untried line, u {level_u_g:g} g with {df:g} degrees of freedom, g"
     note = "reference library; added in quadrature it is up to 3 % off the exact interval"
     check(name, f"{SCIPY}, JCGM 101:2008, 6.4", half_g, found_g, 0.03 * half_g, note)
+
+
+@pytest.mark.parametrize("factors", [(1.01, 1.03, 1.015), (1.02, 1.05, 1.03, 1.01, 1.04, 1.02)])
+def test_how_the_next_lot_will_settle(factors: tuple[float, ...]) -> None:
+    import numpy as np
+    from statsmodels.regression.linear_model import OLS
+
+    low, high = OLS(factors, np.ones(len(factors))).fit().get_prediction([1.0]).conf_int(obs=True, alpha=0.05)[0]
+    settling = settling_before(factors)
+    half = two_sided_t(0.95, settling.degrees_of_freedom) * settling.u
+    name = f"95 % of the next lot's settling factor after {len(factors)} lots"
+    check(f"{name}, low", STATSMODELS, low, settling.factor - half, 1e-9, LIBRARY)
+    check(f"{name}, high", STATSMODELS, high, settling.factor + half, 1e-9, LIBRARY)
 
 
 @pytest.mark.parametrize("df", [0.7, 2.5, 16.7, 1e4])

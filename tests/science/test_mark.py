@@ -31,6 +31,7 @@ from calibrator.science.mark import (
     weighed_to_line,
 )
 from calibrator.science.scale import ScaleFacts
+from calibrator.science.settling import Settling
 from calibrator.science.verify import fills_until, on_ruler
 from calibrator.science.weighing import LevelResult, Weighed, level_result
 
@@ -98,11 +99,11 @@ def test_doubt_by_hand() -> None:
 def test_few_fills_do_not_widen_what_the_settling_adds() -> None:
     """A level scoopful known by two degrees of freedom beside an assumed settling: each part by its own factor."""
     line = fill_line(CYLINDER, 290.0, 0.5, 200.0, 1.0, 0.02)
-    reach_g, reach_mm = reach_untried_95(line, 290.0, [(0.5, 2.0)], (1.0, 0.02))
+    reach_g, reach_mm = reach_untried_95(line, 290.0, [(0.5, 2.0)], Settling(1.0, 0.02))
     # t(0.975, 2) = 4.3027 and z = 1.95996: NIST/SEMATECH e-Handbook, 1.3.6.7.2.
     assert reach_g == pytest.approx(math.hypot(4.3027 * 0.5 * 200 / 290, 1.95996 * 200 * 0.02), rel=1e-4)
     assert reach_mm == pytest.approx(reach_g / line.grams_per_mm)
-    assert reach_untried_95(line, 290.0, [(0.0, 5.0)], (1.0, 0.02))[0] == pytest.approx(1.95996 * 4, rel=1e-4)
+    assert reach_untried_95(line, 290.0, [(0.0, 5.0)], Settling(1.0, 0.02))[0] == pytest.approx(1.95996 * 4, rel=1e-4)
 
 
 def test_more_than_the_scoop_holds() -> None:
@@ -303,17 +304,17 @@ def test_verdicts_refuse_nonsense() -> None:
         lambda: check_line(CYLINDER, level(), fills(200.0), 31.0, 0.0, 0.02, FINE),
         lambda: check_line(CYLINDER, level(), fills(200.0), 31.0, 200.0, 0.0, FINE),
         lambda: check_line(CYLINDER, level(), fills(200.0), 100.0, 200.0, 0.02, FINE),
-        lambda: old_line(CYLINDER, level(), 0.0, 0.0, 31.0, 200.0, 0.02),
-        lambda: old_line(CYLINDER, level(), 1.0, 0.0, 31.0, -1.0, 0.02),
-        lambda: old_line(CYLINDER, level(), 1.0, 0.0, 31.0, 200.0, math.nan),
-        lambda: old_line(CYLINDER, level(), 1.0, 0.0, 200.0, 200.0, 0.02),
+        lambda: old_line(CYLINDER, level(), Settling(0.0, 0.0), 31.0, 200.0, 0.02),
+        lambda: old_line(CYLINDER, level(), Settling(1.0, 0.0), 31.0, -1.0, 0.02),
+        lambda: old_line(CYLINDER, level(), Settling(1.0, 0.0), 31.0, 200.0, math.nan),
+        lambda: old_line(CYLINDER, level(), Settling(1.0, 0.0), 200.0, 200.0, 0.02),
     ):
         with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
             call()
 
 
 def test_an_old_line_delivers_by_its_volume() -> None:
-    found = old_line(CYLINDER, level(), 1.02, 0.0, 31.0, 204.0, 0.02)
+    found = old_line(CYLINDER, level(), Settling(1.02, 0.0), 31.0, 204.0, 0.02)
     assert found.delivers_g == pytest.approx(290.0 * 0.69 * 1.02)
     assert found.share == pytest.approx(found.delivers_g / 204.0 - 1)
     assert found.verdict == OldLineVerdict.KEEP
@@ -323,27 +324,27 @@ def test_an_old_line_delivers_by_its_volume() -> None:
 
 def test_an_old_line_off_by_more_than_the_tolerance_is_moved() -> None:
     for target in (190.0, 212.0):
-        assert old_line(CYLINDER, level(), 1.0, 0.0, 31.0, target, 0.02).verdict == OldLineVerdict.MOVE
+        assert old_line(CYLINDER, level(), Settling(1.0, 0.0), 31.0, target, 0.02).verdict == OldLineVerdict.MOVE
 
 
 def test_near_the_edge_more_level_fills_are_asked_for() -> None:
     wide = level(spread=0.02)
-    found = old_line(CYLINDER, wide, 1.0, 0.0, 31.0, 200.0 * 1.015, 0.02)
+    found = old_line(CYLINDER, wide, Settling(1.0, 0.0), 31.0, 200.0 * 1.015, 0.02)
     assert found.verdict == OldLineVerdict.WEIGH_MORE
     assert found.more_fills >= 1
     assert found.within_reach
 
 
 def test_the_edge_itself_is_out_of_reach() -> None:
-    found = old_line(CYLINDER, level(), 1.0, 0.02, 31.0, 200.1 * 1.02, 0.02)
+    found = old_line(CYLINDER, level(), Settling(1.0, 0.02), 31.0, 200.1 * 1.02, 0.02)
     assert found.verdict == OldLineVerdict.WEIGH_MORE
     assert not found.within_reach
-    nearer = old_line(CYLINDER, level(spread=0.1), 1.0, 0.0, 31.0, 200.1 * 1.0201, 0.02)
+    nearer = old_line(CYLINDER, level(spread=0.1), Settling(1.0, 0.0), 31.0, 200.1 * 1.0201, 0.02)
     assert not nearer.within_reach
 
 
 def test_full_scoops_before_an_old_line() -> None:
-    found = old_line(CYLINDER, level(), 1.0, 0.0, 31.0, 490.1, 0.02, full_scoops=1)
+    found = old_line(CYLINDER, level(), Settling(1.0, 0.0), 31.0, 490.1, 0.02, full_scoops=1)
     assert found.delivers_g == pytest.approx(290.0 * 1.69)
 
 
@@ -380,11 +381,11 @@ def test_bags_off_in_a_row_are_those_off_to_the_side_of_the_newest() -> None:
 
 
 def test_where_only_the_settling_is_not_known_the_level_fills_still_say_their_part() -> None:
-    heavy = old_line(CYLINDER, level(), 1.0, 0.02, 31.0, 212.0, 0.02)
+    heavy = old_line(CYLINDER, level(), Settling(1.0, 0.02), 31.0, 212.0, 0.02)
     assert (heavy.verdict, heavy.by_level) == (OldLineVerdict.WEIGH_MORE, OldLineVerdict.MOVE)
-    right = old_line(CYLINDER, level(), 1.0, 0.02, 31.0, 200.0, 0.02)
+    right = old_line(CYLINDER, level(), Settling(1.0, 0.02), 31.0, 200.0, 0.02)
     assert (right.verdict, right.by_level) == (OldLineVerdict.WEIGH_MORE, OldLineVerdict.KEEP)
-    unknown = old_line(CYLINDER, level(spread=0.02), 1.0, 0.0, 31.0, 200.0 * 1.015, 0.02)
+    unknown = old_line(CYLINDER, level(spread=0.02), Settling(1.0, 0.0), 31.0, 200.0 * 1.015, 0.02)
     assert unknown.by_level == unknown.verdict == OldLineVerdict.WEIGH_MORE
 
 
@@ -446,5 +447,7 @@ def test_equal_scoopfuls_are_judged_as_the_feeding_that_they_are() -> None:
     assert single.moved_half_g / single.moved_g == pytest.approx((single.high_g - single.low_g) / 2 / single.mean_g)
     assert single.next_reach[0] / 170.0 == pytest.approx((single.high_g - single.low_g) / 2 / single.mean_g)
     assert (double.before_g, double.of_fill_g(340.0)) == (pytest.approx(0.0), 170.0)
-    old = old_line(CYLINDER, level(), 1.02, 0.01, 40.0, 340.0, 0.02, to_line=2)
-    assert old.delivers_g == pytest.approx(2 * old_line(CYLINDER, level(), 1.02, 0.01, 40.0, 170.0, 0.02).delivers_g)
+    old = old_line(CYLINDER, level(), Settling(1.02, 0.01), 40.0, 340.0, 0.02, to_line=2)
+    assert old.delivers_g == pytest.approx(
+        2 * old_line(CYLINDER, level(), Settling(1.02, 0.01), 40.0, 170.0, 0.02).delivers_g
+    )

@@ -9,6 +9,7 @@ import numpy as np
 from calibrator.model import Cylinder
 from calibrator.science.keep import OldLine, OldLineVerdict, old_line
 from calibrator.science.scale import ScaleFacts
+from calibrator.science.settling import STRUCK
 from calibrator.science.spread import BagHistory
 from calibrator.science.weighing import Weighed, level_result
 
@@ -37,7 +38,7 @@ class Kept:
 
 def _look(taken: list[Weighed], scale: ScaleFacts, history: BagHistory | None, target_g: float) -> OldLine:
     level = level_result(taken, scale, history=history, tolerance_g=TOLERANCE * target_g)
-    return old_line(SHAPE, level, 1.0, 0.0, LINE_MM, target_g, TOLERANCE)
+    return old_line(SHAPE, level, STRUCK, LINE_MM, target_g, TOLERANCE)
 
 
 def verdict(

@@ -162,7 +162,7 @@ def _filled_as_before(lot: SeasonLot, meaning: Meaning, system: UnitSystem) -> P
     working = text.format(
         level=level,
         line=amounts.length(before.down_wall_mm or 0.0, system),
-        settling=figure(settling_as_before(lot, before)[0], 3),
+        settling=figure(settling_as_before(lot, before).factor, 3),
     )
     if scoops:
         working = translate("How", "{scoops} × {level} struck level + {rest}").format(
