@@ -72,6 +72,7 @@ class Guide:
         self._looked_at: Step | None = None
         self._version = -1
         self._taught = experience(records, weigh_in)
+        self._read_on: dict[str | None, tuple[float | None, str]] = {}  # the check weight, on scales chosen before
         self.known: Known
         self.findings: Findings
         self.signed_off: SignOff | None = None
@@ -164,10 +165,19 @@ class Guide:
     def set(self, **known: Any) -> None:
         """Keep something newly known about the weigh-in; nothing is written where nothing changed."""
         before = self.weigh_in
-        changed = self._aimed(before, replace(before, **known))
+        changed = self._on_its_scale(before, self._aimed(before, replace(before, **known)))
         if changed != before:
             tell_or_wait(self.records, self._outbox, changed, self.clock())
             self.refresh()
+
+    def _on_its_scale(self, before: WeighIn, changed: WeighIn) -> WeighIn:
+        """What one scale showed says nothing of another: that has to be zeroed and to weigh the check weight itself.
+        Chosen again it has its reading back, for the check weight still named."""
+        if before.scale_id in (None, changed.scale_id) or changed.check_reading_g != before.check_reading_g:
+            return changed
+        self._read_on[before.scale_id] = before.check_reading_g, before.check_reading_typed
+        read_g, typed = self._read_on.get(changed.scale_id, (None, ""))
+        return replace(changed, scale_zeroed=False, check_reading_g=read_g, check_reading_typed=typed)
 
     def _aimed(self, before: WeighIn, changed: WeighIn) -> WeighIn:
         """A line drawn for a weight is none for another: where the target leaves its tolerance, it is to be drawn anew.

@@ -66,6 +66,23 @@ def test_a_step_opens_only_when_nothing_before_it_is_missing(guide: Guide, yard:
     assert guide.step == Step.LEVEL_FILLS
 
 
+def test_another_scale_is_to_be_zeroed_and_checked_itself(guide: Guide, yard: Yard) -> None:
+    """What the check weight showed on one scale would be taken off weights on the other: 512 g for 500 g, 2.4 %."""
+    equip(guide, yard)
+    guide.set(check_nominal_g=500.0, check_nominal_typed="500 g", check_reading_g=512.0, check_reading_typed="512 g")
+    other = yard.records.keep(replace(yard.scale, id=new_id(), name="New scale", revision=""))
+    guide.set(scale_id=other.id)
+    w = guide.weigh_in
+    assert (w.scale_zeroed, w.check_reading_g, w.check_reading_typed) == (False, None, "")
+    assert w.check_nominal_typed == "500 g"
+    assert guide.findings.scale is None
+    guide.set(check_reading_g=500.0, check_reading_typed="500 g", scale_zeroed=True)
+    guide.set(scale_id=yard.scale.id)
+    assert (guide.weigh_in.check_reading_typed, guide.weigh_in.scale_zeroed) == ("512 g", False)
+    guide.set(scale_id=other.id)
+    assert guide.weigh_in.check_reading_typed == "500 g"
+
+
 def test_two_fills_from_each_of_four_bags_are_proposed(guide: Guide, yard: Yard) -> None:
     equip(guide, yard)
     bags = []

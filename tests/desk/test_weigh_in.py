@@ -22,8 +22,9 @@ from calibrator.desk.weigh_in.fill_plot import places
 from calibrator.desk.weigh_in.fill_table import NUMBER, REMARK, FillTable
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
+from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.window import Window
-from calibrator.model import FillWay, Lot, Scoop, Step, UnitSystem, WeighIn, new_id
+from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.records import Records
 
 LEVEL = ("11.6", "11.7", "11.8", "11.6 oz", "11.7", "0 lb 11.6 oz", "11.8", "11.7")
@@ -79,6 +80,38 @@ def equip(window: Window) -> None:
     view._zeroed.setFocus()
     QTest.keyClick(view._zeroed, Qt.Key.Key_Space)
     QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+
+
+def test_another_scale_chosen_has_its_own_zero_and_check_weight(window: Window) -> None:
+    """What goes with the scale before it is told, and comes back with that one."""
+    desk, said = window.desk, []
+    first = desk.records.every(Scale)[0]
+    second = desk.records.keep(replace(first, id=new_id(), name="New scale", revision=""))
+    desk.said.connect(said.append)
+    page = begin(window)
+    view = page._views[Step.SCOOP_AND_SCALE]
+    assert isinstance(view, StepTools)
+    order = [view._scale.itemData(n) for n in range(view._scale.count())]
+
+    def choose(scale: Scale) -> None:
+        view._scale.setCurrentIndex(order.index(scale.id))
+        view._scale.activated.emit(order.index(scale.id))
+
+    choose(first)
+    for field, text in ((view._target, "10 oz"), (view._nominal, "500 g"), (view._reading, "512 g")):
+        field.setFocus()
+        enter(text)
+    view._zeroed.setFocus()
+    QTest.keyClick(view._zeroed, Qt.Key.Key_Space)
+    assert "too much" in view._scale_says.text()
+    choose(second)
+    assert (view._reading.text(), view._zeroed.isChecked(), view._scale_says.isVisible()) == ("", False, False)
+    assert view._nominal.text()
+    assert said[-1] == f"Zero this scale too. Weigh the check weight on it: 18.1 oz (512 g) was read on {first.name}."
+    choose(first)
+    assert "512" in view._reading.text()
+    assert said[-1] == "The check weight is back as it was read on it: 18.1 oz (512 g)."
+    assert not view._zeroed.isChecked()
 
 
 def ask_for_initials(view: StepSignOff) -> None:

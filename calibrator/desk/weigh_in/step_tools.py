@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk import shown
+from calibrator.desk.as_typed import as_typed
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.enter import on_enter
@@ -297,7 +298,24 @@ class StepTools(StepView):
             )
             self.refresh(guide, False)
             return
+        before, scale = guide.weigh_in, guide.scale
         self.desk.attempt(lambda: guide.set(scale_id=chosen))
+        if scale is not None and guide.weigh_in.scale_id == chosen:
+            self._tell_other_scale(guide, scale.name, before)
+
+    def _tell_other_scale(self, guide: Guide, scale: str, before: WeighIn) -> None:
+        """What went with the scale before it."""
+        now, system = guide.weigh_in, self.desk.system
+        told = [self.tr("Zero this scale too.")] if before.scale_zeroed else []
+        if now.check_reading_g is not None:
+            reading = as_typed(now.check_reading_g, now.check_reading_typed, system)
+            told.append(self.tr("The check weight is back as it was read on it: {reading}.").format(reading=reading))
+        elif before.check_reading_g is not None:
+            reading = as_typed(before.check_reading_g, before.check_reading_typed, system)
+            text = self.tr("Weigh the check weight on it: {reading} was read on {scale}.")
+            told.append(text.format(reading=reading, scale=on_screen(scale)))
+        if told:
+            self.desk.say(" ".join(told))
 
     def _zero(self, on: bool) -> None:
         self._zero_says.hide()
