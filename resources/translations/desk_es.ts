@@ -11408,6 +11408,18 @@ Sign off all the same? The record will say so.</source>
         <translation>Ya se pesaron llenadas en esta báscula. Para usar otra báscula, empiece otra pesada.</translation>
     </message>
     <message>
+        <source>Zero this scale too.</source>
+        <translation>Ponga en cero también esta báscula.</translation>
+    </message>
+    <message>
+        <source>The check weight is back as it was read on it: {reading}.</source>
+        <translation>Vuelve lo que marcó en ella la pesa de control: {reading}.</translation>
+    </message>
+    <message>
+        <source>Weigh the check weight on it: {reading} was read on {scale}.</source>
+        <translation>Pese en ella la pesa de control: {reading} lo marcó {scale}.</translation>
+    </message>
+    <message>
         <source>Press the space bar to tick it, once it is so.</source>
         <translation>Cuando sea así, oprima la barra espaciadora para marcar la casilla.</translation>
     </message>
