@@ -48,6 +48,7 @@ def with_line_of(records: Records, before: SeasonLot, last: SeasonLot, tolerance
             before.target_mass_g,
             tolerance_share,
             full_scoops=before.full_scoops or 0,
+            to_line=before.to_line,
         )
     except CannotCompute:
         return None

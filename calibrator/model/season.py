@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date, datetime
 from typing import Any, NamedTuple
 
+from calibrator.model.paper import fills_to_line
 from calibrator.values import dataclass
 
 
@@ -67,6 +68,11 @@ class SeasonLot(NamedTuple):
     def density_half_width_g_per_ml(self) -> float:
         """Half of the 95 % interval of the bulk density."""
         return (self.density_high_g_per_ml - self.density_low_g_per_ml) / 2
+
+    @property
+    def to_line(self) -> int:
+        """How many scoopfuls to its line a feeding takes."""
+        return fills_to_line(self.target_mass_g or 0.0, self.mark_mass_g or 0.0, self.full_scoops or 0)
 
     @property
     def struck_level(self) -> bool:

@@ -54,6 +54,7 @@ def carried_over(
         settling_as_before(lot, before),
         before.down_wall_mm,
         full_scoops=before.full_scoops or 0,
+        to_line=before.to_line,
     )
     target = before.target_mass_g
     tolerance_g = positive(tolerance_share, "The tolerance") * target

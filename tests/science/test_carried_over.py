@@ -28,6 +28,14 @@ def test_a_feeding_by_the_line_of_the_lot_before(tolerance: float, verdict: OldL
     assert found.high_g - found.low_g == pytest.approx(2 * two_sided_t(0.95, 20.0) * 1.63 * 0.01)
 
 
+def test_a_feeding_in_equal_scoopfuls_to_the_line_of_the_lot_before() -> None:
+    """Two of them, three fifths of a cup each: 2 · 0.6 · 1.05 · 340 = 428.4 g, not 420."""
+    before = lot(0, 0.55, down_wall_mm=40.0, full_scoops=0, target_mass_g=420.0, mark_mass_g=210.0)
+    found = carried_over(lot(1, 0.56, **SURE), before, CUP, 0.02)
+    assert found is not None
+    assert (found.mass_g, found.share) == pytest.approx((428.4, 0.02))
+
+
 @pytest.mark.parametrize("lacking", ["down_wall_mm", "target_mass_g"])
 def test_without_a_line_nothing_is_carried_over(lacking: str) -> None:
     assert carried_over(lot(1, 0.56), lot(0, 0.55, **{lacking: None}), CUP, 0.02) is None
