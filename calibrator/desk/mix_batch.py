@@ -18,7 +18,7 @@ from calibrator.science.causes import Planned
 from calibrator.science.errors import CannotCompute
 from calibrator.science.lot_kinds import in_order
 from calibrator.science.mixing import Mix
-from calibrator.science.scoopfuls import ScoopCount, ScoopWay, normal_u
+from calibrator.science.scoopfuls import ScoopCount, ScoopWay, filled_to_share, normal_u
 from calibrator.values import dataclass
 
 _TARGET_PLACES = 3  # of a share
@@ -89,8 +89,8 @@ def farm_now(records: Records, farm: Farm, now: Standing, at: datetime, lot_id: 
     pair = last_two(_until_lot(in_order(season_lots(records, farm.id)), known.lot.id if known else ""))
     if pair is None:
         return FarmNow(farm, powder, plans, vessels, None, None)
-    line, (before, last) = with_line_of(records, *pair, farm.tolerance_share), pair
-    fill_g = line.delivers_g - (before.full_scoops or 0) * last.level_mean_g if line else None
+    line = with_line_of(records, *pair, farm.tolerance_share)
+    fill_g = line.fill_g(pair[1].level_mean_g) if line else None
     return FarmNow(farm, powder, plans, vessels, fill_g, change_share(*pair))
 
 
@@ -192,15 +192,7 @@ def _old_share(scoops: ScoopCount | None, now: FarmNow) -> float | None:
         return None
     if all(way.way is not FillWay.TO_MARK for way, _ in scoops.parts):
         return now.old_chart_share
-    return _marked_share(scoops, now.old_fill_g)
-
-
-def _marked_share(scoops: ScoopCount, mass_g: float | None) -> float | None:
-    """The same count, each scoopful to the line weighing this instead, ÷ the count as it is − 1."""
-    if mass_g is None:
-        return None
-    marked = sum(n * (mass_g - way.mass_g) for way, n in scoops.parts if way.way is FillWay.TO_MARK)
-    return marked / sum(n * way.mass_g for way, n in scoops.parts)
+    return None if now.old_fill_g is None else filled_to_share(scoops, now.old_fill_g)
 
 
 def _main_way(scoops: ScoopCount | None) -> ScoopWay | None:
@@ -216,4 +208,4 @@ def _rim_share(scoops: ScoopCount | None, way: ScoopWay | None, ways: Sequence[S
     if scoops is None or way is None or all(part.way is not FillWay.TO_MARK for part, _ in scoops.parts):
         return None
     level = next((w for w in ways if w.scoop_id == way.scoop_id and w.way is FillWay.LEVEL), None)
-    return _marked_share(scoops, level.mass_g) if level else None
+    return filled_to_share(scoops, level.mass_g) if level else None

@@ -8,8 +8,8 @@ from calibrator.desk.mix_checks import MixFindings, RightReading
 from calibrator.desk.needs import STRONG, THIN, leans
 from calibrator.desk.parts import Tone
 from calibrator.desk.speech import decimal_comma
-from calibrator.desk.table_words import number_text
-from calibrator.model import FillWay, InstrumentKind, MixCheck, UnitSystem
+from calibrator.desk.table_words import fill_text, number_text
+from calibrator.model import InstrumentKind, MixCheck, UnitSystem
 from calibrator.science.causes import Cause, Fits, Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell
 from calibrator.science.correction import Add, Correction
@@ -547,23 +547,9 @@ def _powder_words(found: Correction, scoops: ScoopCount | None, system: UnitSyst
     text = translate(
         "MixWords", "Add {weight} of powder, weighed, and mix it in. By the scoop: {scoops}, that is {total}."
     )
-    return text.format(
-        weight=weight, scoops=count_words(scoops, system, step_g), total=mass(scoops.total_g, system, step_g)
-    )
+    return text.format(weight=weight, scoops=count_words(scoops, system), total=mass(scoops.total_g, system, step_g))
 
 
-def count_words(scoops: ScoopCount, system: UnitSystem, step_g: float) -> str:
+def count_words(scoops: ScoopCount, system: UnitSystem) -> str:
     """Scoopfuls with how they are filled, to which line where the label has several: "2 × Red scoop to the line"."""
-    how = {
-        FillWay.LEVEL: translate("MixWords", "{count} × {scoop} struck level"),
-        FillWay.TO_MARK: translate("MixWords", "{count} × {scoop} to the line"),
-        FillWay.TAPPED: translate("MixWords", "{count} × {scoop} tapped"),
-    }
-    to_named = translate("MixWords", "{count} × {scoop} to the {mass} line")
-    pieces = (
-        (to_named if way.line_g else how[way.way]).format(
-            count=number_text(n), scoop=way.name, mass=mass(way.line_g, system, step_g)
-        )
-        for way, n in scoops.parts
-    )
-    return " + ".join(pieces)
+    return " + ".join(f"{number_text(n)} × {way.name} {fill_text(way, system)}" for way, n in scoops.parts)

@@ -8,15 +8,14 @@ from datetime import date, datetime
 from enum import StrEnum
 from functools import cached_property
 
-from calibrator.desk.as_typed import typed_step_g
 from calibrator.desk.label_asked import asked_offers
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
 from calibrator.desk.paper_facts import LineNames, Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
 from calibrator.desk.scoop_lines import ScoopState, is_drawn, lines_to_wipe_out, scoop_state
-from calibrator.desk.sheets import LotInUse, chart_plan, feeding_count, plan_sheet, powder_of
+from calibrator.desk.sheets import LotInUse, chart_plan, feeding_count, label_step_g, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
-from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
+from calibrator.model import Farm, Plan, Scoop, SignOff, Vessel, WeighIn
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.prints.label_facts import LineCount, LineUse, same_weight
 from calibrator.records import Records
@@ -97,16 +96,8 @@ class LotPaper:
 
     @cached_property
     def label_step_g(self) -> float:
-        """The step that weights are told in on every label of this lot: that of the finest scale it was weighed on, or
-        a finer one where a feeding was typed finer."""
-        scales = {signed.scale_id for signed in self.signed.values()}
-        finest_g = min(self.records.find(Scale, scale_id).resolution_g for scale_id in scales)
-        weigh_ins = (self.records.find(WeighIn, signed.weigh_in_id) for signed in self.signed.values())
-        targets = ((each.target_mass_g, each.target_typed) for each in weigh_ins)
-        typed_g = (
-            typed_step_g(mass_g, typed, self.farm.units, finest_g) for mass_g, typed in targets if mass_g is not None
-        )
-        return min(typed_g, default=finest_g)
+        """The step that weights are told in on every label of this lot."""
+        return label_step_g(self.records, self.signed.values())
 
     def job(self, chosen: Chosen, at: datetime, by: str) -> Job | None:
         """The print; None where nothing is chosen for it. Raises CannotCompute."""

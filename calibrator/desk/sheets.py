@@ -5,12 +5,13 @@ No window needed. Rows are computed when they are looked at, so that a number ca
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from itertools import zip_longest
 from types import MappingProxyType
 
+from calibrator.desk.as_typed import typed_step_g
 from calibrator.desk.findings import check_of
 from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.refusals import in_words
@@ -57,6 +58,7 @@ __all__ = [
     "chart_plan",
     "day_sheet",
     "feeding_count",
+    "label_step_g",
     "plan_sheet",
     "powder_before",
     "powder_in_use",
@@ -96,12 +98,13 @@ def scoop_ways(
     marks: Sequence[Mark],
     names: dict[str, str],
     labels: Mapping[str, Sequence[LabelledLine]] = MappingProxyType({}),
+    step_g: float = 0.0,
 ) -> tuple[ScoopWay, ...]:
     """The fills that a lot's sign-offs allow: each scoop struck level, and to each of its lines.
 
     `sign_offs` are those of one lot, oldest first; of each scoop the newest counts. `names` are the scoops
-    in use, `labels` the lines on the label of each sign-off. A line for which full scoops go before counts as the part
-    that is filled to it.
+    in use, `labels` the lines on the label of each sign-off, whose weights are told in steps of `step_g`. A line for
+    which full scoops go before counts as the part that is filled to it.
     """
     ways: list[ScoopWay] = []
     for signed in {s.scoop_id: s for s in sign_offs}.values():
@@ -118,6 +121,7 @@ def scoop_ways(
                 full_scoops=mark.full_scoops,
                 down_wall_mm=mark.down_wall_mm,
                 line_g=_named_g(labels.get(signed.id, ()), mark),
+                line_step_g=step_g,
             )
             for mark in own
             if not mark.struck_level
@@ -165,17 +169,30 @@ def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_o
     resolution = own_scale.resolution_g if own_scale else 0.0
     newest = {s.scoop_id: s for s in own if s.scoop_id in names}
     labels = {s.id: labelled_lines(now, s.scoop_id, s.id) for s in newest.values()}
-    ways = scoop_ways(own, marks, names, labels)
+    step_g = label_step_g(records, own) if any(len(lines) > 1 for lines in labels.values()) else 0.0
+    ways = scoop_ways(own, marks, names, labels, step_g)
     capacity_g = _capacity_g(records, known.lot.farm_id, own_scale)
     drawn_mm = [way.down_wall_mm for way in ways if way.down_wall_mm]
     own_lines = tuple(
-        (line.target_mass_g, _labelled_way(records, s, names[s.scoop_id], line))
+        (line.target_mass_g, replace(_labelled_way(records, s, names[s.scoop_id], line), line_step_g=step_g))
         for s in newest.values()
         for line in labels[s.id]
         if not any(same_line(line.down_wall_mm, mm) for mm in drawn_mm)
     )
     off_share = _scale_off_share(records, signed, own_scale) if signed and own_scale else 0.0
     return LotInUse(known.lot, signed, ways, powder, resolution, capacity_g, own_lines, off_share)
+
+
+def label_step_g(records: Records, sign_offs: Iterable[SignOff]) -> float:
+    """The step that weights are told in on every label of a lot, g: that of the finest scale it was weighed on, or a
+    finer one where a feeding was typed finer. `sign_offs` are the lot's, oldest first, one at least."""
+    newest = {signed.scoop_id: signed for signed in sign_offs}.values()
+    finest_g = min(records.find(Scale, signed.scale_id).resolution_g for signed in newest)
+    weigh_ins = [records.find(WeighIn, signed.weigh_in_id) for signed in newest]
+    units = records.find(Farm, weigh_ins[0].farm_id).units
+    targets = ((each.target_mass_g, each.target_typed) for each in weigh_ins)
+    typed_g = (typed_step_g(mass_g, typed, units, finest_g) for mass_g, typed in targets if mass_g is not None)
+    return min(typed_g, default=finest_g)
 
 
 def _scale_off_share(records: Records, signed: SignOff, scale: Scale) -> float:

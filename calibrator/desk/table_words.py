@@ -94,19 +94,22 @@ def additives_text(line: SheetLine, sheet: GroupSheet, to: Telling) -> str:
     return "\n".join(words.format(amount=each_text(line, powder_text(mass_g, to)), name=name) for name, mass_g in named)
 
 
-def way_text(way: ScoopWay, to: Telling) -> str:
-    """One kind of fill; the scoop is named where there are several, and the line where its label has several. In
-    capitals where the table fills the same scoop otherwise: "15 level" below "15 to the line" is misread."""
+def fill_text(way: ScoopWay, system: UnitSystem, *, loud: bool = False) -> str:
+    """How a scoop is filled: to which line, as its label names it, where that has several. In capitals where `loud`."""
     how = {
         FillWay.LEVEL: translate("TableWords", "level"),
         FillWay.TO_MARK: translate("TableWords", "to the line"),
         FillWay.TAPPED: translate("TableWords", "tapped"),
     }[way.way]
-    named = way.line_g > 0
-    how = translate("TableWords", "to the {mass} line") if named else how
-    if filled_otherwise(way, to.manner):
-        how = how.upper().replace("{MASS}", "{mass}")
-    how = how.format(mass=_held(powder_text(way.line_g, to))) if named else how
+    how = translate("TableWords", "to the {mass} line") if way.line_g > 0 else how
+    how = how.upper().replace("{MASS}", "{mass}") if loud else how
+    return how.format(mass=_held(shown.mass(way.line_g, system, resolution_g=way.line_step_g or None)))
+
+
+def way_text(way: ScoopWay, to: Telling) -> str:
+    """One kind of fill; the scoop is named where there are several. In capitals where the table fills the same scoop
+    otherwise: "15 level" below "15 to the line" is misread."""
+    how = fill_text(way, to.system, loud=filled_otherwise(way, to.manner))
     return f"{way.name} {how}" if to.several_scoops else how
 
 

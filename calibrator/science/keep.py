@@ -64,6 +64,10 @@ class OldLine:
     full_scoops: int = 0
     to_line: int = 1
 
+    def fill_g(self, level_mean_g: float) -> float:
+        """What one of its scoopfuls to the line weighs, g, where a level one weighs `level_mean_g`."""
+        return (self.delivers_g - self.full_scoops * level_mean_g) / self.to_line
+
 
 @dataclass(frozen=True)
 class OneBag:

@@ -22,8 +22,8 @@ class ScoopWay:
     `u_mean_g` is the standard uncertainty of that weight for this lot (`normal_u`), `fill_sd_g` the spread of single
     scoopfuls of a bag, `bag_sd_g` that of the bags around it. `full_scoops` level scoopfuls go before each one to
     this line, for one feeding; of level scoopfuls, so many alone are one. `down_wall_mm` is where the line is, from the
-    rim; None for level. `line_g` is the weight that stands beside the line where the scoop's label has several, g; 0
-    where it needs no name.
+    rim; None for level. `line_g` is the weight that stands beside the line where the scoop's label has several, g, told
+    in steps of `line_step_g` there; 0 where it needs no name.
     """
 
     scoop_id: str
@@ -36,6 +36,7 @@ class ScoopWay:
     full_scoops: int = 0
     down_wall_mm: float | None = None
     line_g: float = 0.0
+    line_step_g: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -96,6 +97,12 @@ def feedings(ways: Iterable[ScoopWay]) -> Iterator[tuple[tuple[ScoopWay, int], .
 def filled_otherwise(way: ScoopWay, manner: Sequence[ScoopWay]) -> bool:
     """Whether a scoop is filled another way than a table's one manner fills the same scoop."""
     return way not in manner and any(kept.scoop_id == way.scoop_id for kept in manner)
+
+
+def filled_to_share(count: ScoopCount, mass_g: float) -> float:
+    """The same count with each scoopful to a line weighing this, g, ÷ the count as it is − 1."""
+    more_g = sum(n * (mass_g - way.mass_g) for way, n in count.parts if way.way is FillWay.TO_MARK)
+    return more_g / count.total_g
 
 
 def normal_u(half_95: float) -> float:

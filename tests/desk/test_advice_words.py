@@ -399,10 +399,10 @@ def test_half_a_scoopful_of_a_correction_is_told_as_half() -> None:
     """3 1/2 to the line weigh 982 g; "4" beside that weight would be 14 % too much powder."""
     way = ScoopWay("s", "Blue scoop", FillWay.TO_MARK, 280.5)
     count = ScoopCount(((way, 3.5),), 4, 981.75, 18.75, 0.02, 8.0)
-    assert count_words(count, UnitSystem.METRIC, 1.0) == "3 1/2 × Blue scoop to the line"
+    assert count_words(count, UnitSystem.METRIC) == "3 1/2 × Blue scoop to the line"
 
 
 def test_a_correction_says_to_which_line_where_the_label_has_several() -> None:
-    way = ScoopWay("s", "Blue scoop", FillWay.TO_MARK, 419.0, line_g=420.0)
-    count = ScoopCount(((way, 2),), 2, 838.0, 8.0, 0.01, 8.0)
-    assert count_words(count, UnitSystem.METRIC, 1.0) == "2 × Blue scoop to the 420 g line"
+    way = ScoopWay("s", "Blue scoop", FillWay.TO_MARK, 312.0, line_g=312.5, line_step_g=0.1)
+    count = ScoopCount(((way, 2),), 2, 624.0, 8.0, 0.01, 8.0)
+    assert count_words(count, UnitSystem.METRIC).replace("\u00a0", " ") == "2 × Blue scoop to the 312.5 g line"

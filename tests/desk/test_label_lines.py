@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 from answers import Answers, at_noon
-from herd import FIRST_DAY, OZ_G, QT_ML, Herd, group
+from herd import FIRST_DAY, OZ_G, QT_ML, Herd, group, printed
 from PySide6.QtWidgets import QBoxLayout
 from pytestqt.qtbot import QtBot
 
@@ -22,14 +22,17 @@ from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
 from calibrator.desk.scoop_lines import ScoopState, lines_beside
 from calibrator.desk.sheets import plan_sheet
 from calibrator.desk.standing import standing
+from calibrator.desk.table_words import fill_text
 from calibrator.desk.words import beside_target_words, target_words
 from calibrator.model import (
     Composition,
     FillWay,
+    LabelledLine,
     Lot,
     MixingRate,
     Paper,
     Plan,
+    PrintKind,
     RateBasis,
     SignOff,
     SpotFill,
@@ -427,3 +430,20 @@ def test_the_proposed_label_sheet_fits_both_papers(herd: Herd) -> None:
         job = paper.job(chosen, at_noon(), "AB")
         assert job is not None
         assert len(job.document(job.sheets).pages) == 1
+
+
+def test_a_table_names_a_line_as_the_label_does(herd: Herd) -> None:
+    """282.5 g on a scale of whole grams, and a line for half as much beside it."""
+    herd.farm = herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC))
+    herd.scale = herd.records.keep(replace(herd.scale, resolution_g=1.0, resolution_typed="1 g"))
+    _, signed = signed_to(herd, 282.5 / OZ_G, None, typed="282.5")
+    (mark,) = herd.records.marks(sign_off_id=signed.id)
+    label = printed(PrintKind.SCOOP_LABEL, signed, scoop_id=herd.red.id)
+    lines = (
+        LabelledLine(target_mass_g=282.5, mass_g=282.5, down_wall_mm=mark.down_wall_mm),
+        LabelledLine(target_mass_g=141.25, mass_g=141.25, down_wall_mm=mark.down_wall_mm + 20.0),
+    )
+    herd.records.record_print(replace(label, lines=lines))
+    paper = paper_of(herd)
+    way = next(way for way in paper.powder.ways if way.way is FillWay.TO_MARK)
+    assert fill_text(way, UnitSystem.METRIC).replace("\u00a0", " ") == "to the 282.5 g line"

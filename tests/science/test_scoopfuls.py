@@ -14,6 +14,7 @@ from calibrator.model import Composition, FillWay
 from calibrator.science import mixing, scoops
 from calibrator.science.delivered import delivered
 from calibrator.science.errors import CannotCompute
+from calibrator.science.scoopfuls import filled_to_share, scoop_count
 from calibrator.science.scoops import (
     ScoopWay,
     fewest_table,
@@ -420,3 +421,11 @@ def test_a_row_between_two_whole_counts_ends_in_half_a_scoopful_of_the_tables_wa
     quarter = usual(3.25 * 312.5, ways, 0.02, fractions=(1, 0.25), manner=(line,))
     assert quarter is not None
     assert quarter.parts == ((line, 3.25),)
+
+
+def test_a_count_filled_to_another_line_weighs_more_by_its_scoopfuls_to_the_line_alone() -> None:
+    """Two level ones of 300 g stay; three to the line weigh 220 g in place of 200 g: 60 g more on 1200 g."""
+    level, marked = ScoopWay("s", "red", FillWay.LEVEL, 300.0), ScoopWay("s", "red", FillWay.TO_MARK, 200.0)
+    count = scoop_count(((level, 2.0), (marked, 3.0)), 1190.0)
+    assert filled_to_share(count, 220.0) == pytest.approx(0.05)
+    assert filled_to_share(count, 200.0) == 0.0
