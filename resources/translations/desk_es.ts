@@ -6251,22 +6251,6 @@ entre {low} y {high}
         <translation>Agregue {weight} de polvo, pesado, y mézclelo. Con la medida: {scoops}, o sea {total}.</translation>
     </message>
     <message>
-        <source>{count} × {scoop} struck level</source>
-        <translation>{count} × {scoop} al ras</translation>
-    </message>
-    <message>
-        <source>{count} × {scoop} to the line</source>
-        <translation>{count} × {scoop} hasta la línea</translation>
-    </message>
-    <message>
-        <source>{count} × {scoop} tapped</source>
-        <translation>{count} × {scoop} golpeada</translation>
-    </message>
-    <message>
-        <source>{count} × {scoop} to the {mass} line</source>
-        <translation>{count} × {scoop} hasta la línea de {mass}</translation>
-    </message>
-    <message>
         <source>{temperatures} (95 %).</source>
         <translation>{temperatures} (95 %).</translation>
     </message>
