@@ -11,7 +11,7 @@ from datetime import date, timedelta
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import BagCount, Lot, Plan
-from calibrator.science.as_fed import powder_fed_g, powder_of_day_g, powder_of_days_g
+from calibrator.science.as_fed import fed_between, powder_of_day_g, powder_of_days_g
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import powder_from
 from calibrator.science.stock import (
@@ -126,7 +126,7 @@ def at_hand(now: Standing, today: date) -> AtHand | None:
     if packages is None or lot.package_mass_g is None or since is None:
         return None
     powder = powder_from(lot.composition)
-    fed = powder_fed_g(now.plans_told, powder, since, today)
+    fed = fed_between(now.plans_told, powder, since, today).powder_g
     needs = powder_of_days_g(plans, powder, today, LONGEST_DAYS)
     left = stock_over(packages, lot.package_mass_g, fed, needs, today)
     others = _to_come(now)
@@ -181,7 +181,7 @@ def _begun_with(now: Standing, known: LotStanding) -> tuple[float | None, date |
     ):
         if packages is None or since is None or lot.package_mass_g is None:
             break
-        fed_g = powder_fed_g(now.plans_told, powder_from(lot.composition), since, count.since)
+        fed_g = fed_between(now.plans_told, powder_from(lot.composition), since, count.since).powder_g
         since = on = _day_of(count)
         there = stock(packages, lot.package_mass_g, fed_g, 0.0, since)
         emptied_g = powder_in_g(count.bags, count.bag_mass_g)
@@ -231,7 +231,7 @@ def _left(now: Standing, known: LotStanding, today: date) -> Stock | None:
             return None
         later = (o.lot.fed_from for o in now.lots if o.lot.id != lot.id and o.lot.fed_from and o.lot.fed_from >= since)
         until = min(later, default=today)
-        fed_g = powder_fed_g(now.plans_told, powder_from(lot.composition), since, until)
+        fed_g = fed_between(now.plans_told, powder_from(lot.composition), since, until).powder_g
         return stock(packages, lot.package_mass_g, fed_g, 0.0, until)
     except CannotCompute:
         return None

@@ -13,7 +13,6 @@ from calibrator.desk.standing import Standing
 from calibrator.model import Farm, FillWay, Plan, PlanGroup, SeasonLot, Vessel
 from calibrator.records import Records, season_lots
 from calibrator.science.as_fed import day_plan
-from calibrator.science.bag_count import Portion
 from calibrator.science.causes import Planned
 from calibrator.science.errors import CannotCompute
 from calibrator.science.lot_kinds import in_order
@@ -152,17 +151,6 @@ def aims_differ(now: FarmNow) -> bool:
     """Whether what is right for one group of the farm's plans is wrong for another's."""
     each = (batch_of(now, plan, group, max(1, group.calves), None) for plan in now.plans for group in plan.groups)
     return len({as_aimed(batch.target_share) for batch in each if batch.target_share is not None}) > 1
-
-
-def portions(now: FarmNow) -> tuple[Portion, ...]:
-    """What the groups of the first plan get today, those that can be reckoned."""
-    found: list[Portion] = []
-    plan = now.plans[0] if now.plans else None
-    for group in plan.groups if plan else ():
-        mix = batch_of(now, plan, group, max(1, group.calves), None).mix
-        if mix is not None:
-            found.append(Portion(group.calves * group.feedings_per_day, mix.powder_g / max(1, group.calves)))
-    return tuple(found)
 
 
 def planned(batch: Batch) -> Planned | None:

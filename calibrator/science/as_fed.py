@@ -8,7 +8,7 @@ are weaned and fed in the cold is for the label and a veterinarian.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from enum import StrEnum
@@ -35,6 +35,19 @@ class FedGroup:
 
     group: PlanGroup
     rest: Rest | None = None
+
+
+@dataclass(frozen=True)
+class Fed:
+    """Feedings, each of one calf, and the powder alone that they took, g, allowance included."""
+
+    feedings: int = 0
+    powder_g: float = 0.0
+
+    @property
+    def each_g(self) -> float | None:
+        """The powder of a feeding on average, g; None where nobody was fed."""
+        return self.powder_g / self.feedings if self.feedings else None
 
 
 @dataclass(frozen=True)
@@ -146,22 +159,32 @@ def feedings_differ(plan: Plan, on: date) -> bool:
     return len(counts) > 1 or any(len(group.feedings) > 1 for group in plan.groups)
 
 
-def powder_of_day_g(plan: Plan, powder: Powder, on: date) -> float:
-    """Powder that all groups take on a day, g, allowance included."""
+def fed_on(plan: Plan, powder: Powder, on: date) -> Fed:
+    """What all groups of a plan get on a day. Raises CannotCompute as `fed_group`."""
     t, extra = plan.water_temperature_c, plan.allowance_share
-    total = 0.0
+    feedings, powder_g = 0, 0.0
     for feeding in range(most_feedings(plan, on)):
         fed, _ = as_fed(plan, on, feeding, powder)
         groups = [g for g in fed.groups if not_negative(g.calves, "The number of calves") > 0]
-        total += sum(g.calves * powder_per_calf_g(g, powder, t, extra) for g in groups)
-    return total
+        feedings += sum(g.calves for g in groups)
+        powder_g += sum(g.calves * powder_per_calf_g(g, powder, t, extra) for g in groups)
+    return Fed(feedings, powder_g)
+
+
+def powder_of_day_g(plan: Plan, powder: Powder, on: date) -> float:
+    """Powder that all groups take on a day, g, allowance included."""
+    return fed_on(plan, powder, on).powder_g
 
 
 def powder_of_days_g(plans: Sequence[Plan], powder: Powder, first: date, days: int) -> list[float]:
     """Powder that plans take on each of so many days from the first on, g, by their steps and the cold.
 
-    Raises CannotCompute as `powder_of_day_g`.
+    Raises CannotCompute as `fed_on`.
     """
+    return [of_day.powder_g for of_day in _fed_on_days(plans, powder, first, days)]
+
+
+def _fed_on_days(plans: Sequence[Plan], powder: Powder, first: date, days: int) -> list[Fed]:
     groups = [group for plan in plans for group in plan.groups]
     steps = {
         (group.day_one - first).days + step.from_day - 1
@@ -169,24 +192,29 @@ def powder_of_days_g(plans: Sequence[Plan], powder: Powder, first: date, days: i
         if group.day_one is not None
         for step in group.steps
     }
-    takes_g: list[float] = []
+    found: list[Fed] = []
     for day in range(days):
         if day == 0 or day in steps:  # between two steps every day takes the same
-            of_day_g = sum(powder_of_day_g(plan, powder, first + timedelta(days=day)) for plan in plans)
-        takes_g.append(of_day_g)
-    return takes_g
+            of_day = _together(fed_on(plan, powder, first + timedelta(days=day)) for plan in plans)
+        found.append(of_day)
+    return found
 
 
-def powder_fed_g(told: Sequence[PlansFrom], powder: Powder, first: date, until: date) -> float:
-    """Powder that was fed from a day on, before another, g: each day by the plans of that day, the oldest told first.
+def _together(each: Iterable[Fed]) -> Fed:
+    several = list(each)
+    return Fed(sum(fed.feedings for fed in several), math.fsum(fed.powder_g for fed in several))
+
+
+def fed_between(told: Sequence[PlansFrom], powder: Powder, first: date, until: date) -> Fed:
+    """What was fed from a day on, before another: each day by the plans of that day, the oldest told first.
 
     Days before the first telling go by it: calves were fed before anybody wrote down how. Nothing where `until` is
-    not after `first`, and without plans. Raises CannotCompute as `powder_of_day_g`.
+    not after `first`, and without plans. Raises CannotCompute as `fed_on`.
     """
-    total_g, start = 0.0, first
+    fed, start = Fed(), first
     for each, end in zip(told, [*(later.on for later in told[1:]), until], strict=False):
         days = (min(end, until) - start).days
         if days > 0:
-            total_g += math.fsum(powder_of_days_g(each.plans, powder, start, days))
+            fed = _together([fed, *_fed_on_days(each.plans, powder, start, days)])
             start += timedelta(days=days)
-    return total_g
+    return fed

@@ -6,7 +6,6 @@ A 50 lb bag at 10 oz is 80 feedings; a bag that is empty after 76 tells that eac
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from enum import StrEnum
 
 from calibrator.science.check import Verdict
@@ -53,21 +52,6 @@ class BagResult:
     def off_target(self) -> bool:
         """Whether the interval leaves out the target: surely more or less than that, by however little."""
         return not self.low_g <= self.mean_g / (1 + self.share) <= self.high_g
-
-
-@dataclass(frozen=True)
-class Portion:
-    """What one group of calves gets: its feedings a day (of one calf each), and powder for each, g."""
-
-    feedings_per_day: int
-    powder_g: float
-
-
-def mean_portion_g(portions: Sequence[Portion]) -> float | None:
-    """The powder of a feeding on average over all groups, each by its feedings; None where nobody is fed."""
-    feedings = sum(portion.feedings_per_day for portion in portions)
-    powder = math.fsum(portion.feedings_per_day * portion.powder_g for portion in portions)
-    return powder / feedings if feedings else None
 
 
 def _u_share(bags: float, ends: Ends) -> float:

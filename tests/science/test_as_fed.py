@@ -20,9 +20,13 @@ from calibrator.model import (
     VolumeMeans,
 )
 from calibrator.science.as_fed import (
+    Fed,
+    PlansFrom,
     Rest,
     as_fed,
     day_plan,
+    fed_between,
+    fed_on,
     feedings_differ,
     feedings_on,
     more_powder,
@@ -92,6 +96,35 @@ def test_feedings_that_differ_have_their_own_volume_and_rate() -> None:
     assert rests == (None, Rest.NOT_NOW)
     assert night.groups[1].calves == 0
     assert powder_of_day_g(three, POWDER, DAY_ONE) == pytest.approx((10 * (10 + 6 + 10) + 10 * 20) * OUNCE_G)
+
+
+def test_the_feedings_of_a_day_are_counted_with_their_powder_and_no_additive() -> None:
+    """Ten calves three times at 10, 6 and 10 oz, others twice at 10 oz: 50 feedings of 9.2 oz."""
+    strong = replace(TEN_ON_TWO, powder_mass_g=12 * OUNCE_G)
+    feedings = (
+        Feeding(name="morning", volume_ml=2 * QUART_ML),
+        Feeding(name="noon", volume_ml=QUART_ML, rate=strong),
+        Feeding(name="night", volume_ml=2 * QUART_ML),
+    )
+    fat = Additive(name="Fat", rate=replace(TEN_ON_TWO, powder_mass_g=2 * OUNCE_G))
+    fed = fed_on(plan(group(feedings=feedings, additives=(fat,)), group(name="Old")), POWDER, DAY_ONE)
+    assert fed.feedings == 50
+    assert fed.powder_g == pytest.approx(460 * OUNCE_G)
+    assert fed.each_g == pytest.approx(9.2 * OUNCE_G)
+    assert fed_on(plan(group(calves=0)), POWDER, DAY_ONE).each_g is None
+
+
+def test_what_was_fed_between_two_days_goes_by_the_plans_and_steps_of_each() -> None:
+    """Ten calves from day 1 twice 10 oz, from day 8 twice 15 oz; ten more, not stepped, told on day 6.
+
+    Days 3 to 10: 5 × 20 + 3 × 20 feedings of the first, 5 × 20 of the others.
+    """
+    stepped, more = plan(group(steps=STEPS, day_one=DAY_ONE)), plan(group(name="Old"))
+    told = (PlansFrom(DAY_ONE + timedelta(days=3), (stepped,)), PlansFrom(DAY_ONE + timedelta(days=5), (stepped, more)))
+    fed = fed_between(told, POWDER, DAY_ONE + timedelta(days=2), DAY_ONE + timedelta(days=10))
+    assert fed.feedings == 5 * 20 + 3 * 20 + 5 * 20
+    assert fed.powder_g == pytest.approx((5 * 20 * 10 + 3 * 20 * 15 + 5 * 20 * 10) * OUNCE_G)
+    assert fed_between(told, POWDER, DAY_ONE, DAY_ONE) == fed_between((), POWDER, DAY_ONE, date.max) == Fed()
 
 
 def test_a_step_scales_feedings_that_differ() -> None:

@@ -11,10 +11,8 @@ from calibrator.science.bag_count import (
     BAG_U_SHARE,
     FEEDINGS_U_SHARE,
     Ends,
-    Portion,
     bag_count,
     days_until_seen,
-    mean_portion_g,
 )
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
@@ -97,11 +95,3 @@ def test_impossible_counts_are_refused(
 ) -> None:
     with pytest.raises(CannotCompute, match=r"^[A-Z].*[.]$"):
         bag_count(bags, bag_g, feedings, target_g, tolerance)
-
-
-def test_groups_that_get_different_portions_are_averaged_by_their_feedings() -> None:
-    """80 calves at 10 oz and 40 at 15 oz, twice a day: 2800 oz for 240 feedings."""
-    portions = (Portion(160, 10.0), Portion(80, 15.0))
-    assert mean_portion_g(portions) == pytest.approx((160 * 10 + 80 * 15) / 240)
-    assert mean_portion_g((Portion(0, 10.0),)) is None
-    assert mean_portion_g(()) is None

@@ -18,7 +18,7 @@ from calibrator.desk.forms.fields import DayField
 from calibrator.desk.forms.reach import FEEDING_G, PACKAGE_G
 from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix.withdrawing import ask_withdraw
-from calibrator.desk.mix_batch import FarmNow, portions
+from calibrator.desk.mix_batch import FarmNow
 from calibrator.desk.mix_words import FINE_G, mass, number, percent, powder_verdict_words, verdict_tone
 from calibrator.desk.parts import button, card, clear, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
@@ -29,10 +29,12 @@ from calibrator.desk.widgets.beside import beside
 from calibrator.desk.widgets.saying import keep_room
 from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.desk.words import watch_words
-from calibrator.model import BagCount, Lot, new_id
-from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
+from calibrator.model import BagCount, Composition, Lot, new_id
+from calibrator.science.as_fed import Fed, fed_between
+from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
+from calibrator.science.mixing import powder_from
 from calibrator.units import Kind, with_sign
 from calibrator.units.bare import Bare
 
@@ -52,6 +54,7 @@ class BagPanel(QWidget):
         self._counts: list[BagCount] = []
         self._kept: BagCount | None = None  # its verdict stays in view until the next count is typed
         self._shown_lot = ""
+        self._own_target = False  # typed by hand: the plans change it no more
         self.since = DayField(self.tr("Counted since"), self._today)
         self.occasion = OccasionForm(desk, self.tr("Bags of lot"), self.tr("Counted until"), since=self.since)
         self.bags = BareField(self.tr("Bags emptied"), BAGS, 1)
@@ -77,8 +80,8 @@ class BagPanel(QWidget):
         self._lay_out()
         for numbers in (self.bags, self.feedings):
             numbers.understood.connect(self.work_out)
-        for amount in (self.bag, self.target):
-            amount.edited.connect(self.work_out)
+        self.bag.edited.connect(self.work_out)
+        self.target.edited.connect(self._target_typed)
         self.since.edited.connect(self.work_out)
         self.occasion.edited.connect(self._other_lot)
         self.sharp.toggled.connect(self.work_out)
@@ -106,10 +109,21 @@ class BagPanel(QWidget):
         if lot and not self.bag.text():
             bag = (last.bag_mass_g, last.bag_mass_typed) if last else (lot.package_mass_g, lot.package_mass_typed)
             self.bag.set_value(*bag)
-        if not self.target.text() and (wanted := self._wanted_g()) is not None:
-            self.target.set_value(round(wanted, 1))
         if not self.since.text():
             self.since.set_day(last.at.astimezone().date() if last else self._begun())
+        if not self.target.text():
+            self._own_target = False
+        self._fill_in_target()
+
+    def _fill_in_target(self) -> None:
+        """What the plans call for in the days counted, until another is typed."""
+        wanted_g = None if self._own_target else (self._since_then() or self._a_day()).each_g
+        if wanted_g is not None:
+            self.target.set_value(round(wanted_g, 1))
+
+    def _target_typed(self) -> None:
+        self._own_target = True
+        self.work_out()
 
     def _begun(self) -> date | None:
         """The day from which bags of the lot in use can have been counted; another lot's is for the person to say."""
@@ -137,6 +151,7 @@ class BagPanel(QWidget):
     def work_out(self) -> None:
         """What the count says now; with none in hand, what the one said that was kept last."""
         self._suggest()
+        self._fill_in_target()
         self._judge_since()
         if self.pending():
             self._kept = None
@@ -193,14 +208,14 @@ class BagPanel(QWidget):
         )
 
     def _beyond_the_plan(self) -> list[str]:
-        """More feedings than the plan makes in those days, both ends counted in: asked, for the day may be wrong."""
-        since, until, daily, made = self._since(), self.occasion.at(), self._feedings_a_day(), self.feedings.value()
-        if since is None or until is None or daily < 1 or made is None:
+        """More feedings than the plans make in those days, both ends counted in: asked, for the day may be wrong."""
+        since, until, made = self._since(), self.occasion.at(), self.feedings.value()
+        if since is None or until is None or made is None:
             return []
-        most = ((until.astimezone().date() - since).days + 1) * daily
-        if made <= most:
+        most = self._by_plans(since, until.astimezone().date() + timedelta(days=1)).feedings
+        if not 0 < most < made:
             return []
-        text = self.tr("In those days the plan makes {most} at most: are the day and the feedings right?")
+        text = self.tr("In those days the plans make {most} at most: are the day and the feedings right?")
         return [text.format(most=counted.feedings(most))]
 
     def keep(self) -> None:
@@ -248,12 +263,33 @@ class BagPanel(QWidget):
     def _today(self) -> date:
         return self.desk.clock().astimezone().date()
 
-    def _wanted_g(self) -> float | None:
-        return mean_portion_g(portions(self._now)) if self._now else None
+    def _by_plans(self, first: date, before: date) -> Fed:
+        """What the plans of each of those days call for; nothing where one of them cannot be reckoned."""
+        lot = self._lot()
+        powder = powder_from(lot.composition if lot else Composition())
+        try:
+            return fed_between(self._standing.plans_told if self._standing else (), powder, first, before)
+        except CannotCompute:
+            return Fed()
 
-    def _feedings_a_day(self) -> int:
-        plans = self._now.plans[:1] if self._now else ()
-        return sum(group.calves * group.feedings_per_day for plan in plans for group in plan.groups)
+    def _days(self) -> int:
+        """How many days are counted: the one at which it ends begins the next count."""
+        since, until = self._since(), self.occasion.at()
+        return max(0, (until.astimezone().date() - since).days) if since and until else 0
+
+    def _since_then(self) -> Fed | None:
+        """What the plans called for in the days counted; None before these are told, and where nothing was fed."""
+        since, days = self._since(), self._days()
+        if since is None or days > MOST_DAYS:
+            return None
+        fed = self._by_plans(since, since + timedelta(days=days))
+        return fed if fed.feedings else None
+
+    def _a_day(self) -> Fed:
+        """What the plans call for on the day at which the count ends."""
+        until = self.occasion.at()
+        day = until.astimezone().date() if until else self._today()
+        return self._by_plans(day, day + timedelta(days=1))
 
     def _last_count(self) -> BagCount | None:
         """The count of the chosen lot that ended last."""
@@ -268,14 +304,12 @@ class BagPanel(QWidget):
             return None
 
     def _suggest(self) -> None:
-        """Feedings by the plan since that day, to take with one press."""
-        since, daily = self._since(), self._feedings_a_day()
-        until = self.occasion.at()
-        days = (until.astimezone().date() - since) // timedelta(days=1) if since and until else 0
-        self.suggest_button.setVisible(0 < days <= MOST_DAYS and daily > 0)
-        text = self.tr("{count} by the plan: {days} of {daily}")
-        self.suggest_button.setText(text.format(count=days * daily, days=counted.days(days), daily=daily))
-        self._suggested = days * daily
+        """Feedings by the plans of the days since, to take with one press."""
+        days, fed = self._days(), self._since_then()
+        self._suggested = fed.feedings if fed else 0
+        self.suggest_button.setVisible(self._suggested > 0)
+        text = self.tr("{count} by the plans of {days}")
+        self.suggest_button.setText(text.format(count=self._suggested, days=counted.days(days)))
 
     def _take_suggestion(self) -> None:
         self.feedings.set_values(float(self._suggested))
@@ -306,7 +340,7 @@ class BagPanel(QWidget):
             return None
 
     def _show_days(self, target: float | None, bag: float | None) -> None:
-        daily = self._feedings_a_day()
+        daily = self._a_day().feedings
         if target is None or bag is None or daily < 1:
             self.days.setText("")
             return
@@ -390,7 +424,7 @@ class BagPanel(QWidget):
             target_mass_g=target,
             target_typed=self.target.told(),
             sharp=self.sharp.isChecked(),
-            feedings_per_day=self._feedings_a_day(),
+            feedings_per_day=self._a_day().feedings,
             by=self.desk.initials,
         )
 

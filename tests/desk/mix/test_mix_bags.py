@@ -3,22 +3,28 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
-from herd import OZ_G, Herd, group
-from mix_hands import labels, type_in
+from herd import OZ_G, QT_ML, TEN_ON_TWO, Herd, group
+from mix_hands import NOW, labels, type_in
 from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.standing import standing
 from calibrator.model import (
+    Additive,
     BagCount,
+    Composition,
+    FeedingStep,
     Plan,
     new_id,
 )
+
+UNTIL = NOW.astimezone().date()
 
 
 def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
@@ -79,7 +85,7 @@ def test_bags_of_an_earlier_lot_counted_until_an_earlier_day(
     panel.keep()
     assert panel.since.message == "The count would end on Jul 10, 2025, before it began."
     type_in(qtbot, panel.since.line, "1 Jul 2025")
-    assert panel.suggest_button.text().startswith("1440 by the plan: 9 days")
+    assert panel.suggest_button.text().startswith("1440 by the plans of 9 days")
     panel.keep()
     (kept,) = desk.records.every(BagCount)
     assert (kept.lot_id, kept.since, kept.at.astimezone().date()) == (before.id, date(2025, 7, 1), date(2025, 7, 10))
@@ -91,14 +97,96 @@ def test_groups_that_get_different_portions_are_suggested_on_average(
     page: MixCheckPage, herd: Herd, desk: Desk
 ) -> None:
     (plan,) = herd.records.every(Plan)
-    pens = replace(group(40, "pens"), volume_ml=3 * 946.352946)
+    pens = replace(group(40, "pens"), volume_ml=3 * QT_ML)
     herd.records.keep(replace(plan, groups=(*plan.groups, pens)))
     desk.changed.emit()
     page.bring_up("bags")
     # 80 calves at 10 oz (on 2 qt) and 40 at 15 oz (on 3 qt): 11.7 oz a feeding, 240 feedings a day.
-    assert page.bags.target.value() == pytest.approx((80 * 10 + 40 * 15) / 120 * OZ_G, rel=0.005)
+    assert page.bags.target.value() == pytest.approx((80 * 10 + 40 * 15) / 120 * OZ_G, rel=0.0005)
     page.bags.bag.take("50 lb")
     assert "With 240 feedings a day" in page.bags.days.text()
+
+
+def _counts(page: MixCheckPage, desk: Desk, since: date, feedings: int, bags: float) -> str:
+    """The verdict on bags counted since a day, the feedings taken from the plans: so many they have to be."""
+    desk.changed.emit()
+    page.bring_up("bags")
+    panel = page.bags
+    panel.bag.take("50 lb")
+    panel.since.set_day(since)
+    panel.work_out()
+    QTest.mouseClick(panel.suggest_button, Qt.MouseButton.LeftButton)
+    assert panel.feedings.value() == feedings
+    panel.bags.set_text(f"{bags:g}")
+    panel.work_out()
+    assert "at most" not in panel.told.text()
+    return panel.verdict.text()
+
+
+def test_bags_of_replacer_hold_no_additive(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    """80 calves twice a day for 10 days at 10 oz of replacer: 20 bags, whatever else goes in."""
+    (plan,) = herd.records.every(Plan)
+    fat = Additive(name="Fat", rate=replace(TEN_ON_TWO, powder_mass_g=2 * OZ_G), composition=Composition(fat_pct=60.0))
+    herd.records.keep(replace(plan, groups=tuple(replace(group, additives=(fat,)) for group in plan.groups)))
+    assert _counts(page, desk, UNTIL - timedelta(days=10), 1600, 20.0) == "As it should be"
+    assert page.bags.target.value() == pytest.approx(10 * OZ_G, rel=0.0005)
+
+
+def test_all_plans_in_use_are_counted(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    """Beside 80 calves at 10 oz another plan's 30 at 15 oz: 220 feedings and 2500 oz a day, 28.1 bags in 9 days."""
+    herd.plan("Group pen", replace(group(30), volume_ml=3 * QT_ML))
+    assert _counts(page, desk, UNTIL - timedelta(days=9), 1980, 28.1) == "As it should be"
+    assert "With 220 feedings a day" in page.bags.days.text()
+    page.bags.keep()
+    (kept,) = herd.records.every(BagCount)
+    assert kept.feedings_per_day == 220
+
+
+def test_each_day_counts_by_its_own_step(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    """40 calves, three feedings of 2 qt (10 oz) for 10 days, then two of 3 qt (15 oz) for 4: 1520 feedings and
+    16,800 oz, 21 bags of 50 lb. By today's step alone they were 1120 feedings."""
+    (plan,) = herd.records.every(Plan)
+    stepped = replace(
+        group(40),
+        day_one=UNTIL - timedelta(days=14),
+        steps=(
+            FeedingStep(from_day=1, volume_ml=2 * QT_ML, feedings_per_day=3),
+            FeedingStep(from_day=11, volume_ml=3 * QT_ML, feedings_per_day=2),
+        ),
+    )
+    herd.records.keep(replace(plan, groups=(stepped,)))
+    assert _counts(page, desk, UNTIL - timedelta(days=14), 1520, 21.0) == "As it should be"
+    # The powder of a feeding is that of the days counted.
+    assert page.bags.target.value() == pytest.approx(16_800 / 1520 * OZ_G, rel=0.0005)
+    page.bags.since.set_day(UNTIL - timedelta(days=2))
+    page.bags.work_out()
+    assert page.bags.target.value() == pytest.approx(15 * OZ_G, rel=0.0005)
+
+
+def test_each_day_counts_by_the_plans_as_they_were_on_it(
+    page: MixCheckPage, herd: Herd, desk: Desk, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """80 calves for 6 days, then 40 for 4: 1280 feedings at 10 oz, 16 bags."""
+    since = UNTIL - timedelta(days=10)
+    (long_ago,) = herd.records.every(Plan)
+    herd.records.keep(replace(long_ago, retired_on=since))
+    monkeypatch.setattr("calibrator.records.rows.now", lambda: NOW - timedelta(days=10))
+    plan = herd.plan("Hutches", group(80))
+    monkeypatch.setattr("calibrator.records.rows.now", lambda: NOW - timedelta(days=4))
+    herd.records.keep(replace(plan, groups=(group(40),)))
+    assert _counts(page, desk, since, 1280, 16.0) == "As it should be"
+
+
+def test_a_target_typed_by_hand_stays(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    page.bring_up("bags")
+    type_in(qtbot, page.bags.target.line, "9 oz")
+    herd.plan("Group pen", replace(group(30), volume_ml=3 * QT_ML))
+    desk.changed.emit()
+    type_in(qtbot, page.bags.since.line, "5 Feb 2026")
+    assert page.bags.target.text() == "9 oz"
+    page.bags.target.line.clear()
+    desk.changed.emit()
+    assert page.bags.target.value() == pytest.approx((160 * 10 + 60 * 15) / 220 * OZ_G, rel=0.0005)
 
 
 def test_begun_bags_are_less_sure(qtbot: QtBot, page: MixCheckPage) -> None:
@@ -122,7 +210,7 @@ def test_more_feedings_than_the_plan_makes_in_those_days_are_asked_about(page: M
     panel.bags.set_text("2")
     panel.feedings.set_text("161")  # 80 calves twice a day, in one day
     panel.work_out()
-    assert "the plan makes 160 feedings at most: are the day and the feedings right?" in panel.told.text()
+    assert "the plans make 160 feedings at most: are the day and the feedings right?" in panel.told.text()
     panel.feedings.set_text("160")
     panel.work_out()
     assert "at most" not in panel.told.text()
