@@ -189,10 +189,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Línea firmada el {day}.</translation>
     </message>
     <message>
-        <source>In those days the plan makes {most} at most: are the day and the feedings right?</source>
-        <translation>En esos días el plan hace {most} cuando mucho: ¿están bien el día y las tomas?</translation>
-    </message>
-    <message>
         <source>Fill in bags, feedings and both weights.</source>
         <translation>Llene los costales, las tomas y los dos pesos.</translation>
     </message>
@@ -205,8 +201,12 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>El conteo terminaría el {day}, antes de empezar.</translation>
     </message>
     <message>
-        <source>{count} by the plan: {days} of {daily}</source>
-        <translation>{count} según el plan: {days} de {daily}</translation>
+        <source>In those days the plans make {most} at most: are the day and the feedings right?</source>
+        <translation>En esos días los planes hacen {most} cuando mucho: ¿están bien el día y las tomas?</translation>
+    </message>
+    <message>
+        <source>{count} by the plans of {days}</source>
+        <translation>{count} según los planes de {days}</translation>
     </message>
     <message>
         <source>No count yet</source>
