@@ -38,6 +38,11 @@ class FarmNow:
     old_fill_g: float | None
     old_chart_share: float | None
 
+    @property
+    def lot_before(self) -> bool:
+        """Whether a lot was fed before, whose line and chart one may still take."""
+        return self.old_chart_share is not None
+
     def vessel(self, vessel_id: str | None) -> Vessel | None:
         return next((vessel for vessel in self.vessels if vessel.id == vessel_id), None)
 

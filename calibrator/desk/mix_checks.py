@@ -105,6 +105,7 @@ class MixFindings:
     warm: tuple[tuple[ReadingKind, Warmth], ...] = ()
     thermometer: Thermometer | None = None
     troubles: tuple[str, ...] = ()
+    lot_before: bool = False  # whether one was fed before, whose line may still be filled to
 
     @property
     def at_odds(self) -> bool:
@@ -213,6 +214,7 @@ def work_out(
         read=work.read,
         shown_brix=_shown(work),
         judged=judged,
+        lot_before=work.batch.now.lot_before,
         at_odds_ways=(at_odds := _at_odds(able)),
         at_odds_checked=bool(at_odds) and all(_checked_that_day(work, way) for way in at_odds),
         volume_blind=not at_odds and bool(_at_odds(ways)),

@@ -171,15 +171,14 @@ def _odds_of_volume(one: str, other: str, found: MixFindings) -> str:
         "Two ways disagree ({one}; {other}), and wrong powder alone would not make the volume so different. Before you "
         "add anything:",
     )
-    look = [
-        stir_words(found),
-        translate("MixWords", "read the volume again"),
-        translate(
+    filled = translate("MixWords", "count back the scoopfuls, and look whether they were filled to the line")
+    if found.lot_before:
+        filled = translate(
             "MixWords",
             "count back the scoopfuls, and look whether they were filled to the line of this lot and not of the one "
             "before",
-        ),
-    ]
+        )
+    look = [stir_words(found), translate("MixWords", "read the volume again"), filled]
     if not found.at_odds_checked:
         look.insert(0, translate("MixWords", "check the instrument in plain water"))
     return "\n".join([text.format(one=one, other=other), *(f"{n}. {what}" for n, what in enumerate(look, start=1))])

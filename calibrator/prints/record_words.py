@@ -232,7 +232,7 @@ class Teller:
 
     def _from_to(self, low_g: float, high_g: float) -> str:
         """Both ends to the decimal places that half of what lies between them bears, as the mean beside them."""
-        half_g = (high_g - low_g) / 2
+        half_g, low_g = (high_g - low_g) / 2, max(0.0, low_g)  # no weight is below nought
         low, high = (show_with_uncertainty(end_g, half_g).partition(" ± ")[0] for end_g in (low_g, high_g))
         grams = f"{self.say(words.FROM_TO, low=low, high=high)} g"
         if self.facts.units is UnitSystem.METRIC:

@@ -96,6 +96,12 @@ class LevelResult:
         return (self.high_g - self.low_g) / 2
 
     @property
+    def foretells(self) -> bool:
+        """Whether the fills tell what one more scoopful may weigh. Where that might be nothing, they lie so far apart
+        that one of them is wrong."""
+        return self.next_low_g > 0
+
+    @property
     def every_bag(self) -> bool:
         """Was every bag of the lot dipped into, and does that count?"""
         return self.dipped_share == 1

@@ -80,9 +80,10 @@ def show_mass_between(
     To 0.1 oz, 1 g or 10 g as in `show_mass`, and to a digit more only where half the interval is less than that
     (JCGM 100:2008, 7.2.6: no more digits than the uncertainty bears), or to as many more as it takes, 0.01 oz, 0.1 g
     or 0.001 kg at the finest, where one of the three would else seem to lie on a `limits_g` that it keeps within or
-    goes beyond, or on its other side. Beside pounds never finer than 0.1 oz.
+    goes beyond, or on its other side. Beside pounds never finer than 0.1 oz. No weight is below nought, and no end of
+    its interval is told so, however few the fills.
     """
-    told = mean_g, low_g, high_g
+    told = mean_g, max(low_g, 0.0), high_g  # not-a-number stays
     if not all(tellable(mass) for mass in told):
         mean, low, high = (show_mass(mass, system, decimal_comma=decimal_comma) for mass in told)
         return mean, low, high

@@ -491,11 +491,25 @@ def test_the_keys_come_to_todays_row_and_leave_it_lit_by_itself(
 def test_an_open_list_without_a_choice_lights_its_first(herd: Herd, qtbot: QtBot) -> None:
     question = FedFromQuestion()
     qtbot.addWidget(question)
-    question.offer("25-1103C", (), TODAY)
+    question.offer("w", "25-1103C", (), TODAY)
     question.show()
     question.ways.showPopup()
     assert question.ways.view().currentIndex().row() == 0
     question.ways.hidePopup()
+    assert not question.answered
+
+
+def test_what_was_chosen_at_the_sign_off_stays_on_coming_back_to_it(herd: Herd, qtbot: QtBot) -> None:
+    question = FedFromQuestion()
+    qtbot.addWidget(question)
+    question.offer("w", "25-1103C", (), TODAY)
+    question.ways.setCurrentIndex(1)
+    question.days.setCurrentIndex(3)
+    question.feedings.setCurrentIndex(1)
+    chosen = question.fed_from()
+    question.offer("w", "25-1103C", (herd.plan("Milk", group(6)),), TODAY)  # meanwhile a plan was made
+    assert question.fed_from() == chosen
+    question.offer("other", "25-1103C", (), TODAY)
     assert not question.answered
 
 

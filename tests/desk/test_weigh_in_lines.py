@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 from answers import at_noon
 from herd import printed
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator import units
@@ -15,7 +15,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.shown import fine_mass
 from calibrator.desk.weigh_in import line_words, words
-from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
+from calibrator.desk.weigh_in.findings_panel import LevelPanel, ToMarkPanel
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.words import early_words, mark_hands
@@ -50,6 +50,25 @@ def step(qtbot: QtBot, desk: Desk, qapp: QApplication) -> StepMark:
     made = StepMark(desk)
     qtbot.addWidget(made)
     return made
+
+
+def test_a_fill_of_double_weight_foretells_nothing_and_is_called_wrong(
+    desk: Desk, qtbot: QtBot, guide: Guide, qapp: QApplication
+) -> None:
+    panel = LevelPanel()
+    qtbot.addWidget(panel)
+    panel.show_findings(guide, UnitSystem.FARM)
+    assert panel._next.text().startswith("One more scoopful may weigh")
+    for fill in guide.known.fills[2:]:
+        guide.strike(fill.id, "spilled")
+    guide.add_fill(FillWay.LEVEL, guide.next_bag(FillWay.LEVEL), 2 * LEVEL_G[0], "double")
+    panel.show_findings(guide, UnitSystem.FARM)
+    level = guide.findings.level
+    assert level is not None
+    assert level.next_low_g < 0  # Student's t of two degrees of freedom is 4.3
+    assert panel._next.text() == "The fills lie so far apart that one of them looks wrong."
+    told = [one.text() for one in panel.findChildren(QLabel)]
+    assert not [text for text in told if "\N{MINUS SIGN}" in text or "-" in text], told
 
 
 def test_only_a_line_that_is_there_is_wiped_out(guide: Guide, step: StepMark) -> None:

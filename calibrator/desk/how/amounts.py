@@ -33,8 +33,8 @@ def bare_mass(mass_g: float, system: UnitSystem, digits: int = 1) -> str:
 
 
 def masses(low_g: float, high_g: float, system: UnitSystem) -> str:
-    """From one weight to another."""
-    return interval(bare_mass(low_g, system), mass(high_g, system))
+    """From one weight to another; none is below nought."""
+    return interval(bare_mass(max(0.0, low_g), system), mass(high_g, system))
 
 
 def signed_mass(mass_g: float, system: UnitSystem) -> str:

@@ -52,13 +52,16 @@ class FedFromQuestion(QWidget):
         enter_moves_on(self)
         self._show_boxes()
 
-    def offer(self, old: str, plans: Sequence[Plan], today: date) -> None:
-        """Ask beside a lot that is fed; what is chosen stays while the question is the same."""
+    def offer(self, weigh_in_id: str, old: str, plans: Sequence[Plan], today: date) -> None:
+        """Ask in a weigh-in beside a lot that is fed; what is chosen stays while it is the same weigh-in, lot and day,
+        whatever feedings are planned meanwhile."""
         names = feeding_names(plans, today)
-        offered = (old, today, *names)
-        if self._offered == offered:
+        asked = (weigh_in_id, old, today)
+        if self._offered == (asked, names):
             return
-        self._offered, self._today = offered, today
+        way, day_at, feeding_at = (box.currentIndex() for box in (self.ways, self.days, self.feedings))
+        same = bool(self._offered) and self._offered[0] == asked
+        self._offered, self._today = (asked, names), today
         for box in (self.ways, self.days, self.feedings):
             box.clear()
         not_yet = self.tr("Not yet: lot {old} is fed until it is finished").format(old=old)
@@ -72,7 +75,10 @@ class FedFromQuestion(QWidget):
         self.days.setCurrentIndex(1)
         for name in names:
             self.feedings.addItem(on_screen(name))
-        self.forget()
+        self.ways.setCurrentIndex(way if same else -1)
+        if same:
+            self.days.setCurrentIndex(day_at)
+            self.feedings.setCurrentIndex(min(feeding_at, len(names) - 1))
 
     @property
     def answered(self) -> bool:
@@ -84,10 +90,6 @@ class FedFromQuestion(QWidget):
         if way == Way.NEXT:
             return FedFrom(self._today)
         return FedFrom(self.days.currentData(), self.feedings.currentIndex()) if way == Way.DAY else None
-
-    def forget(self) -> None:
-        """For another weigh-in: nothing is chosen."""
-        self.ways.setCurrentIndex(-1)
 
     def _show_boxes(self) -> None:
         for box in (self.days, self.feedings):

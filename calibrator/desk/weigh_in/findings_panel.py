@@ -163,8 +163,11 @@ class FindingsPanel(QFrame):
             )
         )
         resolution_g = guide.scale.resolution_g if guide.scale else None  # as it will stand on the display
+        text = self.tr("One more scoopful may weigh {low} to {high}.")
+        if not result.foretells:
+            text = self.tr("The fills lie so far apart that one of them looks wrong.")
         self._next.setText(
-            self.tr("One more scoopful may weigh {low} to {high}.").format(
+            text.format(
                 low=shown.mass(result.next_low_g, system, resolution_g=resolution_g),
                 high=shown.mass(result.next_high_g, system, resolution_g=resolution_g),
             )
@@ -225,8 +228,9 @@ class LevelPanel(FindingsPanel):
         wanted_g = level.advice.wanted_half_width_g
         wanted = self.tr("wanted: ± {mass}").format(mass=shown.fine_mass(wanted_g, guide.farm.units))
         low_g, high_g = level.mean_g - wanted_g, level.mean_g + wanted_g
+        from_g = max(0.0, level.low_g)
         return Bands(
-            level.mean_g, level.low_g, level.high_g, low_g, high_g, self.tr("95 % interval"), wanted, level.taken_off_g
+            level.mean_g, from_g, level.high_g, low_g, high_g, self.tr("95 % interval"), wanted, level.taken_off_g
         )
 
 

@@ -43,6 +43,7 @@ class StepSignOff(StepView):
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk, "")
+        self._shown_id = ""  # the weigh-in
         self.fed_from = FedFromQuestion()
         self._grid = QGridLayout()
         self._grid.setContentsMargins(0, 0, 0, 0)
@@ -103,19 +104,18 @@ class StepSignOff(StepView):
             part.setVisible(signed is not None)
         self._show_whether_on(guide)
         self._fill_button.setVisible(guide.line_untried)
-        self._ask_when(guide, fresh)
-        if fresh:
+        self._ask_when(guide)
+        if self._shown_id != guide.weigh_in.id:  # not on coming back to the same one
+            self._shown_id = guide.weigh_in.id
             self._initials.setText(guide.weigh_in.by)
             self._stop_asking()
 
-    def _ask_when(self, guide: Guide, fresh: bool) -> None:
+    def _ask_when(self, guide: Guide) -> None:
         now = guide.standing
         fed = asked_at_sign_off(now, guide.lot) if guide.signed_off is None else None
         self.fed_from.setVisible(fed is not None)
-        if fresh:
-            self.fed_from.forget()
         if fed is not None:
-            self.fed_from.offer(fed.lot.lot_number, now.plans, now.today)
+            self.fed_from.offer(guide.weigh_in.id, fed.lot.lot_number, now.plans, now.today)
 
     def _show_whether_on(self, guide: Guide) -> None:
         """What says that the line is on the scoop, while nobody said so; what is done is lit no more."""

@@ -19,7 +19,7 @@ from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.how.of_check import of_solids
 from calibrator.desk.how.view import HowDialog
 from calibrator.desk.mix_batch import batch_of, planned
-from calibrator.desk.mix_words import mass, slip_words
+from calibrator.desk.mix_words import mass, odds_words, slip_words
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.widgets.saying import Saying
 from calibrator.model import (
@@ -302,6 +302,10 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     assert "drawn as water" not in causes
     type_in(qtbot, panel.readings.volume.line, f"{1.04 * batch.mix.volume_ml / 1000:.1f} L")  # water is wrong too
     assert panel.found.odds_of_volume
+    assert "the line of this lot and not of the one before" in panel.verdict.odds.text()
+    first = odds_words(replace(panel.found, lot_before=False))  # of a farm's first lot
+    assert "the one before" not in first
+    assert "whether they were filled to the line\n" in f"{first}\n"
     assert panel.verdict.today.text().startswith("But the instrument does not agree with the volume.")
     assert "add" not in panel.verdict.odds.text().splitlines()[-1].lower()
 

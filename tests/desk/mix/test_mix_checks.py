@@ -234,3 +234,15 @@ def test_a_correction_is_counted_within_the_tolerance_where_a_mixed_count_is(her
     far = correction_count(1.08 * level.mass_g, replace(of, manner=(level,)))
     assert far is not None
     assert dict(far.parts) == {level: 1}  # nothing nearer: a small part of the whole need not be finer
+
+
+def test_a_line_of_the_lot_before_is_only_spoken_of_where_there_was_one(herd: Herd) -> None:
+    fresh = Herd(herd.records)
+    fresh.sign("first", 0.45)
+
+    def lot_before() -> bool:
+        return farm_now(fresh.records, fresh.farm, standing(fresh.records, fresh.farm), NOW).lot_before
+
+    assert not lot_before()
+    fresh.sign("second", 0.45)
+    assert lot_before()
