@@ -1647,6 +1647,10 @@ entre {low} y {high}
         <source>One more scoopful may weigh {low} to {high}.</source>
         <translation>Una medida más puede pesar de {low} a {high}.</translation>
     </message>
+    <message>
+        <source>The fills lie so far apart that one of them looks wrong.</source>
+        <translation>Las llenadas están tan lejos una de otra que alguna parece estar mal.</translation>
+    </message>
 </context>
 <context>
     <name>Glossary</name>
@@ -5865,6 +5869,10 @@ entre {low} y {high}
     <message>
         <source>stir to the bottom and read again</source>
         <translation>remueva hasta el fondo y lea otra vez</translation>
+    </message>
+    <message>
+        <source>count back the scoopfuls, and look whether they were filled to the line</source>
+        <translation>vuelva a contar las medidas y vea si se llenaron hasta la línea</translation>
     </message>
     <message>
         <source>Too little powder</source>
