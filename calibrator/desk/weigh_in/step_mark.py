@@ -31,6 +31,7 @@ from calibrator.units import Kind, Quantity
 translate = QCoreApplication.translate
 
 FAR_OFF_SHARE = 0.1  # beyond this a slip of the ruler is likelier than a wish
+WOULD_LINES = 2  # that it takes in Spanish: the field above it stays where it is while one types
 
 
 class StepMark(StepView):
@@ -64,6 +65,8 @@ class StepMark(StepView):
         caption = label(self.tr("Drawn elsewhere? Distance down the wall &from the rim:"), "quiet")
         caption.setBuddy(self._field)
         self._would = label("")
+        self._would.setMinimumHeight(WOULD_LINES * self._would.fontMetrics().lineSpacing())
+        self._would.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._drawn = label("", tone="good")
         # Made before the picture, which stands at its left: the keys come to what is proposed first.
         side = QWidget(self)
