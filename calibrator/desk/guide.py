@@ -76,6 +76,7 @@ class Guide:
         self.known: Known
         self.findings: Findings
         self.signed_off: SignOff | None = None
+        self._last_checked: dict[str, WeighIn | None] = {}  # before this one, by the id of its scale
         self.refresh()
 
     @property
@@ -155,11 +156,13 @@ class Guide:
     @property
     def scale_was_off(self) -> WeighIn | None:
         """The newest weigh-in before this one that had a check weight on the same scale, where it showed that off."""
-        scale, here = self.scale, self.weigh_in
-        of_it = self.records.every(WeighIn, self.farm.id, scale_id=scale.id) if scale else []
-        checked = [w for w in of_it if w.started_at < here.started_at and w.check_reading_g is not None]
-        newest = max(checked, key=lambda w: w.started_at, default=None)
-        check = finding.check_of(newest, scale) if newest and scale else None
+        scale = self.scale
+        if scale is None:
+            return None
+        if scale.id not in self._last_checked:  # it was asked for at each refresh, among all that were ever weighed
+            self._last_checked[scale.id] = self.records.last_checked(scale.id, self.weigh_in.started_at)
+        newest = self._last_checked[scale.id]
+        check = finding.check_of(newest, scale) if newest else None
         return newest if check and check.taken_off else None
 
     def set(self, **known: Any) -> None:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Container, Iterable, Mapping, Sequence
 from dataclasses import field, replace
-from datetime import date
+from datetime import date, datetime
 from enum import StrEnum
+from operator import itemgetter
 from weakref import WeakKeyDictionary
 
 from calibrator.desk.in_use import LotState, lot_fed, next_lot, state_of
@@ -27,7 +28,7 @@ from calibrator.model import (
     Vessel,
     WeighIn,
 )
-from calibrator.records import Records, brought_in
+from calibrator.records import Change, Records, brought_in
 from calibrator.science.as_fed import PlansFrom
 from calibrator.values import dataclass
 
@@ -158,8 +159,7 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
     open_lots = {known.lot.id for known in _open(lots, sign_offs)}
     of_open_lots = [sheet for sheet in prints if sheet.lot_id in open_lots]
     endings = records.sheet_endings(farm.id)
-    every_plan = records.every(Plan, farm.id)
-    plans = tuple(plan for plan in every_plan if plan.retired_on is None)
+    plans = tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
     return Standing(
         farm.id,
         _with_uses(lots, sign_offs, today),
@@ -172,7 +172,7 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         bag_counts=tuple(count for count in records.every(BagCount, farm.id) if count.counts),
         has_instruments=any(made.retired_on is None for made in records.every(Instrument, farm.id)),
         plans=plans,
-        plans_told=_plans_told(records, every_plan),
+        plans_told=_plans_told(records.histories(Plan, farm.id)),
         charted=_charted(records, of_open_lots),
         labelled=_labelled(records, of_open_lots, endings, plans),
         farm=farm,
@@ -183,14 +183,24 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
     )
 
 
-def _plans_told(records: Records, every_plan: Sequence[Plan]) -> tuple[PlansFrom, ...]:
-    """The plans of each day on which one was told, as they stood at its end: what was fed goes by them."""
-    tellings = [change for plan in every_plan for change in records.history(Plan, plan.id)]
+def _plans_told(tellings: Sequence[Change[Plan]]) -> tuple[PlansFrom, ...]:
+    """The plans of each day on which one was told, as they stood at its end: what was fed goes by them.
+
+    `tellings` are in the order in which they were kept. None of a plan was told after the one that replaced it: where
+    its time says so, the clock of its computer was wrong.
+    """
+    timed: list[tuple[datetime, Plan]] = []
+    next_at: dict[str, datetime] = {}
+    for change in reversed(tellings):
+        plan = change.noun
+        next_at[plan.id] = at = min(change.at, next_at.get(plan.id, change.at))
+        timed.append((at, plan))
+    timed.reverse()
     held: dict[str, Plan] = {}
     told: dict[date, tuple[Plan, ...]] = {}
-    for change in sorted(tellings, key=lambda change: change.at):
-        held[change.noun.id] = change.noun
-        told[change.at.astimezone().date()] = tuple(plan for plan in held.values() if plan.retired_on is None)
+    for at, plan in sorted(timed, key=itemgetter(0)):
+        held[plan.id] = plan
+        told[at.astimezone().date()] = tuple(plan for plan in held.values() if plan.retired_on is None)
     return tuple(PlansFrom(on, plans) for on, plans in told.items())
 
 

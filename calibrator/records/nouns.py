@@ -129,8 +129,21 @@ def is_there(connection: Connection, kind: type[Noun], farm_id: str) -> bool:
     return connection.execute(select(table.c.id).where(table.c.farm_id == farm_id).limit(1)).first() is not None
 
 
-def history(connection: Connection, kind: type[N], id: str) -> list[Change[N]]:
-    """All tellings of one thing, oldest first."""
+def last_checked(connection: Connection, scale_id: str, before: datetime) -> WeighIn | None:
+    """The newest weigh-in begun before a moment that read a check weight on a scale; None where there is none."""
+    table = NOUNS[WeighIn]
+    query = (
+        newest_of(WeighIn)
+        .where(table.c.scale_id == scale_id, table.c.check_reading_g.is_not(None), table.c.started_at < before)
+        .order_by(table.c.started_at.desc())
+        .limit(1)
+    )
+    row = connection.execute(query).mappings().first()
+    return as_value(WeighIn, row) if row else None
+
+
+def history(connection: Connection, kind: type[N], *, id: str = "", farm_id: str = "") -> list[Change[N]]:
+    """All tellings of one thing, or of all of a kind on a farm, oldest first."""
     table = NOUNS[kind]
     who = (
         changes.c.at.label("change_at"),
@@ -140,7 +153,7 @@ def history(connection: Connection, kind: type[N], id: str) -> list[Change[N]]:
     query = (
         select(table, *who)
         .join(changes, changes.c.number == table.c.change)
-        .where(table.c.id == id)
+        .where(table.c.id == id if id else table.c.farm_id == farm_id)
         .order_by(table.c.change)
     )
     return [

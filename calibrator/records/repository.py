@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection
 
-from calibrator.model import Fill, Lot, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model import Fill, Lot, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill, TrialFill, WeighIn
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records import backup, facts, fingerprints, integrity, nouns, rows
 from calibrator.records.engine import begin_writing
@@ -160,7 +160,17 @@ class Records:
     def history(self, kind: type[N], id: str) -> list[Change[N]]:
         """All tellings of one thing, oldest first, each with when, who and why."""
         with self.reading() as connection:
-            return nouns.history(connection, kind, id)
+            return nouns.history(connection, kind, id=id)
+
+    def histories(self, kind: type[N], farm_id: str) -> list[Change[N]]:
+        """All tellings of all things of a kind on a farm, oldest first, each with when, who and why."""
+        with self.reading() as connection:
+            return nouns.history(connection, kind, farm_id=farm_id)
+
+    def last_checked(self, scale_id: str, before: datetime) -> WeighIn | None:
+        """The newest weigh-in begun before a moment that read a check weight on a scale; None where there is none."""
+        with self.reading() as connection:
+            return nouns.last_checked(connection, scale_id, before)
 
     # Facts
 

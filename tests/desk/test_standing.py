@@ -11,9 +11,9 @@ from yard import NOON, Yard
 from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.needs import Need
-from calibrator.desk.standing import standing
-from calibrator.model import Ending, Instrument, InstrumentKind, MixCheck, Printed, PrintKind, SheetEnding, new_id
-from calibrator.records import Records
+from calibrator.desk.standing import _plans_told, standing
+from calibrator.model import Ending, Instrument, InstrumentKind, MixCheck, Plan, Printed, PrintKind, SheetEnding, new_id
+from calibrator.records import Change, Records
 
 
 @pytest.fixture
@@ -170,3 +170,20 @@ def test_a_lot_begun_is_to_be_checked_although_the_one_before_was(yard: Yard) ->
     yard.sign(second, yard.red)
     needs = [(found.need, found.lot) for found in yard.waiting(NOON.date() + timedelta(days=3))]
     assert (Need.CHECK_MIX, second) in needs
+
+
+def test_a_plan_told_on_a_computer_whose_clock_was_ahead_does_not_outlast_the_one_that_replaced_it() -> None:
+    """A week ahead: else what was fed would go by the older telling from next week on."""
+    plan = Plan(id="p", farm_id="f", name="first", groups=())
+    ahead, later = replace(plan, name="of the wrong clock"), replace(plan, name="newest")
+    other = Plan(id="q", farm_id="f", name="brought in from an older file", groups=())
+    week, day = timedelta(days=7), timedelta(days=1)
+    tellings = [
+        Change(at, "AB", "", noun)
+        for at, noun in ((NOON, plan), (NOON + week, ahead), (NOON + day, later), (NOON - day, other))
+    ]
+    told = _plans_told(tellings)
+    assert [(one.on - NOON.date()).days for one in told] == [-1, 0, 1]
+    assert [sorted(plan.name for plan in one.plans) for one in told] == [
+        [other.name], [other.name, plan.name], [other.name, later.name],
+    ]  # fmt: skip

@@ -10,6 +10,7 @@ import invented
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from invented import World
 from sqlalchemy.dialects import postgresql, sqlite
 
 from calibrator.model import Farm, FeederTrial, Instrument, Lot, Scale, Scoop, UnitSystem, Vessel, WeighIn, new_id
@@ -176,3 +177,38 @@ def test_the_order_does_not_rest_on_a_clock(records: Records, monkeypatch: pytes
 def test_a_moment_may_be_unknown(dialect: Any) -> None:
     assert Moment().process_bind_param(None, dialect) is None
     assert Moment().process_result_value(None, dialect) is None
+
+
+def test_the_last_weigh_in_with_a_check_weight_on_a_scale(records: Records) -> None:
+    """By when it was begun; as each was told last; none of another scale, or begun later."""
+    world = World(records)
+    other = records.keep(invented.scale(world.farm.id, id=new_id(), name="other"))
+    day = timedelta(days=1)
+
+    def weighed(days: int, reading_g: float | None, scale_id: str = world.scale.id) -> WeighIn:
+        made = invented.weigh_in(
+            world.lot, id=new_id(), started_at=invented.NOON + days * day, scale_id=scale_id, check_nominal_g=500.0,
+            check_reading_g=reading_g,
+        )  # fmt: skip
+        return records.keep(made)
+
+    before = invented.NOON + 10 * day
+    assert records.last_checked(world.scale.id, before) is None
+    last, first = weighed(4, 501.0), weighed(2, 500.0)
+    weighed(5, None)
+    weighed(6, 502.0, other.id)
+    weighed(10, 503.0)
+    assert records.last_checked(world.scale.id, before) == last
+    records.keep(replace(last, check_reading_g=None))  # a slip of the finger: there was no check weight
+    assert records.last_checked(world.scale.id, before) == first
+
+
+def test_all_tellings_of_a_kind_in_one_question(records: Records) -> None:
+    world = World(records)
+    lots = [world.lot, records.keep(invented.lot(world.farm.id, id=new_id(), lot_number="other"))]
+    records.keep(replace(lots[0], note="later"), by="AB", why="asked for")
+    elsewhere = records.keep(invented.farm(id=new_id()))
+    records.keep(invented.lot(elsewhere.id, id=new_id()))
+    told = records.histories(Lot, world.farm.id)
+    assert [(change.noun.id, change.noun.note) for change in told][-2:] == [(lots[1].id, ""), (lots[0].id, "later")]
+    assert sorted(map(repr, told)) == sorted(repr(change) for lot in lots for change in records.history(Lot, lot.id))
