@@ -8,7 +8,7 @@ from datetime import datetime
 from typing import TYPE_CHECKING, TypeVar
 
 from calibrator.model import MixCheck, WeighIn, new_id
-from calibrator.records import Records, RecordsUnreachable
+from calibrator.records import Records, RecordsLocked, RecordsUnreachable
 from calibrator.records.entries import Entry, Told
 
 if TYPE_CHECKING:
@@ -19,7 +19,7 @@ N = TypeVar("N", WeighIn, MixCheck)
 
 
 def keep_or_wait(outbox: Outbox | None, keep: Callable[[], T], entry: Entry, instead: T) -> T:
-    """Keep something in the records; while their server is away, in the outbox, behind what waits there.
+    """Keep something in the records; while their server is away or busy, in the outbox, behind what waits there.
 
     Gives what was kept, or `instead`. Without an outbox that can show what waits there is no waiting.
     """
@@ -28,7 +28,7 @@ def keep_or_wait(outbox: Outbox | None, keep: Callable[[], T], entry: Entry, ins
     if not outbox.waiting:
         try:
             return keep()
-        except RecordsUnreachable as error:
+        except (RecordsUnreachable, RecordsLocked) as error:
             if error.code in ("closed", "gone", "missing"):
                 raise
     outbox.put(entry)

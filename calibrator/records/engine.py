@@ -2,7 +2,8 @@
 
 SQLite: rollback journal with extra syncing (such files end up on shared drives, where a write-ahead log is
 unsafe), foreign keys on, transactions begun by us because the driver's own habits leave table changes
-outside of them. PostgreSQL: its own defaults, with synchronous commit made sure of.
+outside of them. PostgreSQL: its own defaults, with synchronous commit made sure of; nobody waits long for another
+writer, and the server soon lets go of a computer whose power was cut, which may have held all others up.
 """
 
 from __future__ import annotations
@@ -56,7 +57,10 @@ def _sqlite(place: Place, read_only: bool) -> Engine:
 
 
 def _postgresql(place: Place, read_only: bool) -> Engine:
-    options = "-c synchronous_commit=on" + (" -c default_transaction_read_only=on" if read_only else "")
+    lets_go = (
+        f"-c lock_timeout={_WAIT_S}s -c tcp_keepalives_idle=20 -c tcp_keepalives_interval=5 -c tcp_keepalives_count=3"
+    )
+    options = f"-c synchronous_commit=on {lets_go}" + (" -c default_transaction_read_only=on" if read_only else "")
     waits = {"connect_timeout": _WAIT_S, "tcp_user_timeout": 1000 * _WAIT_S}  # a pulled cable gives no answer at all
     alive = {"keepalives_idle": _WAIT_S, "keepalives_interval": 1, "keepalives_count": 3}
     return create_engine(

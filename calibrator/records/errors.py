@@ -200,6 +200,7 @@ _BY_SQLSTATE: tuple[tuple[str, type[RecordsError], str], ...] = (
     ("53100", DiskFull, "disk_full"),
     ("25006", RecordsReadOnly, "read_only"),
     ("42501", RecordsReadOnly, "read_only"),
+    ("25P03", RecordsUnreachable, "unreachable"),  # the server ended a session that was asleep
     ("55P03", RecordsLocked, "busy"),
     ("40", RecordsLocked, "busy"),
     ("57", RecordsUnreachable, "unreachable"),

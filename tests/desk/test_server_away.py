@@ -7,6 +7,7 @@ import signal
 import subprocess
 import sys
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from typing import cast
 from uuid import uuid4
@@ -32,7 +33,7 @@ from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.window import Window
 from calibrator.model import Fill, FillWay, Lot, SpotFill, Step, WeighIn, new_id
-from calibrator.records import EditedMeanwhile, NotAllowed, Records, RecordsUnreachable
+from calibrator.records import EditedMeanwhile, NotAllowed, Records, RecordsLocked, RecordsUnreachable, engine
 from calibrator.records.outbox import Outbox
 from tests.records.cluster import Cluster, NoServer
 
@@ -237,6 +238,29 @@ def test_what_waits_is_sent_before_a_sign_off(cluster: Cluster, herd: Herd, tmp_
         guide.sign_off("AB")
     outbox.deliver(herd.records)
     assert guide.sign_off("AB").fills == 3
+
+
+def test_a_computer_that_holds_the_records_locked_holds_no_weighing_up(
+    herd: Herd, tmp_path: Path, server_url: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Its power was cut in the middle of writing: the server takes it for alive a while longer."""
+    weigh_in = begun(herd)
+    monkeypatch.setattr(engine, "_WAIT_S", 1)
+    with Records.open(server_url) as records, herd.records.writing("entry"):
+        outbox = Outbox.beside(tmp_path, records.url)
+        records.while_away(outbox)
+        records.follow()
+        with pytest.raises(RecordsLocked):
+            records.keep(replace(herd.scale, name="other"))
+        guide = Guide(records, weigh_in, at_noon, outbox)
+        guide.add_fill(FillWay.LEVEL, 1, 330.0, "330 g")
+        assert outbox.waiting == 1
+        assert [one.typed for one in guide.known.fills] == ["330 g"]
+        with pytest.raises(RecordsLocked):
+            outbox.deliver(records)
+    assert outbox.stuck is None
+    outbox.deliver(herd.records)
+    assert [one.typed for one in herd.records.fills(weigh_in.id)] == ["330 g"]
 
 
 def test_what_the_rules_refuse_is_told_and_kept_apart(

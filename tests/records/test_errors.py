@@ -57,6 +57,7 @@ def _wrapped(raw: Exception, kind: type[DBAPIError] = OperationalError) -> DBAPI
         ({"sqlstate": "53100"}, DiskFull, "is full"),
         ({"sqlstate": "25006"}, RecordsReadOnly, "write-protected"),
         ({"sqlstate": "42501"}, RecordsReadOnly, "write-protected"),
+        ({"sqlstate": "25P03"}, RecordsUnreachable, "cannot be reached"),
         ({"sqlstate": "55P03"}, RecordsLocked, "busy"),
         ({"sqlstate": "40P01"}, RecordsLocked, "busy"),
         ({"sqlstate": "57P01"}, RecordsUnreachable, "cannot be reached"),
