@@ -10,10 +10,11 @@ from calibrator.desk.counted import counted
 from calibrator.desk.scoop_lines import may_fill_to_line
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse
 from calibrator.desk.standing import Standing
-from calibrator.desk.table_words import Telling, number_text, powder_text, way_text
+from calibrator.desk.table_words import Telling, powder_text, way_text
 from calibrator.model import FillWay
 from calibrator.science.scoop import same_line
 from calibrator.science.scoops import ScoopCount, ScoopWay
+from calibrator.units import show_scoopfuls
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
@@ -171,7 +172,7 @@ def _scoops(count: ScoopCount | None, to: Telling, lot: str) -> str:
     if count is None:
         return translate("BothLots", "weigh it")
     words = translate("BothLots", "{count} of lot {lot}")
-    told = ((f"{number_text(number)} {way_text(way, to)}", way.way) for way, number in count.parts)
+    told = ((f"{show_scoopfuls(number)} {way_text(way, to)}", way.way) for way, number in count.parts)
     return " + ".join(
         words.format(count=text, lot=lot) if lot and way is FillWay.TO_MARK else text for text, way in told
     )

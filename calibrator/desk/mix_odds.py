@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings
-from calibrator.desk.mix_words import percent, stir_words, verdict_words, volume, way_name
+from calibrator.desk.mix_words import stir_words, verdict_words, volume, way_name
 from calibrator.model import UnitSystem
 from calibrator.science.check import Verdict
 from calibrator.science.other_batch import instruments
@@ -56,7 +57,7 @@ def doubted_words(found: MixFindings, batch: Batch, other: str, system: UnitSyst
 
 def look_words(found: MixFindings) -> str:
     """What to read again where volume and instrument cannot both be true."""
-    one, other = (f"{way_name(way.way)}: {percent(way.share)}" for way in found.at_odds_ways)
+    one, other = (f"{way_name(way.way)}: {shown.share(way.share)}" for way in found.at_odds_ways)
     text = translate(
         "MixOdds",
         "Two ways disagree too far for any slip ({one}; {other}): no amount is told to be added. Look at these first:",

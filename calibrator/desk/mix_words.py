@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.mix_checks import MixFindings, RightReading
 from calibrator.desk.needs import STRONG, THIN, leans
 from calibrator.desk.parts import Tone
 from calibrator.desk.speech import decimal_comma
-from calibrator.desk.table_words import fill_text, number_text
+from calibrator.desk.table_words import fill_text
 from calibrator.model import InstrumentKind, MixCheck, UnitSystem
 from calibrator.science.causes import Cause, Fits, Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell
@@ -17,18 +18,12 @@ from calibrator.science.mixing import Powder
 from calibrator.science.refractometer import Doubt
 from calibrator.science.scoops import ScoopCount
 from calibrator.science.solids import WHOLE_MILK_INTERCEPT_PCT, WHOLE_MILK_SLOPE, Solids, SolidsFrom, as_dry_matter
-from calibrator.units import HUNDREDTH_OZ_G, show_mass, show_number, show_percent, show_temperature, show_volume
+from calibrator.units import HUNDREDTH_OZ_G, show_mass, show_number, show_scoopfuls, show_temperature, show_volume
 
 translate = QCoreApplication.translate
 OF_RULES = (SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 FINE_STEP = {UnitSystem.FARM: 0.25, UnitSystem.METRIC: 0.1}
 FINE_G = {UnitSystem.FARM: HUNDREDTH_OZ_G, UnitSystem.METRIC: 1.0}  # 0.01 oz, 1 g
-
-
-def percent(share: float, digits: int = 1) -> str:
-    """A share as a percentage."""
-    # The sign must not be torn off at the end of a line.
-    return show_percent(100 * share, digits, decimal_comma=decimal_comma()).replace(" ", "\u00a0")
 
 
 def number(value: float, digits: int = 1) -> str:
@@ -143,7 +138,7 @@ def conflict_words(found: MixFindings) -> str:
 def odds_words(found: MixFindings) -> str:
     """Two ways that cannot both be right: each with its solids, and what to look at before anything is added."""
     by = translate("MixWords", "{solids} by {way}")
-    one, other = (by.format(solids=percent(way.share), way=way_name(way.way)) for way in found.at_odds_ways)
+    one, other = (by.format(solids=shown.share(way.share), way=way_name(way.way)) for way in found.at_odds_ways)
     if found.odds_of_volume:
         return _odds_of_volume(one, other, found)
     if found.at_odds_checked:
@@ -213,11 +208,11 @@ def solids_words(judged: Judged, solids: Solids) -> str:
         "{solids} solids as mixed (95 % interval {low} to {high}). Wanted: {target}, give or take {tolerance}.",
     )
     return text.format(
-        solids=percent(solids.share),
-        low=percent(judged.low),
-        high=percent(judged.high),
-        target=percent(judged.target),
-        tolerance=percent(judged.tolerance),
+        solids=shown.share(solids.share),
+        low=shown.share(judged.low),
+        high=shown.share(judged.high),
+        target=shown.share(judged.target),
+        tolerance=shown.share(judged.tolerance),
     )
 
 
@@ -273,7 +268,7 @@ def basis_words(solids: Solids, powder: Powder, *, assumed: bool = False) -> str
             "that is {dry}.",
         )
     )
-    told = text.format(water=percent(powder.water_share), dry=percent(as_dry_matter(solids.share, powder)))
+    told = text.format(water=shown.share(powder.water_share), dry=shown.share(as_dry_matter(solids.share, powder)))
     if solids.way is SolidsFrom.WHOLE_MILK:
         told += " " + translate(
             "MixWords",
@@ -287,7 +282,8 @@ def ways_words(found: MixFindings) -> str:
     """All ways beside each other, each with its spread: "Brix calibration 13.1 % ± 0.4"."""
     told = translate("MixWords", "{way}: {solids} ± {half}")
     pieces = [
-        told.format(way=way_name(s.way), solids=percent(s.share), half=number(100 * s.half_width)) for s in found.ways
+        told.format(way=way_name(s.way), solids=shown.share(s.share), half=number(100 * s.half_width))
+        for s in found.ways
     ]
     return "; ".join(pieces)
 
@@ -329,7 +325,7 @@ def would_tell_words(judged: Judged, way: SolidsFrom, kind: InstrumentKind) -> s
             "MixWords",
             "This reading tells no more than {low} to {high} solids. Weighed mixes tell more, once for this powder: "
             "two make a start, six a sure verdict; see the tab Brix calibration.",
-        ).format(low=percent(judged.low), high=percent(judged.high))
+        ).format(low=shown.share(judged.low), high=shown.share(judged.high))
     if way is SolidsFrom.FINISHED_VOLUME and judged.would_tell is not None:
         return volume_alone_words(kind)
     if judged.would_tell is WouldTell.MORE_READINGS:
@@ -413,7 +409,7 @@ def slip_words(cause: Cause, system: UnitSystem) -> str:
     if cause.rare:
         what = translate("MixWords", "{what}, more than people usually lose count of").format(what=what)
     return translate("MixWords", "{what}: that would give {solids}").format(
-        what=what, solids=percent(cause.solids_share)
+        what=what, solids=shown.share(cause.solids_share)
     )
 
 
@@ -551,4 +547,4 @@ def _powder_words(found: Correction, scoops: ScoopCount | None, system: UnitSyst
 
 def count_words(scoops: ScoopCount, system: UnitSystem) -> str:
     """Scoopfuls with how they are filled, to which line where the label has several: "2 × Red scoop to the line"."""
-    return " + ".join(f"{number_text(n)} × {way.name} {fill_text(way, system)}" for way, n in scoops.parts)
+    return " + ".join(f"{show_scoopfuls(n)} × {way.name} {fill_text(way, system)}" for way, n in scoops.parts)

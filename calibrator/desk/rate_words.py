@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
 from calibrator.science.feeding import fed_ml
 from calibrator.science.mixing import Mix, Powder, mix_on_water, mix_to_volume
-from calibrator.units import Kind, read, show_mass, show_percent, show_typed_volume
+from calibrator.units import Kind, read, show_mass, show_typed_volume
 
 translate = QCoreApplication.translate
 BY_SHARE = (RateBasis.SOLIDS, RateBasis.DRY_MATTER)
@@ -31,10 +32,10 @@ def rate_text(rate: MixingRate, system: UnitSystem) -> str:
     """A rate with its basis: "10.0 oz of powder on 2 qt of water"."""
     if rate.basis is RateBasis.SOLIDS:
         words = translate("RateWords", "{share} solids by weight of the mix, as mixed")
-        return words.format(share=_share(rate.solids_share))
+        return words.format(share=shown.share(rate.solids_share))
     if rate.basis is RateBasis.DRY_MATTER:
         words = translate("RateWords", "{share} dry matter by weight of the mix")
-        return words.format(share=_share(rate.solids_share))
+        return words.format(share=shown.share(rate.solids_share))
     words = {
         RateBasis.ON_WATER: translate("RateWords", "{powder} of powder on {volume} of water"),
         RateBasis.MADE_UP: translate("RateWords", "{powder} of powder made up with water to {volume} of mix"),
@@ -75,7 +76,7 @@ def _share_example(rate: MixingRate, mix: Mix, powder: Powder, system: UnitSyste
     words = translate(
         "RateWords", "{mix} of mix hold {dry} of dry matter: {powder} of powder, of which {share} is water."
     )
-    return words.format(share=_share(powder.water_share), **told)
+    return words.format(share=shown.share(powder.water_share), **told)
 
 
 def _of_hundred(share: float, system: UnitSystem) -> str:
@@ -105,14 +106,16 @@ def strength_text(mix: Mix, system: UnitSystem) -> str:
             "{solids} solids as mixed, {dry} dry matter (without the powder's own water), {grams} g in a liter of mix",
         )
     return words.format(
-        solids=_share(mix.solids_share), dry=_share(mix.dry_matter_share), grams=round(mix.powder_g_per_l)
+        solids=shown.share(mix.solids_share), dry=shown.share(mix.dry_matter_share), grams=round(mix.powder_g_per_l)
     )
 
 
 def osmolality_text(mix: Mix) -> str:
     """The osmolality, named as the estimate that it is."""
     words = translate("RateWords", "osmolality about {value} mOsm/kg (what is dissolved; an estimate: ± {spread})")
-    return words.format(value=_tens(mix.osmolality_mosm_per_kg), spread=_tens(2 * mix.osmolality_u))
+    return words.format(
+        value=shown.osmolality(mix.osmolality_mosm_per_kg), spread=shown.osmolality(2 * mix.osmolality_u)
+    )
 
 
 def mass_text(mass_g: float, system: UnitSystem) -> str:
@@ -121,11 +124,3 @@ def mass_text(mass_g: float, system: UnitSystem) -> str:
 
 def _volume(volume_ml: float, system: UnitSystem) -> str:
     return show_typed_volume(volume_ml, system, decimal_comma=decimal_comma())
-
-
-def _share(share: float) -> str:
-    return show_percent(100 * share, decimal_comma=decimal_comma())
-
-
-def _tens(value: float) -> int:
-    return round(value / 5) * 5

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from calibrator import units
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import UnitSystem
+from calibrator.science.steps import to_step
 
 
 def mass(mass_g: float, system: UnitSystem, *, resolution_g: float | None = None) -> str:
@@ -44,22 +45,30 @@ def length(length_mm: float, system: UnitSystem) -> str:
     return units.show_length(length_mm, system, decimal_comma=decimal_comma())
 
 
-def percent(value: float) -> str:
-    """See `units.show_percent`."""
-    return units.show_percent(value, decimal_comma=decimal_comma())
+def share(of: float, digits: int = 1) -> str:
+    """A share of 1 as percent: "13.0 %" for 0.13."""
+    return units.show_percent(100 * of, digits, decimal_comma=decimal_comma())
 
 
-def percents_beside(values: Sequence[float]) -> tuple[str, ...]:
-    """Percentages side by side: to one digit more where two that differ would else read alike, and it tells them."""
-    told, finer = (
-        tuple(units.show_percent(value, digits, decimal_comma=decimal_comma()) for value in values) for digits in (1, 2)
-    )
+def unsigned_share(of: float, digits: int = 1) -> str:
+    """The same without its sign, where the words beside it tell the side."""
+    return share(abs(of), digits)
+
+
+def osmolality(mosm_per_kg: float) -> int:
+    """To 5 mOsm/kg: an estimate is told no finer."""
+    return round(to_step(mosm_per_kg, 5.0))
+
+
+def shares_beside(shares: Sequence[float]) -> tuple[str, ...]:
+    """Shares side by side: to one digit more where two that differ would else read alike, and it tells them."""
+    told, finer = (tuple(share(of, digits) for of in shares) for digits in (1, 2))
     return finer if len(set(finer)) > len(set(told)) else told
 
 
-def signed_share(share: float, digits: int = 1) -> str:
+def signed_share(of: float, digits: int = 1) -> str:
     """A share with its sign, as percent: "+2.4 %"; see `units.with_sign`."""
-    return units.with_sign(units.show_percent(100 * abs(share), digits, decimal_comma=decimal_comma()), share)
+    return units.with_sign(unsigned_share(of, digits), of)
 
 
 def density(

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from calibrator.desk.speech import decimal_comma
+from calibrator.desk import shown
 from calibrator.science.bands import OSMOLALITY_MOSM_PER_KG, OTHER_OSMOLALITY_RISK, SOLIDS_SHARE, Band, band
 from calibrator.science.mixing import Mix
-from calibrator.units import show_percent
 
 translate = QCoreApplication.translate
 
@@ -49,7 +48,10 @@ def _solids(mix: Mix) -> str:
     low, high, risk = SOLIDS_SHARE.low, SOLIDS_SHARE.high, SOLIDS_SHARE.risk
     told = texts.get(band(round(mix.solids_share, 3), SOLIDS_SHARE), "")  # as told: 12.0 % is not below 12 %
     return told.format(
-        value=_percent(mix.solids_share, 1), low=_percent(low, 0), high=_percent(high, 0), risk=_percent(risk, 0)
+        value=shown.share(mix.solids_share),
+        low=shown.share(low, 0),
+        high=shown.share(high, 0),
+        risk=shown.share(risk, 0),
     )
 
 
@@ -91,16 +93,10 @@ def osmolality_caution(mix: Mix) -> str:
         other = translate("StrengthWords", "Other advice sees it only above {other} mOsm/kg.")
         told = f"{told} {other}"
     return told.format(
-        value=round(mix.osmolality_mosm_per_kg / 5) * 5,
-        spread=round(2 * mix.osmolality_u / 5) * 5,
+        value=shown.osmolality(mix.osmolality_mosm_per_kg),
+        spread=shown.osmolality(2 * mix.osmolality_u),
         low=round(limits.low),
         high=round(limits.high),
         risk=round(limits.risk),
         other=round(OTHER_OSMOLALITY_RISK),
     )
-
-
-def _percent(share: float, places: int) -> str:
-    if places == 0:
-        return f"{100 * share:.0f} %"
-    return show_percent(100 * share, decimal_comma=decimal_comma())

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from fractions import Fraction
 from math import inf
 
 from PySide6.QtCore import QCoreApplication
@@ -17,7 +16,7 @@ from calibrator.science.heat import scalds_in_seconds
 from calibrator.science.portions import most_at_once_g
 from calibrator.science.scoopfuls import ScoopWay, filled_otherwise
 from calibrator.science.scoops import HALF
-from calibrator.units import Kind, show_both, show_length, show_mass, show_percent, show_volume
+from calibrator.units import Kind, show_both, show_length, show_mass, show_percent, show_scoopfuls, show_volume
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
@@ -127,7 +126,7 @@ def _scoops_told(line: SheetLine, to: Telling, each: Callable[[SheetLine, str], 
     count = line.scoops
     if count is None or not count.told:
         return translate("TableWords", "weigh it")
-    told = " + ".join(f"{number_text(number)} {way_text(way, to)}" for way, number in count.parts)
+    told = " + ".join(f"{show_scoopfuls(number)} {way_text(way, to)}" for way, number in count.parts)
     if line.batches > 1 and len(count.parts) > 1:
         told = f"({told})"
     told = each(line, told)
@@ -164,13 +163,7 @@ def scale_off_text(off_share: float) -> str:
             "scoopfuls are corrected for it.",
         )
     )
-    return text.format(share=show_percent(100 * abs(off_share), decimal_comma=decimal_comma()))
-
-
-def number_text(number: float) -> str:
-    """Scoopfuls as they are counted: "3", "3 1/2", "1/4"."""
-    whole, rest = divmod(Fraction(number).limit_denominator(100), 1)
-    return " ".join(str(part) for part in (whole, rest) if part) or "0"
+    return text.format(share=shown.unsigned_share(off_share))
 
 
 def off_heading(sheet: GroupSheet | None) -> str:
@@ -190,12 +183,12 @@ def error_words(line: SheetLine, to: Telling) -> str:
     count = line.scoops
     if count is None or not count.told:
         return ""
-    spread = _percent(count.spread_95_share)
+    spread = shown.share(count.spread_95_share)
     if line.trimmed_share is not None:
         told = translate("TableWords", "water trimmed, {share} of everything; ± {spread}")
         return told.format(share=shown.signed_share(line.trimmed_share), spread=spread)
-    off = _percent(abs(count.error_share))
-    if off == _percent(0.0):  # told as a bound: the weight beside it may itself be rounded
+    off = shown.unsigned_share(count.error_share)
+    if off == shown.share(0.0):  # told as a bound: the weight beside it may itself be rounded
         told = translate("TableWords", "within {bound} of the weight (± {spread})")
         return told.format(bound=show_percent(_TOLD_AS_NONE_PCT, 2, decimal_comma=decimal_comma()), spread=spread)
     return _off_words(off, spread, short=count.error_g < 0)
@@ -218,7 +211,9 @@ def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
         return ""
     water_ml, others_g = line.batch.mix.water_ml, sum(line.additives_g)
     made = delivered(line.scoops, water_ml, sheet.powder, sheet.water_temperature_c, others_g)
-    wanted, solids, low, high = (_percent(mix.solids_share) for mix in (sheet.per_calf, made.mix, made.low, made.high))
+    wanted, solids, low, high = (
+        shown.share(mix.solids_share) for mix in (sheet.per_calf, made.mix, made.low, made.high)
+    )
     return _solids_words(solids, low, high, wanted)
 
 
@@ -264,10 +259,6 @@ def parts_words(sheet: GroupSheet) -> str:
     return " ".join(told)
 
 
-def _percent(share: float) -> str:
-    return show_percent(100 * share, decimal_comma=decimal_comma())
-
-
 def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:
     """Why a mix that does not fit the vessel is made in several batches."""
     return translate("TableWords", "{vessel}: {why}").format(vessel=vessel, why=split_text(line, to))
@@ -289,7 +280,7 @@ def _split_words(batches: int, over: str) -> str:
 def longest_notes(to: Telling) -> tuple[str, str]:
     """As much as is told beneath today's water and scoopfuls, so that room is kept for it while a count is typed."""
     over = show_volume(_MUCH_ML, to.system, decimal_comma=decimal_comma())
-    share, wanted = _percent(_MUCH), _percent(2 * _MUCH)
+    share, wanted = shown.share(_MUCH), shown.share(2 * _MUCH)
     off, solids = _off_words(share, share, short=True), _solids_words(share, share, share, wanted)
     return _split_words(_MANY, over), f"{off}. {solids}"
 

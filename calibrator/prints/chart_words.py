@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 from math import isclose
 
 from calibrator.model import FillWay, RateBasis, VolumeMeans
@@ -13,7 +12,7 @@ from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallC
 from calibrator.prints.fit import plain
 from calibrator.prints.label_facts import LineCount
 from calibrator.prints.languages import Tongue, Words
-from calibrator.units import show_mass, show_percent, show_temperature, show_typed_volume, show_volume
+from calibrator.units import show_mass, show_percent, show_scoopfuls, show_temperature, show_typed_volume, show_volume
 from calibrator.values import dataclass
 
 _WAYS = {FillWay.LEVEL: words.LEVEL, FillWay.TO_MARK: words.TO_THE_LINE, FillWay.TAPPED: words.TAPPED}
@@ -70,13 +69,6 @@ class RowCells:
         return (*self.notes, *self.extra) if extra else self.notes
 
 
-def count_text(count: float) -> str:
-    """ "3", "2 1/2", "1/4": to the nearest quarter."""
-    quarters = Fraction(round(count * 4), 4)
-    whole, rest = divmod(quarters, 1)
-    return " ".join(str(part) for part in (whole, rest) if part) or "0"
-
-
 def scoop_names(facts: WallChart) -> tuple[str, ...]:
     """Every scoop of the chart, each once."""
     rows = (row for group in facts.groups for row in group.rows)
@@ -99,7 +91,10 @@ def _line(part: ScoopPart, facts: WallChart) -> str:
 def scoops_told(parts: Sequence[ScoopPart], facts: WallChart, tongue: Tongue, *, named: bool) -> str:
     """Scoopfuls in words: "1 1/2 to the line (Red scoop)"."""
     told = (
-        (f"{count_text(part.count)} {way_told(part, facts, tongue)}", f" ({plain(part.scoop_name)})" if named else "")
+        (
+            f"{show_scoopfuls(part.count)} {way_told(part, facts, tongue)}",
+            f" ({plain(part.scoop_name)})" if named else "",
+        )
         for part in parts
     )
     return " + ".join(map("".join, told))
@@ -111,7 +106,7 @@ def _part(part: ScoopPart, facts: WallChart, said: Words, alone: bool, several: 
     apart = part.line_g > 0 and len(said.tongues) > 1
     told = replace(part, line_g=0.0) if apart else part
     return PartCell(
-        count=count_text(part.count),
+        count=show_scoopfuls(part.count),
         pictures=round(part.count) if few else 1,
         way=part.way,
         filled=part.count if part.count < 1 else 1.0,

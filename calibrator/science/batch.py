@@ -19,6 +19,7 @@ from calibrator.science.feeding import MOST_ROWS, counts_of, daily_powder_g, gro
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.rows import Rows
+from calibrator.science.steps import to_step
 from calibrator.science.vessels import Fit, fit, usable_ml
 from calibrator.values import dataclass
 
@@ -231,22 +232,18 @@ def rounded(
     the water by more than `WATER_CLOSE` is it weighed for the rounded water instead, which keeps the ratio. A step
     of 0 leaves a figure as it is. Raises CannotCompute for negative steps or no water left.
     """
-    water = _to_step(mix.water_ml, not_negative(water_step_ml, "The step of the water"))
+    water = to_step(mix.water_ml, not_negative(water_step_ml, "The step of the water"))
     far = _is_far(water, mix.water_ml)
     powder_g = mix.powder_g * water / mix.water_ml if far else mix.powder_g
-    powder_g = _to_step(powder_g, not_negative(powder_step_g, "The step of the scale"))
+    powder_g = to_step(powder_g, not_negative(powder_step_g, "The step of the scale"))
     made = mix_of(water, powder_g, powder, water_temperature_c)
     return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0, far)
 
 
 def moves_powder(water_ml: NDArray[np.float64], step_ml: float) -> bool:
     """Whether rounding any of these to the step moves it so far that its powder goes by it; a step of 0 rounds none."""
-    return any(_is_far(_to_step(each, step_ml), each) for each in water_ml.tolist())
+    return any(_is_far(to_step(each, step_ml), each) for each in water_ml.tolist())
 
 
 def _is_far(rounded_ml: float, water_ml: float) -> bool:
     return abs(rounded_ml / water_ml - 1) > WATER_CLOSE
-
-
-def _to_step(value: float, step: float) -> float:
-    return round(value / step) * step if step else value

@@ -21,6 +21,7 @@ from calibrator.science.mixing import (
     powder_per_water,
 )
 from calibrator.science.recipe import Additive, Recipe, recipe
+from calibrator.science.steps import to_step
 
 MOST_ROWS = 20_000  # of a table
 ROWS_ABOUT = 4  # steps to either side of today's count, where no range was told: they hang on one sheet
@@ -90,7 +91,7 @@ def usual_volume_ml(powder_g: float, powder: Powder, water_temperature_c: float,
     one = mix_on_water(1000.0, powder_per_water(aim, powder, water_temperature_c), powder, water_temperature_c)
     exact = one.volume_ml * positive(powder_g, "The weight of powder") / one.powder_g
     for step in (positive(step_ml, "The step of the volume") / parts for parts in (1, 2, 4)):
-        volume = max(1, round(exact / step)) * step
+        volume = max(step, to_step(exact, step))
         rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=powder_g, volume_ml=volume)
         ratio = powder_per_water(rate, powder, water_temperature_c)
         if low <= ratio / (1 + ratio) <= high:

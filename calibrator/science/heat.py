@@ -11,6 +11,7 @@ from calibrator.model import Composition
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, finite, not_negative, positive
 from calibrator.science.powder import specific_heat
+from calibrator.science.steps import to_step
 from calibrator.science.water import density_g_per_ml
 from calibrator.values import dataclass
 
@@ -147,8 +148,7 @@ def as_drawn(found: Blend, water_ml: float, step_ml: float) -> tuple[float, floa
     Hot water takes a little more room than it does once it is mixed, so that its own volumes would not.
     """
     step = not_negative(step_ml, "The step of the water")
-    hot = round(found.hot_ml / step) * step if step else found.hot_ml
-    hot = min(hot, water_ml)
+    hot = min(to_step(found.hot_ml, step), water_ml)
     return hot, water_ml - hot
 
 

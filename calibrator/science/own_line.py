@@ -13,6 +13,7 @@ from dataclasses import replace
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, finite, not_negative, positive
 from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t, welch_satterthwaite
+from calibrator.science.steps import to_step
 from calibrator.values import dataclass
 
 ASSUMED_SD_BRIX = 0.15
@@ -170,8 +171,8 @@ def reference_recipes(target_share: float, total_g: float, scale_step_g: float) 
     step = positive(scale_step_g, "The step of the scale's display")
     found = []
     for share in (0.8 * target, target, 1.2 * target):
-        powder = round(positive(total_g, "The weight of the mix") * share / step) * step
-        water = round((total_g - powder) / step) * step
+        powder = to_step(positive(total_g, "The weight of the mix") * share, step)
+        water = to_step(total_g - powder, step)
         if powder < 50 * step:
             raise CannotCompute("This scale is too coarse for so small a mix: make more of it.")
         found.append(ReferenceRecipe(powder, water, powder / (powder + water)))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from calibrator.science.guard import not_negative, positive
+from calibrator.science.steps import to_step
 from calibrator.values import dataclass
 
 FOR_CONTAINER = 0.2
@@ -42,4 +43,4 @@ def portions(mass_g: float, capacity_g: float, step_g: float) -> Portions | None
         return None
     step = not_negative(step_g, "The step of the scale")
     each = mass / count
-    return Portions(count, round(each / step) * step if step else each)
+    return Portions(count, to_step(each, step))

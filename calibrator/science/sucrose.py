@@ -10,6 +10,7 @@ from __future__ import annotations
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, positive
 from calibrator.science.stats import two_roundings_u
+from calibrator.science.steps import to_step
 from calibrator.values import dataclass
 
 HIGHEST_BRIX = 32.0
@@ -66,8 +67,8 @@ def known_solution(total_g: float, scale_step_g: float, brix: float = KNOWN_BRIX
     """
     between(brix, 1.0, 30.0, "The Brix of the solution", "1 and 30")
     step = positive(scale_step_g, "The step of the scale's display")
-    sugar = round(positive(total_g, "The weight of the solution") * brix / 100 / step) * step
-    water = round((total_g - sugar) / step) * step
+    sugar = to_step(positive(total_g, "The weight of the solution") * brix / 100, step)
+    water = to_step(total_g - sugar, step)
     if sugar < 5 * step or water <= 0:
         raise CannotCompute("This scale is too coarse for so little sugar: make more of the solution.")
     made = 100 * sugar / (sugar + water)

@@ -15,6 +15,7 @@ from calibrator.science.scale import ScaleFacts
 from calibrator.science.scoop import wall_length_mm
 from calibrator.science.spread import BagHistory
 from calibrator.science.stats import expanded, two_sided_t
+from calibrator.science.steps import to_step
 from calibrator.science.weighing import LevelResult, level_result
 from calibrator.values import dataclass
 
@@ -225,7 +226,7 @@ def check_line(
 def on_ruler(shape: Shape, down_wall_mm: float, step_mm: float) -> float:
     """The ruler's division nearest to a line, mm down the wall; the line itself where the scoop does not reach so
     far, or for a step of 0."""
-    there = round(down_wall_mm / step_mm) * step_mm if step_mm > 0 else down_wall_mm
+    there = to_step(down_wall_mm, max(0.0, step_mm))
     return there if there < wall_length_mm(shape) else down_wall_mm
 
 

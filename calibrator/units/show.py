@@ -216,8 +216,8 @@ def span_from_default_unit(span: float, kind: Kind, system: UnitSystem) -> float
 
 def on_line_step(length_mm: float, system: UnitSystem) -> float:
     """A line's place as it is told and drawn: the nearest 1/16 in or 1 mm, in mm."""
-    step = line_step_mm(system)
-    return round(length_mm / step) * step if tellable(length_mm) else length_mm
+    step = Fraction(line_step_mm(system))
+    return float(round_to(Fraction(length_mm), step)) if tellable(length_mm) else length_mm
 
 
 def line_in_both(length_mm: float, system: UnitSystem) -> tuple[str, str]:
@@ -313,6 +313,12 @@ def show_percent(percent: float, digits: int = 1, *, decimal_comma: bool = False
 def show_typed_percent(percent: float, *, decimal_comma: bool = False) -> str:
     """A percentage as it was typed, to a hundredth and without noughts at its end: "20 %", "0.15 %"."""
     return with_comma(f"{trimmed(Fraction(percent), 2)} %", decimal_comma) if tellable(percent) else _NOTHING
+
+
+def show_scoopfuls(count: float) -> str:
+    """Scoopfuls as they are counted, parts as fractions: "3", "2 1/2", "1/4"."""
+    whole, rest = divmod(Fraction(count).limit_denominator(100), 1)
+    return " ".join(str(part) for part in (whole, rest) if part) or "0"
 
 
 def with_sign(told: str, value: float) -> str:

@@ -94,7 +94,7 @@ def test_each_entry_says_what_was_kept_and_what_it_replaces(dialog: LotHistoryDi
         "label for red, print no. 2: taken down",
         "288 g, struck level",
         "struck out: 288 g, struck level, because: wrong bag",
-        "mix read: 11.2; solids 13.1\u00a0%, wanted 13.0\u00a0%: As it should be",
+        "mix read: 11.2; solids 13.1 %, wanted 13.0 %: As it should be",
         "counts no more, because: misread",
         "bags: 4 of 50 lb emptied over 320 feedings",
         "trial of feeders begun: red, to the line",

@@ -17,7 +17,6 @@ from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.paper_facts import Options, wall_chart_facts
 from calibrator.desk.sheets import GroupSheet, plan_sheet, powder_in_use
 from calibrator.desk.standing import standing
-from calibrator.desk.table_words import number_text
 from calibrator.desk.theme import Theme
 from calibrator.model import FillWay, Paper, Plan, PrintKind, Scoopfuls, ScoopRule, Vessel
 from calibrator.records import Records
@@ -36,11 +35,6 @@ def herd(qapp: QApplication, records: Records) -> Herd:
 def sheet_of(herd: Herd, plan: Plan, vessel: Vessel | None = None) -> GroupSheet:
     here = powder_in_use(herd.records, standing(herd.records, herd.farm))
     return plan_sheet(herd.farm, plan, vessel, here).groups[0]
-
-
-@pytest.mark.parametrize(("number", "told"), [(3.0, "3"), (3.5, "3 1/2"), (0.25, "1/4"), (1.75, "1 3/4")])
-def test_part_fills_are_told_as_people_say_them(number: float, told: str) -> None:
-    assert number_text(number) == told
 
 
 def test_part_fills_count_only_where_they_are_allowed(herd: Herd) -> None:

@@ -616,12 +616,12 @@ def test_a_vessel_that_makes_several_batches_tells_the_portions_of_each(
     shown: Callable[[], TablesPage], herd: Herd
 ) -> None:
     """66 gal filled to nine tenths, 59.4 gal, hold 107 calves of 0.553 gal: 109 calves are two batches of 34 lb 1 oz,
-    15.45 kg each, and each four portions of 8 lb 8.2 oz.
+    15.45 kg each, and each four portions of 8 lb 8.3 oz, 3862.5 g to the gram above.
     """
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan(vessel_id=herd.vessel().id)
     told = shown().view.today.rows[0].powder.note.text().replace("\u00a0", " ")
-    assert told == "weigh each batch as 4 × 8 lb 8.2 oz"
+    assert told == "weigh each batch as 4 × 8 lb 8.3 oz"
 
 
 def test_a_table_of_few_scoopfuls_gives_no_reason_to_weigh(shown: Callable[[], TablesPage], herd: Herd) -> None:

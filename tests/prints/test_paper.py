@@ -34,7 +34,7 @@ from calibrator.prints.chart_columns import LEAST_TYPE_MM, row_shapes
 from calibrator.prints.chart_facts import ScoopPart, WallChart
 from calibrator.prints.chart_layout import Band, split, styles
 from calibrator.prints.chart_scoopfuls import TIGHT_SUBS_MM, Style, words_below
-from calibrator.prints.chart_words import count_text, fed_told, row_cells
+from calibrator.prints.chart_words import fed_told, row_cells
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import cut_end, cut_start, fit_block, plain, wrap
 from calibrator.prints.fonts import CAP_HEIGHT, width_mm
@@ -545,11 +545,6 @@ def test_a_vessel_that_runs_over_is_said_in_words() -> None:
     shown = told(wall_chart(replace(one, groups=(group,))))
     assert "too much for 5 gal pail" in shown
     assert "water 1 in deep" in shown
-
-
-@pytest.mark.parametrize(("count", "shown"), [(3, "3"), (2.5, "2 1/2"), (0.25, "1/4"), (0, "0"), (1.75, "1 3/4")])
-def test_counts_of_scoopfuls(count: float, shown: str) -> None:
-    assert count_text(count) == shown
 
 
 def test_few_scoopfuls_are_drawn_one_by_one() -> None:

@@ -23,7 +23,7 @@ def test_fifteen_pounds_on_a_scale_of_eleven_are_two_portions_of_seven_and_a_hal
 
 def test_what_the_scale_weighs_with_its_container_is_one_portion() -> None:
     assert portions(4000.0, 5000.0, 1.0) is None
-    assert portions(4001.0, 5000.0, 1.0) == Portions(2, 2000.0)
+    assert portions(4001.0, 5000.0, 1.0) == Portions(2, 2001.0)  # halves go up, as figures are shown
     assert portions(10.0, 0.0, 1.0) is None  # no scale is known
 
 

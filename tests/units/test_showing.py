@@ -24,6 +24,7 @@ from calibrator.units import (
     show_percent,
     show_scoop_estimate,
     show_scoop_volume,
+    show_scoopfuls,
     show_temperature,
     show_temperature_span,
     show_temperature_within,
@@ -404,3 +405,10 @@ def test_a_volume_as_one_number_of_one_unit() -> None:
     assert show_in_one_unit(2.3 * 946.352946, FARM) == "2.3 qt"
     assert show_in_one_unit(77_200, METRIC) == "77 L"
     assert show_in_one_unit(2_150, METRIC, decimal_comma=True) == "2,2 L"
+
+
+@pytest.mark.parametrize(
+    ("count", "told"), [(0, "0"), (3, "3"), (2.5, "2 1/2"), (0.25, "1/4"), (1.75, "1 3/4"), (1 / 3, "1/3")]
+)
+def test_scoopfuls_are_told_as_people_count_them(count: float, told: str) -> None:
+    assert show_scoopfuls(count) == told

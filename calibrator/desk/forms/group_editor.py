@@ -349,7 +349,7 @@ class GroupEditor(QFrame):
 
     def _outcome(self, mix: Mix, powder_g: float) -> str:
         told = self.tr("= {powder} of powder per calf and feeding, {solids} solids")
-        outcome = told.format(powder=self._mass(powder_g), solids=figures.percent(100 * mix.solids_share))
+        outcome = told.format(powder=self._mass(powder_g), solids=figures.share(mix.solids_share))
         missed = self._missed(powder_g) if self._beside_signed else None
         if missed is None:
             return outcome

@@ -11,6 +11,7 @@ from typing import Any
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.parts import button, clear, label
 from calibrator.desk.speech import day_text, decimal_comma, figure_text
@@ -33,7 +34,7 @@ from calibrator.model import (
 from calibrator.records import Records
 from calibrator.records.bringing import BROUGHT_IN
 from calibrator.records.importing import IMPORTED
-from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_typed_percent, show_volume
+from calibrator.units import show_length, show_mass, show_scoop_volume, show_typed_percent, show_volume
 
 SHOWN = 6
 ENDINGS = ("withdrawn_reason", "abandoned", "closed")
@@ -233,7 +234,7 @@ def _figure(name: str, value: float, system: UnitSystem) -> str:
         "ml": lambda: show_volume(value, system, decimal_comma=comma),
         "mm": lambda: show_length(value, system, decimal_comma=comma),
         "pct": lambda: show_typed_percent(value, decimal_comma=comma),
-        "share": lambda: show_percent(100 * value, decimal_comma=comma),
+        "share": lambda: shown.share(value),
     }
     if name == "volume_ml":
         return show_scoop_volume(value, system, decimal_comma=comma)

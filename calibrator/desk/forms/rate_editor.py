@@ -167,7 +167,7 @@ class RateEditor(QWidget):
         percent = PERCENT * ratio / (1.0 + ratio)
         if loud and not SOLIDS_PCT[0] <= percent <= SOLIDS_PCT[1]:
             text = self.tr("That would be a mix of {percent} powder. Look at both figures and their units.")
-            self._refuse(rate, text.format(percent=shown.percent(percent)))
+            self._refuse(rate, text.format(percent=shown.share(percent / PERCENT)))
             return None
         return ratio
 

@@ -71,7 +71,7 @@ def unlikely(
         return text.format(warmth=warmth, low=low, high=high)
     if found.difference_pct is not None and abs(found.difference_pct) > MUCH_APART_PCT:
         text = translate("ScoopDoubts", "Dimensions and water differ by {percent}. Does {volume} by water count?")
-        percent = shown.percent(abs(found.difference_pct))
+        percent = shown.unsigned_share(found.difference_pct / 100)
         return text.format(percent=percent, volume=_volume(found.counts.volume_ml, system))
     return ""
 

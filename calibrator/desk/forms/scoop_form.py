@@ -7,6 +7,7 @@ from math import isclose
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import SCOOP_SIZES, WATER_IN_SCOOP
@@ -30,7 +31,7 @@ from calibrator.model import Scale, Scoop, Shape, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import VolumeEstimate
 from calibrator.science.scoop_likeness import told_apart
-from calibrator.units import Kind, show_percent, show_scoop_estimate
+from calibrator.units import Kind, show_scoop_estimate
 
 ROOM_C = 20.0
 COARSE_G = 2.8349523125  # 0.1 oz, where no scale is entered yet
@@ -348,7 +349,7 @@ class ScoopForm(Form[Scoop]):
             "Dimensions and water differ by {percent}. Measure the inside once more, and see that the "
             "scale was zeroed with the empty scoop on it."
         )
-        return text.format(percent=show_percent(abs(found.difference_pct), decimal_comma=decimal_comma()))
+        return text.format(percent=shown.unsigned_share(found.difference_pct / 100))
 
     def _in_words(self, volume: VolumeEstimate) -> str:
         comma = decimal_comma()

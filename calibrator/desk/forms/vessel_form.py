@@ -7,6 +7,7 @@ from math import inf
 
 from PySide6.QtWidgets import QCheckBox, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
@@ -24,7 +25,7 @@ from calibrator.model import CoolingReadings, Shape, UnitSystem, Vessel, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.heat import FEEDING_RANGE_C, TOO_COOL_C
 from calibrator.science.scoop import compare_with_water, rim_volume_ml
-from calibrator.units import Kind, edit_text, show_both, show_percent, show_volume
+from calibrator.units import Kind, edit_text, show_both, show_volume
 
 VOLUMES = {UnitSystem.FARM: ("5 gal", "30 gal", "125 gal"), UnitSystem.METRIC: ("20 L", "100 L", "500 L")}
 WIDEST_MM = 5000.0
@@ -210,7 +211,7 @@ class VesselForm(Form[Vessel]):
                 "The volume to the rim and this shape differ by {percent}. Measure once more, or take the "
                 "volume that the shape gives."
             )
-            percent = show_percent(100 * abs(check.difference_share), decimal_comma=decimal_comma())
+            percent = shown.unsigned_share(check.difference_share)
             self._trouble.setText(text.format(percent=percent))
 
     def _take_volume(self) -> None:

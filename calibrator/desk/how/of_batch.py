@@ -12,12 +12,11 @@ from calibrator.desk.how.working import (
     Working,
     figure,
     interval,
-    percent,
     translate,
 )
 from calibrator.desk.rate_words import group_text, rate_text
 from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
-from calibrator.desk.table_words import Telling, number_text, powder_text, telling, water_text, way_text
+from calibrator.desk.table_words import Telling, powder_text, telling, water_text, way_text
 from calibrator.desk.warmth import Warm
 from calibrator.model import ScoopRule, UnitSystem
 from calibrator.science.batch import BatchRow
@@ -25,6 +24,7 @@ from calibrator.science.delivered import delivered
 from calibrator.science.mixing import Mix
 from calibrator.science.scoops import MOST_COUNTABLE, ScoopCount
 from calibrator.science.vessels import usable_ml
+from calibrator.units import show_scoopfuls
 
 WATER = "Tanaka et al. 2001, Metrologia 38:301; Kell 1975, J. Chem. Eng. Data 20:97"
 
@@ -85,7 +85,7 @@ def _one_calf(sheet: PlanSheet, group: GroupSheet) -> Part:
     )
     if sheet.plan.allowance_share:
         extra = translate("How", "{share} for hoses and pails is in it")
-        told.append(extra.format(share=percent(sheet.plan.allowance_share)))
+        told.append(extra.format(share=shown.share(sheet.plan.allowance_share)))
     return Part(translate("How", "One calf"), "; ".join(told), _both(group.per_calf, group.farm.units))
 
 
@@ -140,14 +140,14 @@ def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | Non
         working = text.format(water=amounts.mass(mix.water_g, to.system), ratio=figure(group.per_calf.ratio, 4))
     if len(line.shares) > 1:
         share = translate("How", "powder's share of all that is weighed in: {share}").format(
-            share=percent(line.shares[0])
+            share=shown.share(line.shares[0])
         )
         working = f"{working}; {share}"
     powder = Part(translate("How", "Powder in a batch"), working, powder_text(line.powder_g, to))
     others = (
         Part(
             name,
-            translate("How", "its share of all that is weighed in: {share}").format(share=percent(share)),
+            translate("How", "its share of all that is weighed in: {share}").format(share=shown.share(share)),
             powder_text(mass_g, to),
         )
         for name, share, mass_g in zip(group.additives, line.shares[1:], line.additives_g, strict=False)
@@ -158,7 +158,7 @@ def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | Non
 def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working:
     to = telling(group)
     counts = " + ".join(
-        f"{number_text(number)} × {amounts.mass(way.mass_g, to.system)} ({way_text(way, to)})"
+        f"{show_scoopfuls(number)} × {amounts.mass(way.mass_g, to.system)} ({way_text(way, to)})"
         for way, number in count.parts
     )
     together = Part(
@@ -185,7 +185,7 @@ def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working
             "scoopfuls; else to the line of one scoop, else the fewest. More than {most} are better weighed.",
         ).format(most=MOST_COUNTABLE)
     )
-    told = words.format(tolerance=percent(group.farm.tolerance_share), rule=rule)
+    told = words.format(tolerance=shown.share(group.farm.tolerance_share), rule=rule)
     return Working(
         translate("How", "Scoopfuls"), (together, *_off(line, count, to.system), spread), (f"{GUM}, 5.1.2, 5.2",), told
     )
@@ -221,12 +221,12 @@ def _strength(group: GroupSheet, line: SheetLine, *, assumed: bool) -> Working:
         Part(
             translate("How", "Solids, as mixed"),
             f"{amounts.mass(mix.powder_g, system)} ÷ {amounts.mass(mix.mass_g, system)}",
-            percent(mix.solids_share, 2),
+            shown.share(mix.solids_share, 2),
         ),
         Part(
             translate("How", "Dry matter"),
-            moisture.format(share=percent(powder.water_share)),
-            percent(mix.dry_matter_share, 2),
+            moisture.format(share=shown.share(powder.water_share)),
+            shown.share(mix.dry_matter_share, 2),
         ),
         Part(
             translate("How", "Osmolality, an estimate"),
@@ -257,6 +257,6 @@ def _as_counted(group: GroupSheet, line: SheetLine) -> tuple[Part, ...]:
         Part(
             translate("How", "Solids by scoopfuls"),
             translate("How", "the same with what the scoopfuls weigh, and with both ends of their spread"),
-            f"{percent(made.mix.solids_share)} ({ends})",
+            f"{shown.share(made.mix.solids_share)} ({ends})",
         ),
     )

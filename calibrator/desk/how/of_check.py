@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from calibrator.desk.how.working import GUM, Part, Working, degrees, figure, percent, translate
+from calibrator.desk import shown
+from calibrator.desk.how.working import GUM, Part, Working, degrees, figure, translate
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.mix_words import leaning_words, way_name
 from calibrator.science.check import Judged
@@ -37,7 +38,7 @@ def _reading(found: MixFindings) -> tuple[Part, ...]:
 
 
 def _way(found: MixFindings, best: Solids) -> Part:
-    return Part(translate("How", "Solids"), _way_words(found, best), percent(best.share, 2))
+    return Part(translate("How", "Solids"), _way_words(found, best), shown.share(best.share, 2))
 
 
 def _way_words(found: MixFindings, best: Solids) -> str:
@@ -69,23 +70,23 @@ def _doubts(best: Solids) -> tuple[Part, ...]:
     return (
         Part(
             translate("How", "Doubt: how the readings differ"),
-            readings.format(count=best.readings, spread=percent(best.one_reading_sd, 2)),
-            f"± {percent(best.readings_u, 2)}",
+            readings.format(count=best.readings, spread=shown.share(best.one_reading_sd, 2)),
+            f"± {shown.share(best.readings_u, 2)}",
         ),
         Part(
             translate("How", "Doubt: instrument and way"),
             translate("How", "what more readings would not lessen: zero, scale, temperature, the way itself"),
-            f"± {percent(best.rest_u, 2)}",
+            f"± {shown.share(best.rest_u, 2)}",
         ),
         Part(
             translate("How", "All doubts together"),
             together.format(degrees=degrees(best.degrees_of_freedom)),
-            f"± {percent(best.u, 2)}",
+            f"± {shown.share(best.u, 2)}",
         ),
         Part(
             translate("How", "95 % interval"),
             translate("How", "times Student's t for so many degrees of freedom"),
-            f"± {percent(best.half_width, 2)}",
+            f"± {shown.share(best.half_width, 2)}",
         ),
     )
 
@@ -95,9 +96,9 @@ def _verdict(judged: Judged | None) -> tuple[Part, ...]:
         return ()
     text = translate("How", "{low} to {high} against {target} ± {tolerance}")
     told = text.format(
-        low=percent(judged.low, 2),
-        high=percent(judged.high, 2),
-        target=percent(judged.target, 2),
-        tolerance=percent(judged.tolerance, 2),
+        low=shown.share(judged.low, 2),
+        high=shown.share(judged.high, 2),
+        target=shown.share(judged.target, 2),
+        tolerance=shown.share(judged.tolerance, 2),
     )
     return (Part(translate("How", "Verdict"), told, leaning_words(judged)),)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.how import amounts
 from calibrator.desk.how.working import (
@@ -10,7 +11,6 @@ from calibrator.desk.how.working import (
     Working,
     degrees,
     factor,
-    percent,
     translate,
 )
 from calibrator.model import UnitSystem
@@ -44,7 +44,7 @@ def _dipped(level: LevelResult) -> tuple[Part, ...]:
         Part(
             translate("How", "Bags of the lot dipped into"),
             translate("How", "they leave no doubt about themselves: how bags differ counts for the others alone"),
-            f"{level.bags} ÷ {level.outlook.bags_there} = {percent(level.dipped_share)}",
+            f"{level.bags} ÷ {level.outlook.bags_there} = {shown.share(level.dipped_share)}",
         ),
     )
 
@@ -140,7 +140,7 @@ def _doubt(row: BudgetRow, unit: str, system: UnitSystem) -> Part:
     if row.assumed:
         spread = translate("How", "{spread}, assumed until fills show it").format(spread=spread)
     told = amounts.mass(row.contribution, system, 2) if unit == "g" else amounts.density(row.contribution, system)
-    return Part(what, spread, f"± {told}; {percent(row.share, 0)}")
+    return Part(what, spread, f"± {told}; {shown.share(row.share, 0)}")
 
 
 def source_words() -> dict[Source, str]:

@@ -10,7 +10,6 @@ from calibrator.desk.how.working import (
     Part,
     Working,
     figure,
-    percent,
     translate,
 )
 from calibrator.desk.speech import decimal_comma
@@ -146,7 +145,7 @@ def of_old_line(old: OldLine, target_g: float, tolerance_share: float, system: U
                 "How",
                 "judged anew after each fill, therefore by the wider interval of {level}. Inside the tolerance with "
                 "all of it: keep. Outside with all of it: move. Else weigh more.",
-            ).format(level=percent(VERDICT_LEVEL))
+            ).format(level=shown.share(VERDICT_LEVEL))
         ),
     )
     words = translate("How", "What a feeding to the old line weighs from this lot, beside what is wanted.")
@@ -190,11 +189,9 @@ def _times(count: int, working: str) -> str:
 
 
 def _wanted(target_g: float, tolerance_share: float, system: UnitSystem) -> Part:
-    return Part(
-        translate("How", "Wanted"),
-        translate("How", "the target and the farm's tolerance"),
-        f"{units.show_both(target_g, Kind.MASS, system, decimal_comma=decimal_comma())} ± {percent(tolerance_share)}",
-    )
+    target = units.show_both(target_g, Kind.MASS, system, decimal_comma=decimal_comma())
+    told = translate("How", "the target and the farm's tolerance")
+    return Part(translate("How", "Wanted"), told, f"{target} ± {shown.share(tolerance_share)}")
 
 
 def _verdict(rule: str) -> Part:

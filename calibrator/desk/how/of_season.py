@@ -14,7 +14,6 @@ from calibrator.desk.how.working import (
     degrees,
     figure,
     interval,
-    percent,
     translate,
 )
 from calibrator.desk.season.facts import Meaning
@@ -99,8 +98,10 @@ def _limits(lot: SeasonLot, charted: Charted, lot_sd: float | None) -> Iterator[
     working = translate(
         "How", "{width} × √(spread between lots² + doubt of weighing²): {width} × √({between}² + {own}²)"
     )
-    told = working.format(width=figure(LIMIT_SD, 0), between=percent(lot_sd, 2), own=percent(weighing_u_share(lot), 2))
-    yield Part(translate("How", "Limits"), told, f"± {percent(charted.reach, 2)}")
+    told = working.format(
+        width=figure(LIMIT_SD, 0), between=shown.share(lot_sd, 2), own=shown.share(weighing_u_share(lot), 2)
+    )
+    yield Part(translate("How", "Limits"), told, f"± {shown.share(charted.reach, 2)}")
 
 
 def _running(own: Sequence[Charted]) -> Iterator[Part]:
@@ -117,7 +118,7 @@ def _running(own: Sequence[Charted]) -> Iterator[Part]:
     yield Part(translate("How", "Running mean"), told, shown.signed_share(charted.running, 2))
     if charted.running_reach is not None:
         spread = translate("How", "from the same spreads, each weighted as it counts in it")
-        yield Part(translate("How", "Limits of the running mean"), spread, f"± {percent(charted.running_reach, 2)}")
+        yield Part(translate("How", "Limits of the running mean"), spread, f"± {shown.share(charted.running_reach, 2)}")
 
 
 def of_meaning(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Working:
@@ -186,11 +187,11 @@ def _solids(meaning: Meaning, system: UnitSystem) -> Iterator[Part]:
         return
     working = translate("How", "so much powder on the same water: {target} as planned, powder × {mass} ÷ {wanted}")
     told = working.format(
-        target=percent(meaning.target_solids, 2),
+        target=shown.share(meaning.target_solids, 2),
         mass=amounts.mass(carried.mass_g, system),
         wanted=amounts.mass(carried.target_g, system),
     )
-    yield Part(translate("How", "Solids, as mixed"), told, percent(meaning.solids, 2))
+    yield Part(translate("How", "Solids, as mixed"), told, shown.share(meaning.solids, 2))
 
 
 def _money(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Iterator[Part]:
@@ -223,8 +224,8 @@ def of_inside(lot: SeasonLot, found: InsideLot, system: UnitSystem) -> Working:
                 "scoopfuls), spreads {bags} and {fills}",
             ).format(
                 degrees=degrees(lot.degrees_of_freedom),
-                bags=percent(lot.bag_sd_share, 2),
-                fills=percent(lot.fill_sd_share, 2),
+                bags=shown.share(lot.bag_sd_share, 2),
+                fills=shown.share(lot.fill_sd_share, 2),
             ),
             amounts.masses(found.low_g[0], found.high_g[0], system),
         ),
@@ -263,4 +264,4 @@ def _told_inside(found: InsideLot) -> Iterator[Part]:
         return
     caption, working = what
     ends = interval(shown.signed_share(found.low_share), shown.signed_share(found.high_share))
-    yield Part(caption, working.format(p=percent(found.p)), f"{shown.signed_share(found.share)} ({ends})")
+    yield Part(caption, working.format(p=shown.share(found.p)), f"{shown.signed_share(found.share)} ({ends})")

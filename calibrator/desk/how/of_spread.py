@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
-from calibrator.desk.how.working import Part, Working, figure, interval, percent, translate
+from calibrator.desk.how.working import Part, Working, figure, interval, translate
 from calibrator.desk.season.why_words import cause_words, interval_words, per_words, told_words
 from calibrator.science.components import Components
 from calibrator.science.season_spread import SpreadFindings
@@ -64,12 +64,12 @@ def _lots(c: Components) -> Iterator[Part]:
 
 def _sd(sd: float, ends: tuple[float, float] | None) -> str:
     if ends is None:
-        return percent(sd, 2)
-    return f"{percent(sd, 2)} ({interval(figure(100 * ends[0], 2), figure(100 * ends[1], 2))})"
+        return shown.share(sd, 2)
+    return f"{shown.share(sd, 2)} ({interval(figure(100 * ends[0], 2), figure(100 * ends[1], 2))})"
 
 
 def _shares(c: Components) -> Iterator[Part]:
-    lots, bags, fills = (percent(share, 0) for share in c.shares)
+    lots, bags, fills = (shown.share(share, 0) for share in c.shares)
     told = translate("How", "{lots} lots, {bags} bags, {fills} fills").format(lots=lots, bags=bags, fills=fills)
     yield Part(translate("How", "Of the whole"), translate("How", "each one squared ÷ all squared together"), told)
 
@@ -81,7 +81,7 @@ def _plan(found: SpreadFindings) -> Iterator[Working]:
     text = translate(
         "How", "√(work of a bag ÷ work of a fill) × spread of fills ÷ spread of bags: √2 × {fills} ÷ {bags}"
     )
-    each = text.format(fills=percent(c.fill_sd, 2), bags=percent(c.bag_sd, 2))
+    each = text.format(fills=shown.share(c.fill_sd, 2), bags=shown.share(c.bag_sd, 2))
     text = translate("How", "the whole numbers beside it with the least work, for a mean known within {share}")
     result = translate("How", "{bags}, {fills} each").format(
         bags=counted.bags(best.bags), fills=counted.fills(best.fills_each)
@@ -90,11 +90,11 @@ def _plan(found: SpreadFindings) -> Iterator[Working]:
         translate("How", "The least work"),
         (
             Part(translate("How", "Fills from a bag"), each, figure(found.best_fills_each, 2)),
-            Part(translate("How", "Plan"), text.format(share=percent(found.wanted_share)), result),
+            Part(translate("How", "Plan"), text.format(share=shown.share(found.wanted_share)), result),
             Part(
                 translate("How", "What it leaves in doubt"),
                 translate("How", "√((spread of bags² + spread of fills² ÷ fills a bag) ÷ bags)"),
-                f"± {percent(best.u, 2)}",
+                f"± {shown.share(best.u, 2)}",
             ),
         ),
         (COCHRAN,),
@@ -118,7 +118,7 @@ def of_effect(effect: Effect) -> tuple[Working, ...]:
         Part(
             translate("How", "By chance alone"),
             translate("How", "how often so large an effect comes where there is none"),
-            percent(effect.p),
+            shown.share(effect.p),
         ),
         Part(
             translate("How", "Answer"),

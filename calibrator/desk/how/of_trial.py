@@ -5,7 +5,7 @@ from __future__ import annotations
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.how import amounts
-from calibrator.desk.how.working import GUM, Part, Working, figure, interval, percent, translate
+from calibrator.desk.how.working import GUM, Part, Working, figure, interval, translate
 from calibrator.model import UnitSystem
 from calibrator.science.feeders import Person, Sd, TrialFindings
 
@@ -35,12 +35,12 @@ def _together(found: TrialFindings, system: UnitSystem) -> Working:
         Part(
             translate("How", "Between people"),
             translate("How", "what the means differ by beyond what that scatter explains"),
-            percent(found.between, 2),
+            shown.share(found.between, 2),
         ),
         Part(
             translate("How", "Reproducibility"),
             translate("How", "√(between people² + repeatability²)"),
-            percent(found.reproducibility.share, 2),
+            shown.share(found.reproducibility.share, 2),
         ),
     )
     words = translate(
@@ -64,4 +64,4 @@ def _person(one: Person, mean_g: float, system: UnitSystem) -> tuple[Part, ...]:
 
 
 def _sd(sd: Sd) -> str:
-    return f"{percent(sd.share, 2)} ({interval(figure(100 * sd.low, 2), figure(100 * sd.high, 2))})"
+    return f"{shown.share(sd.share, 2)} ({interval(figure(100 * sd.low, 2), figure(100 * sd.high, 2))})"

@@ -43,10 +43,6 @@ def factor(value: float) -> str:
     return units.show_factor(value, decimal_comma=decimal_comma())
 
 
-def percent(share: float, digits: int = 1) -> str:
-    return figure(100 * share, digits, "%")
-
-
 def interval(low: str, high: str) -> str:
     return translate("How", "{low} to {high}").format(low=low, high=high)
 

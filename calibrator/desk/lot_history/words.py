@@ -11,7 +11,7 @@ from calibrator.desk import shown
 from calibrator.desk.as_typed import as_typed, understood
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import changed_words, why_words
-from calibrator.desk.mix_words import kept_words, percent
+from calibrator.desk.mix_words import kept_words
 from calibrator.desk.trust_words import moment, watched_words
 from calibrator.desk.words import mark_words, target_words, way_words
 from calibrator.model import (
@@ -102,7 +102,9 @@ class Speaker:
         if check.solids_share is None:
             return translate("LotHistory", "mix read: {readings}").format(readings=readings)
         text = translate("LotHistory", "mix read: {readings}; solids {solids}, wanted {wanted}")
-        told = text.format(readings=readings, solids=percent(check.solids_share), wanted=percent(check.target_share))
+        told = text.format(
+            readings=readings, solids=shown.share(check.solids_share), wanted=shown.share(check.target_share)
+        )
         return f"{told}: {kept_words(check)}" if check.verdict else told
 
     def _weighed(self, one: Happening) -> Told:

@@ -7,6 +7,7 @@ from datetime import date, datetime, timedelta
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.days import DayNotUnderstood
@@ -19,7 +20,7 @@ from calibrator.desk.forms.reach import FEEDING_G, PACKAGE_G
 from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_batch import FarmNow
-from calibrator.desk.mix_words import FINE_G, mass, number, percent, powder_verdict_words, verdict_tone
+from calibrator.desk.mix_words import FINE_G, mass, number, powder_verdict_words, verdict_tone
 from calibrator.desk.parts import button, card, clear, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
@@ -35,7 +36,7 @@ from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import powder_from
-from calibrator.units import Kind, with_sign
+from calibrator.units import Kind
 from calibrator.units.bare import Bare
 
 BAGS, FEEDINGS = Bare("6", 0.5, 5000.0), Bare("480", 1.0, 1_000_000.0)
@@ -345,7 +346,7 @@ class BagPanel(QWidget):
             self.days.setText("")
             return
         days = days_until_seen(daily, target, bag, self._ends)
-        drift = percent(DRIFT_SHARE, 0)
+        drift = shown.share(DRIFT_SHARE, 0)
         if days is None:
             text = self.tr("Counted like this, a drift of {drift} would never show: count from a bag just opened.")
             self.days.setText(text.format(drift=drift))
@@ -369,7 +370,7 @@ class BagPanel(QWidget):
             mean=mass(found.mean_g, system, fine),
             low=mass(found.low_g, system, fine),
             high=mass(found.high_g, system, fine),
-            share=percent(abs(found.share)),
+            share=shown.unsigned_share(found.share),
             side=side,
             lasted=counted.feedings(round(found.feedings_per_bag)),
             should=number(found.should_be_per_bag, 0),
@@ -392,7 +393,7 @@ class BagPanel(QWidget):
                 "That is surely below the target; whether by more than the {tolerance} allowed, this count does not "
                 "tell."
             )
-        return text.format(tolerance=percent(self._tolerance_share))
+        return text.format(tolerance=shown.share(self._tolerance_share))
 
     def _made(self) -> BagCount | None:
         lot, until = self._lot(), self.occasion.at()
@@ -451,7 +452,7 @@ class BagPanel(QWidget):
             bags=count.bags_typed,
             feedings=counted.feedings(count.feedings),
             mean=mass(found.mean_g, self.desk.system),
-            share=with_sign(percent(abs(found.share)), found.share),
+            share=shown.signed_share(found.share),
         )
 
     def _result_of(self, count: BagCount) -> BagResult:

@@ -8,16 +8,16 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.batch_names import batch_checked
 from calibrator.desk.counted import counted
 from calibrator.desk.mix.history_model import HistoryRow
 from calibrator.desk.mix_history import Counted, Kept
-from calibrator.desk.mix_words import kept_words, mass, number, percent, powder_verdict_words
+from calibrator.desk.mix_words import kept_words, mass, number, powder_verdict_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.trust_words import moment
 from calibrator.model import MixCheck, Plan, UnitSystem
 from calibrator.science.check_season import Mean, off_share
-from calibrator.units import with_sign
 
 if TYPE_CHECKING:
     from calibrator.desk.mix.check_plot import CheckPoint, CountPoint
@@ -45,8 +45,8 @@ def check_row(one: Kept, plans: Sequence[Plan]) -> HistoryRow:
         lot=one.lot.lot_number,
         batch=batch_words(check, plans),
         feeder=check.feeder or "–",
-        solids="–" if check.solids_share is None else percent(check.solids_share),
-        wanted=percent(check.target_share),
+        solids="–" if check.solids_share is None else shown.share(check.solids_share),
+        wanted=shown.share(check.target_share),
         verdict=kept_words(check),
     )
 
@@ -142,7 +142,7 @@ def feeders_words(apart: dict[str, Mean]) -> str:
         one.format(
             feeder=name,
             share=signed(mean.share),
-            half=percent(mean.half),
+            half=shown.share(mean.half),
             checks=counted.checks(mean.count),
         )
         for name, mean in apart.items()
@@ -177,7 +177,7 @@ def again_words(shown: Sequence[Kept]) -> str:
 
 def signed(share: float) -> str:
     """A share off the target with its sign."""
-    return with_sign(percent(abs(share)), share)
+    return shown.signed_share(share)
 
 
 def day_number(at: datetime) -> float:

@@ -7,6 +7,7 @@ from functools import partial
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
@@ -20,7 +21,7 @@ from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_batch import FarmNow, as_aimed, batch_of
 from calibrator.desk.mix_checks import MixFindings, right_by_line
 from calibrator.desk.mix_tools import Tools, own_line, reference, references_for, refractometer
-from calibrator.desk.mix_words import number, percent, weighed
+from calibrator.desk.mix_words import number, weighed
 from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
@@ -257,7 +258,7 @@ class LinePanel(QWidget):
             self.recipes.setText(in_words(error))
             return False
         head, line = self.tr("Solids: powder + water"), "{solids}: {powder} + {water}"
-        told = [(percent(r.solids_share), weighed(r.powder_g, system, step), r.water_g) for r in found]
+        told = [(shown.share(r.solids_share), weighed(r.powder_g, system, step), r.water_g) for r in found]
         self.recipes.setText(
             "\n".join([head, *(line.format(solids=s, powder=p, water=weighed(w, system, step)) for s, p, w in told)])
         )
@@ -275,7 +276,7 @@ class LinePanel(QWidget):
     def _mix_words(self, mix: ReferenceMix, point: Reference) -> str:
         return self.tr("{day}: {solids} solids read {brix} °Brix ({powder} in {water})").format(
             day=day_text(mix.at.astimezone().date()),
-            solids=percent(point.solids_share),
+            solids=shown.share(point.solids_share),
             brix=number(point.brix),
             powder=mix.powder_typed,
             water=mix.water_typed,
@@ -306,13 +307,13 @@ class LinePanel(QWidget):
         tool = refractometer(tools, str(self.which.currentData()), self.desk.clock())
         half = expected_half_width(line, target, tool)
         text = self.tr("{target} solids: this refractometer shows {brix} °Brix")
-        self.finding.setText(text.format(target=percent(target), brix=number(right_by_line(line, tool, target))))
+        self.finding.setText(text.format(target=shown.share(target), brix=number(right_by_line(line, tool, target))))
         told = self.tr(
             "From {count} mixes: {slope} °Brix for each percent of solids. Three drops tell the solids within "
             "{half} either way (95 %)."
         )
         more = self.tr("With fewer than six mixes that is partly an assumption.") if line.assumed else ""
-        words = told.format(count=line.n, slope=number(line.slope / 100, 2), half=percent(half))
+        words = told.format(count=line.n, slope=number(line.slope / 100, 2), half=shown.share(half))
         self.meaning.setText(f"{words} {more}".strip())
         weighed_mixes = [
             Weighed(mix.id, point, self._mix_words(mix, point))

@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.mix_checks import MixFindings
-from calibrator.desk.mix_words import number, percent
+from calibrator.desk.mix_words import number
 from calibrator.desk.parts import label
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
@@ -102,9 +103,9 @@ class LinePicture(QWidget):
         text = self.tr("Diamond: the mix in hand, {brix} °Brix, {solids} solids ({low} to {high}).")
         return text.format(
             brix=number(hand.brix),
-            solids=percent(hand.solids_pct / 100),
-            low=percent(hand.low_pct / 100),
-            high=percent(hand.high_pct / 100),
+            solids=shown.share(hand.solids_pct / 100),
+            low=shown.share(hand.low_pct / 100),
+            high=shown.share(hand.high_pct / 100),
         )
 
 

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 from calibrator.clock import clock_text
 from calibrator.desk import mix_odds as odds
 from calibrator.desk import mix_words as words
+from calibrator.desk import shown
 from calibrator.desk.how.of_check import of_solids
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
@@ -229,8 +230,8 @@ class VerdictPanel(QWidget):
         set_tone(self.verdict, tone)
         self.verdict.setText(words.leaning_words(judged))
         self.solids.setText(" ".join([words.solids_words(judged, best), *self._right]))
-        ends = (words.percent(judged.target - judged.tolerance), words.percent(judged.target + judged.tolerance))
-        self.bar.show_judged(judged, ends, words.percent(judged.target))
+        ends = (shown.share(judged.target - judged.tolerance), shown.share(judged.target + judged.tolerance))
+        self.bar.show_judged(judged, ends, shown.share(judged.target))
         self.bar.setAccessibleDescription(self.solids.text())
         self._offer(judged.would_tell, found)
         fed = words.may_be_fed_words(judged, alike=_alike(found)) if may_be_fed(found) else ""

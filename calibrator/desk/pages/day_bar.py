@@ -7,15 +7,15 @@ from datetime import date
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QCheckBox, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.feeding_names import feeding_names
 from calibrator.desk.parts import label, row
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import ColdWeather, Plan, UnitSystem
 from calibrator.science.as_fed import feedings_differ, most_feedings
-from calibrator.units import show_percent, show_temperature
+from calibrator.units import show_temperature
 
 
 class DayBar(QWidget):
@@ -62,7 +62,7 @@ class DayBar(QWidget):
         limit = show_temperature(cold.below_c, system)
         told = []
         if cold.more_powder_share:
-            share = show_percent(100 * cold.more_powder_share, decimal_comma=decimal_comma())
+            share = shown.share(cold.more_powder_share)
             told.append(self.tr("{share} more powder").format(share=share))
         if cold.further_feedings == 1:
             told.append(self.tr("one more feeding"))

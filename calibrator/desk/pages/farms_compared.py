@@ -12,18 +12,15 @@ from calibrator.desk.counted import counted
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import button, clear, column, framed, label, row, scrolled
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE, tokens
 from calibrator.desk.widgets.fitting import fit
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Farm, SeasonLot
 from calibrator.records import season_lots
 from calibrator.science.farms_compared import FarmDensity, FarmsCompared, SharedLot, between, compare_farms, products
-from calibrator.units import show_percent
 
 WIDTH, HEIGHT, BARE_HEIGHT = 820, 600, 160
 ROW_PX, NAME_PX, EDGE_PX, DOT_PX = 34, 230, 16, 4
-WHOLE_PCT = 100.0
 
 
 class FarmsPicture(QWidget):
@@ -156,7 +153,7 @@ class FarmsPanel(QWidget):
             )
 
     def _cells(self, farm: FarmDensity) -> list[str]:
-        spread = "–" if farm.sd_share is None else _share(farm.sd_share)
+        spread = "–" if farm.sd_share is None else shown.share(farm.sd_share)
         low, high = farm.low_g_per_ml, farm.high_g_per_ml
         interval = (
             "–"
@@ -178,7 +175,7 @@ class FarmsPanel(QWidget):
         if found is None:
             text = self.tr("{first} and {second}: a farm with one lot cannot be compared yet.")
             return text.format(**names)
-        share = _share(found.difference / one.mean_g_per_ml)
+        share = shown.unsigned_share(found.difference / one.mean_g_per_ml)
         told = {"share": share, "lots": counted.lots(len(one.lots) + len(other.lots))}
         if not found.differs:
             text = self.tr("{first} and {second}: no difference can be told from {lots}.")
@@ -227,7 +224,3 @@ def _pairs(farms: tuple[FarmDensity, ...]) -> list[tuple[FarmDensity, FarmDensit
 
 def _lots(farm: FarmDensity) -> int:
     return len(farm.lots)
-
-
-def _share(share: float) -> str:
-    return show_percent(abs(share) * WHOLE_PCT, 1, decimal_comma=decimal_comma())

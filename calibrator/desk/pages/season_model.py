@@ -15,7 +15,6 @@ from calibrator.desk.season.words import (
     interval_text,
     mass_text,
     named_with_state,
-    share_text,
     signed_money_text,
     wanting_words,
     weighed_words,
@@ -149,7 +148,7 @@ def _feeding(facts: SeasonFacts, place: int) -> str:
 
 def _solids(facts: SeasonFacts, place: int) -> str:
     meaning = facts.meaning(place)
-    return share_text(meaning.solids) if meaning and meaning.solids is not None else "–"
+    return shown.share(meaning.solids) if meaning and meaning.solids is not None else "–"
 
 
 def _money(facts: SeasonFacts, place: int) -> str:

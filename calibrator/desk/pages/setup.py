@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.farm_form import FarmForm
 from calibrator.desk.forms.records_form import RecordsForm
@@ -23,7 +24,7 @@ from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.desk.widgets.later import Later
 from calibrator.model import Instrument, Scale, Scoop, Vessel
-from calibrator.units import show_percent, show_scoop_volume, show_volume
+from calibrator.units import show_scoop_volume, show_volume
 
 FROM_PLAN = ("tables", "vessel")  # the page in hand before, and what was asked for there
 
@@ -190,7 +191,7 @@ class SetupPage(Page):
 
     def _about_vessel(self, vessel: Vessel) -> str:
         volume = show_volume(vessel.rim_volume_ml, self.desk.system, decimal_comma=decimal_comma())
-        share = show_percent(100 * vessel.usable_share, 0, decimal_comma=decimal_comma())
+        share = shown.share(vessel.usable_share, 0)
         return self.tr("{volume}, filled to {share}").format(volume=volume, share=share)
 
     def _scale_words(self) -> Wording:

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QFrame, QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
@@ -21,7 +22,7 @@ from calibrator.desk.parts import button, card, clear, label, row, scrolled, set
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, mass_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
-from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
 from calibrator.desk.strength_words import at_risk, osmolality_caution, strength_cautions
 from calibrator.desk.table_words import (
@@ -43,7 +44,7 @@ from calibrator.model import Farm, Mark, Plan, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.heat import scalds
 from calibrator.science.scoops import MOST_COUNTABLE
-from calibrator.units import Kind, show_both, show_percent
+from calibrator.units import Kind, show_both
 
 MOST_CHANGES = 6
 LONGEST_NAME = 30
@@ -421,7 +422,7 @@ class SheetView(QWidget):
             told.append(self.tr("Water at {temperature}.").format(temperature=drawn))
         if plan.allowance_share:
             allowance = self.tr("{share} more than the calves drink, for hoses and pails.")
-            share = show_percent(100 * plan.allowance_share, decimal_comma=decimal_comma())
+            share = shown.share(plan.allowance_share)
             told.append(allowance.format(share=share))
         if sheet.table.vessel and sheet.table.most_calves is not None:
             served = self.tr("One {vessel} serves at most {calves} a batch.")

@@ -389,7 +389,7 @@ class SpotCard(QFrame):
         if found is None or mark is None or farm is None:
             return
         bag = found.bag
-        off, tolerance = shown.percents_beside((100 * abs(bag.share), 100 * farm.tolerance_share))
+        off, tolerance = shown.shares_beside((abs(bag.share), farm.tolerance_share))
         if bag.share < 0:
             text = self.tr("This bag: {mass}, {off} less than {target}.")
             several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} less than {target}.")
@@ -485,7 +485,7 @@ class SpotCard(QFrame):
                 low=low,
                 high=high,
                 target=self._mass(mark.target_mass_g),
-                tolerance=shown.percent(100 * farm.tolerance_share),
+                tolerance=shown.share(farm.tolerance_share),
             ),
             self.tr("Bulk density by the level fills: {density}, from {bags}.").format(
                 density=density, bags=counted.bags(found.level.bags)

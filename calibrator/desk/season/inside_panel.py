@@ -15,7 +15,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.season.facts import Bag, SeasonFacts
-from calibrator.desk.season.words import mass_text, share_text
+from calibrator.desk.season.words import mass_text
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
@@ -216,7 +216,7 @@ class InsidePanel(QWidget):
             told = text.format(
                 day=day_text(bags[-1].on),
                 share=shown.signed_share(now.bag.share),
-                tolerance=share_text(facts.farm.tolerance_share),
+                tolerance=shown.share(facts.farm.tolerance_share),
             )
             return f"{told} {twice if now.off_again else again}"
         if now.verdict is OldLineVerdict.KEEP:
@@ -258,7 +258,7 @@ class InsidePanel(QWidget):
             self.tr("{headline} Mean {mean}, spread of bags about {spread}.").format(
                 headline=self.finding.text(),
                 mean=mass_text(found.centre_g, system),
-                spread=share_text(found.high_g[0] / found.centre_g - 1) if found.high_g else "–",
+                spread=shown.share(found.high_g[0] / found.centre_g - 1) if found.high_g else "–",
             )
         )
 

@@ -10,7 +10,6 @@ from calibrator.desk.season.words import (
     between_text,
     mass_text,
     named_with_state,
-    share_text,
     weighed_words,
 )
 from calibrator.desk.speech import day_text
@@ -42,7 +41,9 @@ def beside_words(first: SeasonLot, second: SeasonLot) -> str:
         "SideBySide", "A level scoop weighs {share} less ({between}) with lot {second} than with lot {first}."
     )
     text = more if found.difference > 0 else less
-    return text.format(share=share_text(found.difference), between=between_text(found.low, found.high), **names)
+    return text.format(
+        share=shown.unsigned_share(found.difference), between=between_text(found.low, found.high), **names
+    )
 
 
 def rows_of(facts: SeasonFacts, first: int, second: int) -> list[tuple[str, str, str]]:

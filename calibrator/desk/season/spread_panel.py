@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.how.of_spread import of_spread
@@ -13,10 +14,8 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.parts import card, column, label, row, scrolled
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.spread_bars import Bar, SpreadBars
-from calibrator.desk.season.words import share_text
 from calibrator.desk.theme import SPACE
 from calibrator.science.season_spread import Do, Own, SpreadFindings, open_above
-from calibrator.units import show_percent
 
 translate = QCoreApplication.translate
 
@@ -103,7 +102,7 @@ class SpreadPanel(QWidget):
             return self.tr("So few lots do not tell yet where most of the spread comes from")
         place = max(range(3), key=lambda n: shares[n])
         text = self.tr("The largest part of the spread lies between {what}: {share} of it.")
-        share = show_percent(100 * shares[place], 0)
+        share = shown.share(shares[place], 0)
         return text.format(what=names[place], share=share)
 
     def _advice(self, found: SpreadFindings) -> list[str]:
@@ -123,12 +122,12 @@ class SpreadPanel(QWidget):
             )
             told.append(
                 text.format(
-                    share=share_text(found.wanted_share),
+                    share=shown.share(found.wanted_share),
                     fills=counted.fills(found.best.fills_each),
                     bags=counted.bags(found.best.bags),
                     usual_bags=counted.bags(round(found.usual[0])),
                     usual_fills=counted.fills(round(found.usual[1])),
-                    reach=share_text(found.usual_reach),
+                    reach=shown.share(found.usual_reach),
                 )
             )
         return told
@@ -157,15 +156,15 @@ def _bar(caption: str, sd: float | None, interval: tuple[float, float] | None) -
     if sd is None:
         return Bar(caption, "–", None)
     if interval is None:
-        return Bar(caption, share_text(sd), sd, sd, sd)
-    low, high = (share_text(end) for end in interval)
+        return Bar(caption, shown.share(sd), sd, sd, sd)
+    low, high = (shown.share(end) for end in interval)
     span = f"{low} – {high}"
     if open_above(sd, interval):  # as from two lots, which tell next to nothing of how far it may reach
         span = translate("SpreadPanel", "{low} or more").format(low=low)
-    return Bar(caption, f"{share_text(sd)} ({span})", sd, *interval)
+    return Bar(caption, f"{shown.share(sd)} ({span})", sd, *interval)
 
 
 def _own_bar(own: Own) -> Bar:
     sd = own.scatter.sd_share
-    text = f"{share_text(sd)} ({share_text(own.low_share)} – {share_text(own.high_share)}), {counted.lots(own.lots)}"
+    text = f"{shown.share(sd)} ({shown.share(own.low_share)} – {shown.share(own.high_share)}), {counted.lots(own.lots)}"
     return Bar(own.name, text, sd, own.low_share, own.high_share)

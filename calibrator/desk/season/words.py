@@ -50,11 +50,6 @@ def month_text(day: date) -> str:
     return QLocale().toString(QDate(day.year, day.month, day.day), "MMMM yyyy")
 
 
-def share_text(share: float, digits: int = 1) -> str:
-    """A share without its sign, in percent."""
-    return show_percent(100 * abs(share), digits, decimal_comma=decimal_comma())
-
-
 def density_text(lot: SeasonLot | LotPoint, system: UnitSystem) -> str:
     """A lot's density with its unit, to the place that its interval leaves it, as on every other page."""
     return shown.density(lot.density_g_per_ml, system, lot.density_half_width_g_per_ml, interval=False, brief=True)
@@ -98,7 +93,7 @@ def said(finding: Finding) -> Said:
 def between_text(low: float, high: float) -> str:
     """Both ends of a share that has one sign, the sign left out."""
     low, high = sorted((abs(low), abs(high)))
-    return translate("Season", "between {low} and {high}").format(low=share_text(low), high=share_text(high))
+    return translate("Season", "between {low} and {high}").format(low=shown.share(low), high=shown.share(high))
 
 
 def _new_powder(found: NewPowder) -> Said:
@@ -118,7 +113,7 @@ def _new_powder(found: NewPowder) -> Said:
         lighter = translate("Season", "A level scoop of it weighs {share} less than before ({between}).")
         heavier = translate("Season", "A level scoop of it weighs {share} more than before ({between}).")
         how = (lighter if found.step.share < 0 else heavier).format(
-            share=share_text(found.step.share), between=between_text(found.step.low, found.step.high)
+            share=shown.unsigned_share(found.step.share), between=between_text(found.step.low, found.step.high)
         )
     do = translate("Season", "Old lines do not hold for it: weigh each lot in.")
     return Said(month_text(found.at.weighed_on), f"{what} {how}", do)
@@ -129,7 +124,7 @@ def _new_scoop(found: NewScoop) -> Said:
         new=found.at.scoop_name, old=found.last.scoop_name, lot=found.at.lot_number
     )
     sure = translate("Season", "Densities are known to ± {after} since, before to ± {before}.").format(
-        after=share_text(found.reach_after), before=share_text(found.reach_before)
+        after=shown.share(found.reach_after), before=shown.share(found.reach_before)
     )
     if found.step is not None and found.step.seen:
         do = translate(
@@ -155,7 +150,7 @@ def _humid(found: HumidSpell) -> Said:
         heavier = translate("Season", "They weigh {share} more than the other lots ({between}).")
         told.append(
             (lighter if found.step.share < 0 else heavier).format(
-                share=share_text(found.step.share), between=between_text(found.step.low, found.step.high)
+                share=shown.unsigned_share(found.step.share), between=between_text(found.step.low, found.step.high)
             )
         )
     else:
@@ -163,7 +158,8 @@ def _humid(found: HumidSpell) -> Said:
     if found.scatters_more:
         told.append(
             translate("Season", "Scoopfuls scattered by {now} in place of {usual}.").format(
-                now=share_text(found.scatter.sd_share), usual=share_text(found.usual_scatter.sd_share)
+                now=shown.share(found.scatter.sd_share),
+                usual=shown.share(found.usual_scatter.sd_share),
             )
         )
     do = translate(
@@ -200,13 +196,13 @@ def rule_words(rule: Rule) -> str:
 
 def change_words(before: SeasonLot, last: SeasonLot, share: float) -> str:
     """How a lot stands to the one before, by a level scoop."""
-    if share_text(share) == share_text(0.0):
+    if shown.unsigned_share(share) == shown.unsigned_share(0.0):
         text = translate("Season", "A level scoop of lot {last} weighs as much as one of lot {before}.")
     elif share > 0:
         text = translate("Season", "A level scoop of lot {last} weighs {share} more than one of lot {before}.")
     else:
         text = translate("Season", "A level scoop of lot {last} weighs {share} less than one of lot {before}.")
-    return text.format(share=share_text(share), last=last.lot_number, before=before.lot_number)
+    return text.format(share=shown.unsigned_share(share), last=last.lot_number, before=before.lot_number)
 
 
 def meaning_words(meaning: Meaning, farm: Farm) -> str:
@@ -241,7 +237,7 @@ def meaning_words(meaning: Meaning, farm: Farm) -> str:
         return told[0]
     if meaning.solids is not None and meaning.target_solids is not None:
         text = translate("Season", "Solids would be {solids} in place of {target}.")
-        told.append(text.format(solids=share_text(meaning.solids), target=share_text(meaning.target_solids)))
+        told.append(text.format(solids=shown.share(meaning.solids), target=shown.share(meaning.target_solids)))
     if meaning.money_a_day is not None:
         more = translate("Season", "That is {money} more powder a day.")
         less = translate("Season", "That is {money} less powder a day, missing from the calves.")

@@ -10,7 +10,7 @@ from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
-from calibrator.desk.trial.words import far, less_words, more_words, percent
+from calibrator.desk.trial.words import far, less_words, more_words
 from calibrator.desk.trial.work import OverTime
 from calibrator.model import FeederTrial, FillWay
 from calibrator.science.feeders import Level
@@ -54,7 +54,9 @@ def _change_words(one: Habit) -> str:
         text = translate("Trial", "Nearer to the others by {share} (between {low} and {high}): practice pays.")
     else:
         text = translate("Trial", "Moved by {share} (between {low} and {high}): go through the moves once more.")
-    return text.format(share=percent(one.change.share), low=percent(low), high=percent(high))
+    return text.format(
+        share=shown.unsigned_share(one.change.share), low=shown.unsigned_share(low), high=shown.unsigned_share(high)
+    )
 
 
 def _level_words(one: Habit, way: FillWay) -> str:
@@ -87,7 +89,7 @@ def over_words(found: Habits) -> str:
     )
     repeat, whole = found.repeatability, found.reproducibility
     return text.format(
-        repeat=percent(repeat.share), repeat_low=percent(repeat.low), repeat_high=percent(repeat.high),
-        by_trial=percent(found.by_trial), whole=percent(whole.share), whole_low=percent(whole.low),
+        repeat=shown.share(repeat.share), repeat_low=shown.share(repeat.low), repeat_high=shown.share(repeat.high),
+        by_trial=shown.unsigned_share(found.by_trial), whole=shown.share(whole.share), whole_low=shown.share(whole.low),
         whole_high=far(whole.high),
     )  # fmt: skip

@@ -7,17 +7,10 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.speech import decimal_comma
 from calibrator.model import FillWay
 from calibrator.science.feeders import FILLS_EACH, Level, Person, Scatter, TrialFindings
-from calibrator.units import show_percent
 
 translate = QCoreApplication.translate
-
-
-def percent(share: float) -> str:
-    """A share without its sign."""
-    return show_percent(100 * abs(share), 1, decimal_comma=decimal_comma())
 
 
 def finding_words(found: TrialFindings) -> str:
@@ -39,10 +32,10 @@ def _level_words(one: Person, way: FillWay) -> str:
     name = on_screen(one.name)
     if one.level is Level.HEAVY:
         text = translate("Trial", "{name}'s scoops run {share} heavier than the mean of all.")
-        return f"{text.format(name=name, share=percent(one.share))} {less_words(way)}"
+        return f"{text.format(name=name, share=shown.unsigned_share(one.share))} {less_words(way)}"
     if one.level is Level.LIGHT:
         text = translate("Trial", "{name}'s scoops run {share} lighter than the mean of all.")
-        return f"{text.format(name=name, share=percent(one.share))} {more_words(way)}"
+        return f"{text.format(name=name, share=shown.unsigned_share(one.share))} {more_words(way)}"
     if one.level is Level.ALIKE:
         return translate("Trial", "{name} fills as the others do.").format(name=name)
     text = translate("Trial", "Whether {name} fills as the others do, these fills cannot tell ({low} to {high}).")
@@ -66,12 +59,12 @@ def more_words(way: FillWay) -> str:
 def _scatter_words(one: Person) -> str:
     if one.scatter is Scatter.APART:
         text = translate("Trial", "The fills scatter more than the others' ({sd}): do every move the same way.")
-        return text.format(sd=percent(one.sd_share))
+        return text.format(sd=shown.share(one.sd_share))
     if one.scatter is Scatter.WIDE:
         text = translate("Trial", "The fills scatter by {sd}: a few practice fills would steady the hand.")
-        return text.format(sd=percent(one.sd_share))
+        return text.format(sd=shown.share(one.sd_share))
     if one.scatter is Scatter.STEADY:
-        return translate("Trial", "A steady hand ({sd}).").format(sd=percent(one.sd_share))
+        return translate("Trial", "A steady hand ({sd}).").format(sd=shown.share(one.sd_share))
     return translate("Trial", "Weigh {fills} from each person to tell the scatter.").format(
         fills=counted.fills(FILLS_EACH)
     )
@@ -86,14 +79,14 @@ def figures_words(found: TrialFindings) -> str:
     )
     repeat, whole = found.repeatability, found.reproducibility
     return text.format(
-        repeat=percent(repeat.share), repeat_low=percent(repeat.low), repeat_high=percent(repeat.high),
-        whole=percent(whole.share), whole_low=percent(whole.low), whole_high=far(whole.high),
+        repeat=shown.share(repeat.share), repeat_low=shown.share(repeat.low), repeat_high=shown.share(repeat.high),
+        whole=shown.share(whole.share), whole_low=shown.share(whole.low), whole_high=far(whole.high),
     )  # fmt: skip
 
 
 def far(share: float) -> str:
     """With two people the upper end is so far that a figure would only puzzle."""
-    return percent(share) if share < 1 else translate("Trial", "unknown: too few people")
+    return shown.unsigned_share(share) if share < 1 else translate("Trial", "unknown: too few people")
 
 
 def asked_words(person: str, missing: int) -> str:

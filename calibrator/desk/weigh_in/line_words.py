@@ -273,7 +273,7 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, while_fi
                 "That is inside it, but each feeding of the lot would stay {share} too much; with the new line it "
                 "would be about {mass}.",
             )
-        share = shown.percent(100 * abs(check.share))
+        share = shown.unsigned_share(check.share)
         told.append(words.format(share=share, mass=unbroken(shown.fine_mass(check.moved_g, system))))
     right = check.verdict == LineVerdict.ON_TARGET
     if right and check.bags_apart:
@@ -320,7 +320,7 @@ def band_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
         from_mass=shown.fine_mass(target_g - check.tolerance_g, system),
         to_mass=shown.fine_mass(target_g + check.tolerance_g, system),
         target=shown.mass(target_g, system),
-        share=shown.percent(100 * guide.farm.tolerance_share),
+        share=shown.share(guide.farm.tolerance_share),
     )
 
 
@@ -334,8 +334,8 @@ def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
 
 def settling_words(check: LineCheck) -> str:
     """What the shake did to the powder."""
-    percent = shown.percent(100 * abs(check.settling_factor - 1))
-    if percent == shown.percent(0):
+    percent = shown.unsigned_share(check.settling_factor - 1)
+    if percent == shown.share(0.0):
         return translate("WeighInWords", "Filled to the line, the powder lies as dense as struck level.")
     if check.settling_factor >= 1:
         words = translate("WeighInWords", "Evened by a shake, the powder packs {percent} denser than struck level.")

@@ -107,9 +107,9 @@ def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot
     assert "Before the next check read plain water" in panel.verdict.doubts.text()
     assert "Milk replacers differ" in panel.verdict.way.text()
     # The label tells no moisture, so 4 % is taken (common practice, no source): 0.96 of the powder is dry matter.
-    assert "4.0\u00a0% assumed; type the moisture from the bag" in panel.verdict.basis.text()
+    assert "4.0 % assumed; type the moisture from the bag" in panel.verdict.basis.text()
     dry = 100 * found.ways[0].share * 0.96
-    assert f"As dry matter that is {dry:.1f}\u00a0%" in panel.verdict.basis.text()
+    assert f"As dry matter that is {dry:.1f} %" in panel.verdict.basis.text()
     # 0.9984 · 11.267 + 2.077 is 13.3 % dry matter: whole milk's line, and what it tells.
     assert dry == pytest.approx(13.3, abs=0.05)
     assert "tells dry matter" in panel.verdict.basis.text()

@@ -126,8 +126,8 @@ def test_feeders_are_told_apart(page: MixCheckPage, herd: Herd, desk: Desk) -> N
     desk.changed.emit()
     page.bring_up("history")
     told = page.history.meaning.text()
-    assert "On average off target: Ana +5.0\u00a0%" in told
-    assert "; Ben 0.0\u00a0%" in told
+    assert "On average off target: Ana +5.0 %" in told
+    assert "; Ben 0.0 %" in told
     assert "6 checks" in told
     assert told.endswith("Mixed too strong by Ana: mix a batch together.")
 

@@ -34,7 +34,7 @@ def test_the_walk_through_makes_an_own_line_by_keys(qtbot: QtBot, page: MixCheck
         ("100 g", "8.4 8.6 8.5", tool.id), ("160 g", "14.4 14.6 14.5", tool.id),
     ]  # fmt: skip
     # 13.1 % on the line through (10 %, 8.5) and (16 %, 14.5).
-    assert panel.finding.text() == "13.1\u00a0% solids: this refractometer shows 11.6 °Brix"
+    assert panel.finding.text() == "13.1 % solids: this refractometer shows 11.6 °Brix"
     assert "Right would be about 11.6 °Brix" in page.check.verdict.solids.text()
     assert "1.00 °Brix" in panel.meaning.text()
     assert "assumption" in panel.meaning.text()

@@ -179,7 +179,7 @@ def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCh
     type_in(qtbot, panel.readings.volume.line, f"{0.95 * batch.mix.volume_ml / 1000:.1f} L")
     assert panel.found.at_odds
     QApplication.processEvents()
-    assert "disagree (9.5\u00a0% by Brix calibration; " in panel.verdict.odds.text()
+    assert "disagree (9.5 % by Brix calibration; " in panel.verdict.odds.text()
     told = panel.verdict
     assert told.odds.parentWidget() is told.correction_card
     assert told.odds.y() < told.correction.y()
@@ -324,7 +324,7 @@ def test_bags_that_are_surely_off_wait_until_a_count_or_a_sure_check_is_right(
     assert _mix_needs(herd) == [Need.BAGS_OFF]
     desk.changed.emit()
     page.bring_up("history")
-    assert page.history.finding.text() == "Lot 25-0202B, by the bags: too much powder, +25.0\u00a0% a feeding."
+    assert page.history.finding.text() == "Lot 25-0202B, by the bags: too much powder, +25.0 % a feeding."
     today = TodayPage(desk)
     qtbot.addWidget(today)
     today.reload()
