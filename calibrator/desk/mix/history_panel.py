@@ -286,7 +286,7 @@ class HistoryPanel(QWidget):
     def _offer_batch(self, one: Kept | None) -> None:
         """The way to say that a check is of another batch, or of the same."""
         same = one is not None and one.again
-        self.batch_button.setText(self.tr("Another &batch") if same else self.tr("The same &batch"))
+        self.batch_button.setText(self.tr("No, another &batch") if same else self.tr("No, the same &batch"))
         show_if(self.batch_button, one is not None and bool(one.may_reread))
 
     def _change_batch(self) -> None:

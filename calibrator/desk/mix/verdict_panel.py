@@ -197,11 +197,11 @@ class VerdictPanel(QWidget):
         """Whether it counts as a batch that was read before, with the way to say the other."""
         put_right = before is not None and before.verdict in OFF
         if not same:
-            text, button_ = self.tr("Counted as another batch than that of {time}."), self.tr("The same batch")
+            text, button_ = self.tr("Counted as another batch than that of {time}."), self.tr("No, the same batch")
         elif put_right:
-            text, button_ = self.tr("Counted as the same batch as at {time}, put right."), self.tr("Another batch")
+            text, button_ = self.tr("Counted as the same batch as at {time}, put right."), self.tr("No, another batch")
         else:
-            text, button_ = self.tr("Counted as the same batch as at {time}, read again."), self.tr("Another batch")
+            text, button_ = self.tr("Counted as the same batch as at {time}, read again."), self.tr("No, another batch")
         at = clock_text(before.at.astimezone().time()) if before else ""
         _say(self.same, text.format(time=at) if before else "")
         self.not_same.setText(button_)
