@@ -2894,6 +2894,14 @@ entre {low} y {high}
         <translation>Nota: {note}.</translation>
     </message>
     <message>
+        <source>No, another &amp;batch</source>
+        <translation>No, es &amp;otra tanda</translation>
+    </message>
+    <message>
+        <source>No, the same &amp;batch</source>
+        <translation>No, es la &amp;misma tanda</translation>
+    </message>
+    <message>
         <source>mix checks</source>
         <translation>revisiones de mezcla</translation>
     </message>
@@ -2984,14 +2992,6 @@ entre {low} y {high}
     <message>
         <source>It was read again later, and that counts.</source>
         <translation>Se midió otra vez después, y cuenta esa lectura.</translation>
-    </message>
-    <message>
-        <source>Another &amp;batch</source>
-        <translation>Es &amp;otra tanda</translation>
-    </message>
-    <message>
-        <source>The same &amp;batch</source>
-        <translation>Es la &amp;misma tanda</translation>
     </message>
     <message>
         <source>Save the checks as a table</source>
@@ -13613,20 +13613,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Tanda para {group}</translation>
     </message>
     <message>
-        <source>The same batch</source>
-        <translation>Es la misma tanda</translation>
-    </message>
-    <message>
         <source>Counted as the same batch as at {time}, put right.</source>
         <translation>Cuenta como la misma tanda de las {time}, ya corregida.</translation>
     </message>
     <message>
         <source>Counted as another batch than that of {time}.</source>
         <translation>Cuenta como otra tanda, no la de las {time}.</translation>
-    </message>
-    <message>
-        <source>Another batch</source>
-        <translation>Es otra tanda</translation>
     </message>
     <message>
         <source>No verdict yet</source>
@@ -13651,6 +13643,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Each way: {ways}.</source>
         <translation>Por cada método: {ways}.</translation>
+    </message>
+    <message>
+        <source>No, the same batch</source>
+        <translation>No, es la misma tanda</translation>
+    </message>
+    <message>
+        <source>No, another batch</source>
+        <translation>No, es otra tanda</translation>
     </message>
     <message>
         <source>Counted as the same batch as at {time}, read again.</source>
