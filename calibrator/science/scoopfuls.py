@@ -61,6 +61,11 @@ class ScoopCount:
         return self.spread_95_g / (self.total_g - self.error_g)
 
     @property
+    def reach_95_share(self) -> float:
+        """How far it may be off the target, ÷ the target: the rounding and the spread one way."""
+        return abs(self.error_share) + self.spread_95_share
+
+    @property
     def countable(self) -> bool:
         """Few enough to be counted without losing track."""
         return self.scoopfuls <= MOST_COUNTABLE

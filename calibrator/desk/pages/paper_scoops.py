@@ -29,7 +29,6 @@ from calibrator.science.mark import MarkProblem
 from calibrator.units import Kind, Quantity, show_percent
 
 THICKEST_MM = 30.0
-LEAST_TOLD_SHARE = 0.0005  # told with one place of a percent
 
 
 class ScoopPick(QWidget):
@@ -228,9 +227,7 @@ class ScoopPick(QWidget):
         told = self._fills_words(offer)
         if offer.count is None:
             return told
-        off, spread = offer.count.error_share, show_percent(100 * offer.count.spread_95_share, 0)
-        exact = abs(off) < LEAST_TOLD_SHARE
-        return f"{told}, ± {spread}" if exact else f"{told}, {shown.signed_share(off)} ± {spread}"
+        return f"{told}, ± {show_percent(100 * offer.count.reach_95_share, 0)}"
 
     def _say_it_is_on(self) -> None:
         self.is_on.emit(self.scoop, not self._bears_it)

@@ -63,10 +63,7 @@ class StepTools(StepView):
             (
                 self.tr("Tar&get weight"),
                 self._target,
-                self.tr(
-                    "the powder one calf gets at one feeding, all its scoopfuls. Several groups: what most calves "
-                    "get. The chart counts the others by the same line, or by their own on the label."
-                ),
+                self.tr("all the powder a calf gets at one feeding; of several groups, what most get"),
             ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
             (self.tr("Scale &reads"), self._reading, self.tr("with the check weight on it")),
