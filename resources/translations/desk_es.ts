@@ -9233,7 +9233,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>“2 to 6 oz”: to a line drawn for that. ±: how far one feeding may be off, 95 % sure.</source>
-        <translation>“2 hasta 6 oz”: hasta una línea marcada para eso. ±: cuánto puede desviarse una toma (intervalo del 95 %).</translation>
+        <translation>“2 a 6 oz”: hasta una línea marcada para eso. ±: cuánto puede desviarse una toma (intervalo del 95 %).</translation>
     </message>
     <message>
         <source>How {feeding} is filled</source>
@@ -9265,19 +9265,19 @@ entre {low} y {high}
     </message>
     <message>
         <source>{count} to the line</source>
-        <translation>{count} hasta la línea</translation>
+        <translation>{count} a la línea</translation>
     </message>
     <message>
         <source>{count} to the line + 1 to ½</source>
-        <translation>{count} hasta la línea + 1 hasta ½</translation>
+        <translation>{count} a la línea + 1 a ½</translation>
     </message>
     <message>
         <source>{count} level + 1 to {mass}</source>
-        <translation>{count} al ras + 1 hasta {mass}</translation>
+        <translation>{count} al ras + 1 a {mass}</translation>
     </message>
     <message>
         <source>{count} to {mass}</source>
-        <translation>{count} hasta {mass}</translation>
+        <translation>{count} a {mass}</translation>
     </message>
     <message>
         <source>{mass}: {plans}</source>
@@ -11336,8 +11336,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Peso de&amp;seado</translation>
     </message>
     <message>
-        <source>the powder one calf gets at one feeding, all its scoopfuls. Several groups: what most calves get. The chart counts the others by the same line, or by their own on the label.</source>
-        <translation>el polvo que recibe una becerra por toma, todas sus medidas juntas. Varios grupos: lo que recibe la mayoría. A los demás la tabla les cuenta hasta la misma línea, o hasta la suya si la etiqueta la lleva.</translation>
+        <source>all the powder a calf gets at one feeding; of several groups, what most get</source>
+        <translation>todo el polvo que recibe una becerra por toma; con varios grupos, lo que recibe la mayoría</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
