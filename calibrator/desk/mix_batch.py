@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date, datetime
 
 from calibrator.desk.mix_occasion import known_lot
-from calibrator.desk.season_points import change_share, last_two, with_line_of
+from calibrator.desk.season_points import with_line_of
 from calibrator.desk.sheets import LotInUse, plan_sheet, powder_of
 from calibrator.desk.standing import Standing
 from calibrator.model import Farm, FillWay, Plan, PlanGroup, SeasonLot, Vessel
@@ -15,7 +15,7 @@ from calibrator.records import Records, season_lots
 from calibrator.science.as_fed import day_plan
 from calibrator.science.causes import Planned
 from calibrator.science.errors import CannotCompute
-from calibrator.science.lot_kinds import in_order
+from calibrator.science.lot_kinds import change_share, in_order, last_two
 from calibrator.science.mixing import Mix
 from calibrator.science.scoopfuls import ScoopCount, ScoopWay, filled_to_share, normal_u
 from calibrator.values import dataclass

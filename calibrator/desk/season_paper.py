@@ -9,7 +9,6 @@ from itertools import islice
 from calibrator.desk.mix_history import Kept, kept_checks, mixed
 from calibrator.desk.needs import OFF, RIGHT, leans
 from calibrator.desk.season.facts import Meaning, SeasonFacts
-from calibrator.desk.season_points import change_share, last_two
 from calibrator.model import Farm, Mark, SeasonLot
 from calibrator.prints.label_facts import same_weight
 from calibrator.prints.season_facts import (
@@ -26,6 +25,7 @@ from calibrator.prints.season_facts import (
 from calibrator.records import Records
 from calibrator.records.season import every_mark
 from calibrator.science.check_season import LEAST_BASELINE, off_share
+from calibrator.science.lot_kinds import change_share, last_two
 from calibrator.science.scoop import same_line
 from calibrator.science.season_spread import SpreadFindings
 from calibrator.science.stats import mean_of

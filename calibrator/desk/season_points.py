@@ -1,8 +1,6 @@
-"""The last change of lot: two lots weighed with one scoop, and what the line of the first does with the second."""
+"""What the line of one lot does with the next that is weighed with the same scoop. No window."""
 
 from __future__ import annotations
-
-from collections.abc import Sequence
 
 from calibrator.desk.findings import read, work_out
 from calibrator.desk.lessons import experience
@@ -11,21 +9,6 @@ from calibrator.records import Records
 from calibrator.science.carried_over import settling_as_before
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLine, old_line
-
-
-def last_two(lots: Sequence[SeasonLot]) -> tuple[SeasonLot, SeasonLot] | None:
-    """The last weighing that has an earlier lot with the same scoop, and that one; None where there is none."""
-    for place in range(len(lots) - 1, -1, -1):
-        last = lots[place]
-        before = (one for one in lots[:place][::-1] if one.scoop_id == last.scoop_id and one.lot_id != last.lot_id)
-        if (found := next(before, None)) is not None:
-            return found, last
-    return None
-
-
-def change_share(before: SeasonLot, last: SeasonLot) -> float:
-    """How much denser the later lot is, as a share of the earlier."""
-    return last.density_g_per_ml / before.density_g_per_ml - 1
 
 
 def with_line_of(records: Records, before: SeasonLot, last: SeasonLot, tolerance_share: float) -> OldLine | None:

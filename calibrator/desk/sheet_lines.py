@@ -10,10 +10,10 @@ from functools import cached_property
 from math import inf
 
 from calibrator.model import Farm, Lot, PlanGroup, Scoopfuls, ScoopRule, SignOff, UnitSystem, Vessel
-from calibrator.science.batch import BatchTable, Rounded, calves_served, moves_powder, rounded, scaled
+from calibrator.science.batch import BatchTable, Rounded, calves_served, counted_out, moves_powder, rounded, scaled
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
-from calibrator.science.mixing import Mix, Powder, mix_of
+from calibrator.science.mixing import Mix, Powder
 from calibrator.science.portions import Portions, portions
 from calibrator.science.scoops import (
     ScoopCount,
@@ -243,19 +243,14 @@ class GroupSheet:
 
     def _rounded(self, mix: Mix, water_step: float | None = None) -> Rounded:
         step = water_step_ml(self.farm, mix.water_ml) if water_step is None else water_step
-        single = len(self.shares) == 1
-        made = rounded(
+        return rounded(
             mix,
             self.powder,
             self.water_temperature_c,
             water_step_ml=step,
-            powder_step_g=self.resolution_g if single else 0.0,  # several are weighed each for itself
+            powder_step_g=self.resolution_g,
+            shares=self.shares,
         )
-        if single or not self.resolution_g:
-            return made
-        weighed = sum(round(made.mix.powder_g * part / self.resolution_g) * self.resolution_g for part in self.shares)
-        whole = mix_of(made.mix.water_ml, weighed, self.powder, self.water_temperature_c)
-        return Rounded(whole, whole.ratio / mix.ratio - 1, made.for_water)
 
     @cached_property
     def manner(self) -> tuple[ScoopWay, ...]:
@@ -315,10 +310,14 @@ class GroupSheet:
         return [way for way in self.ways if not wanted[0] or (way.scoop_id, way.way) == wanted]
 
     def _trimmed(self, wanted: Mix, trim: WaterTrim) -> Rounded:
-        step = water_step_ml(self.farm, trim.water_ml)
-        water = round(trim.water_ml / step) * step if step else trim.water_ml
-        made = mix_of(water, trim.count.total_g / self.shares[0], self.powder, self.water_temperature_c)
-        return Rounded(made, made.ratio / wanted.ratio - 1)
+        return counted_out(
+            wanted,
+            trim.count.total_g / self.shares[0],
+            trim.water_ml,
+            self.powder,
+            self.water_temperature_c,
+            water_step_ml=water_step_ml(self.farm, trim.water_ml),
+        )
 
 
 def levels_in(vessel: Vessel | None, mix: Mix) -> Levels | None:

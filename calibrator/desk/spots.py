@@ -18,15 +18,14 @@ from calibrator.science.mark import (
     OldLine,
     OldLineVerdict,
     OneBag,
-    feeding_to_line,
+    feeding_of_fill_g,
     fits_line,
     off_in_row,
     old_line,
     one_bag,
-    weighed_to_line,
 )
 from calibrator.science.plausible import Doubt
-from calibrator.science.settling import STRUCK, Settling, signed_off
+from calibrator.science.settling import STRUCK, signed_off
 from calibrator.science.weighing import DensityResult, LevelResult
 from calibrator.values import dataclass
 
@@ -216,21 +215,11 @@ def _judged(
 
 
 def _of_its_bag(known: Known, fill: Fill, level: LevelResult, signed: SignOff, mark: Mark) -> OneBag:
-    """A fill to the line stands for itself, a level one for what the line makes of it; corrected for the scale as the
-    fills of the weigh-in are."""
+    """Of one fill, corrected for the scale as the fills of the weigh-in are."""
     assert known.scoop is not None
-    shape = known.scoop.shape
-    fill = replace(fill, mass_g=findings.corrected_g(known, fill.mass_g))
-    if fill.way is FillWay.TO_MARK:
-        (weighed,) = weighed_to_line(
-            [replace(fill, line_mm=fill.line_mm or mark.down_wall_mm)], shape, mark.down_wall_mm
-        )
-        feeding_g = mark.full_scoops * level.mean_g + weighed.mass_g
-    else:
-        settling = Settling(signed.settling_factor, 0.0)
-        feeding_g = feeding_to_line(
-            shape, fill.mass_g, (), settling, mark.down_wall_mm, full_scoops=mark.full_scoops
-        ).mean_g
+    corrected = replace(fill, mass_g=findings.corrected_g(known, fill.mass_g))
+    line = mark.down_wall_mm, mark.full_scoops
+    feeding_g = feeding_of_fill_g(corrected, known.scoop.shape, level.mean_g, signed.settling_factor, *line)
     return one_bag(feeding_g, mark.target_mass_g, known.farm.tolerance_share)
 
 

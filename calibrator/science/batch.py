@@ -28,6 +28,7 @@ __all__ = [
     "BatchTable",
     "Rounded",
     "calves_served",
+    "counted_out",
     "counts_of",
     "daily_powder_g",
     "fewest_batches",
@@ -224,20 +225,37 @@ class Rounded:
 
 
 def rounded(
-    mix: Mix, powder: Powder, water_temperature_c: float, *, water_step_ml: float, powder_step_g: float
+    mix: Mix,
+    powder: Powder,
+    water_temperature_c: float,
+    *,
+    water_step_ml: float,
+    powder_step_g: float,
+    shares: Sequence[float] = (1.0,),
 ) -> Rounded:
     """Water to the nearest step, powder to the scale's step, and what rounding did.
 
     The powder is what the calves are to get, as anybody reckons it who checks the table. Only where rounding moves
-    the water by more than `WATER_CLOSE` is it weighed for the rounded water instead, which keeps the ratio. A step
-    of 0 leaves a figure as it is. Raises CannotCompute for negative steps or no water left.
+    the water by more than `WATER_CLOSE` is it weighed for the rounded water instead, which keeps the ratio. `shares`
+    are those of powder and additives in what is weighed in: each is brought to the step by itself. A step of 0 leaves a
+    figure as it is. Raises CannotCompute for negative steps or no water left.
     """
     water = to_step(mix.water_ml, not_negative(water_step_ml, "The step of the water"))
     far = _is_far(water, mix.water_ml)
     powder_g = mix.powder_g * water / mix.water_ml if far else mix.powder_g
-    powder_g = to_step(powder_g, not_negative(powder_step_g, "The step of the scale"))
-    made = mix_of(water, powder_g, powder, water_temperature_c)
+    step_g = not_negative(powder_step_g, "The step of the scale")
+    weighed_g = math.fsum(to_step(powder_g * share, step_g) for share in shares)
+    made = mix_of(water, weighed_g, powder, water_temperature_c)
     return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0, far)
+
+
+def counted_out(
+    mix: Mix, powder_g: float, water_ml: float, powder: Powder, water_temperature_c: float, *, water_step_ml: float
+) -> Rounded:
+    """A mix whose powder is counted in whole scoopfuls, `powder_g` with all that is weighed in besides, and whose water
+    goes by that, to the nearest step. A step of 0 leaves the water as it is. Raises CannotCompute for no water left."""
+    made = mix_of(to_step(water_ml, water_step_ml), powder_g, powder, water_temperature_c)
+    return Rounded(made, made.ratio / mix.ratio - 1)
 
 
 def moves_powder(water_ml: NDArray[np.float64], step_ml: float) -> bool:

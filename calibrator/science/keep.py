@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import replace
 from enum import StrEnum
 from itertools import takewhile
 
-from calibrator.model import Shape
+from calibrator.model import Fill, FillWay, Shape
 from calibrator.science.guard import positive
-from calibrator.science.line import checked_settling, fraction_at, tolerance_band
+from calibrator.science.line import checked_settling, fraction_at, tolerance_band, weighed_to_line
 from calibrator.science.settling import Settling
 from calibrator.science.stats import two_sided_t
 from calibrator.science.verify import Feeding, LineVerdict, fills_until, inside
@@ -94,6 +95,21 @@ def fits_line(fill_g: float, shape: Shape, level: LevelResult, settling: Settlin
     low, high = wanted.interval(0.95)
     of_one = wanted.mean_g * (level.next_high_g - level.next_low_g) / (2 * level.mean_g)
     return abs(positive(fill_g, "The weight") - wanted.mean_g) <= math.hypot((high - low) / 2, of_one)
+
+
+def feeding_of_fill_g(
+    fill: Fill, shape: Shape, level_mean_g: float, settling_factor: float, down_wall_mm: float, full_scoops: int
+) -> float:
+    """What one fill makes a feeding weigh, g: `full_scoops` level ones and one to the line, mm down the wall.
+
+    A fill to a line stands for itself, one to another line by the volumes; a level one stands for every scoopful of the
+    feeding, settled to the line. Raises CannotCompute for an impossible line or factor.
+    """
+    if fill.way is FillWay.TO_MARK:
+        (last,) = weighed_to_line([replace(fill, line_mm=fill.line_mm or down_wall_mm)], shape, down_wall_mm)
+        return full_scoops * level_mean_g + last.mass_g
+    settling = Settling(settling_factor, 0.0)
+    return feeding_to_line(shape, fill.mass_g, (), settling, down_wall_mm, full_scoops=full_scoops).mean_g
 
 
 def off_in_row(bags: Sequence[OneBag]) -> int:

@@ -61,6 +61,24 @@ def in_order(lots: Iterable[L]) -> list[L]:
     return sorted(lots, key=attrgetter("at"))
 
 
+def before(lots: Sequence[SeasonLot], place: int) -> SeasonLot | None:
+    """The lot weighed before that at a place with the same scoop, lots being in order; None where there is none."""
+    own = lots[place]
+    earlier = (lots[n] for n in range(place - 1, -1, -1))
+    return next((one for one in earlier if one.scoop_id == own.scoop_id and one.lot_id != own.lot_id), None)
+
+
+def last_two(lots: Sequence[SeasonLot]) -> tuple[SeasonLot, SeasonLot] | None:
+    """The last weighing that has an earlier lot with the same scoop, that one first; None where there is none."""
+    pairs = ((before(lots, place), lots[place]) for place in range(len(lots) - 1, -1, -1))
+    return next(((earlier, last) for earlier, last in pairs if earlier is not None), None)
+
+
+def change_share(before: SeasonLot, last: SeasonLot) -> float:
+    """How much denser the later lot is, as a share of the earlier; less than 0 for a looser one."""
+    return last.density_g_per_ml / before.density_g_per_ml - 1
+
+
 def log_density(lot: SeasonLot) -> float:
     """Natural logarithm of the density: a small difference is a share."""
     return math.log(lot.density_g_per_ml)

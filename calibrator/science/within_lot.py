@@ -13,6 +13,7 @@ from enum import StrEnum
 
 import numpy as np
 
+from calibrator.model import FillWay
 from calibrator.science.charts import running_means_from_first
 from calibrator.science.compare import t_tails
 from calibrator.science.errors import CannotCompute
@@ -44,6 +45,18 @@ class Opened:
 
     mass_g: float
     scoopfuls: int = 1
+
+
+def as_level_g(mass_g: float, way: FillWay, level_mean_g: float, mark_mass_g: float | None) -> float | None:
+    """A fill as g of a level scoopful: one to the line in proportion to what the line was signed off to deliver.
+
+    None where it cannot be compared: to a line that was not signed off, or tapped.
+    """
+    if way is FillWay.LEVEL:
+        return mass_g
+    if way is not FillWay.TO_MARK or not mark_mass_g:
+        return None
+    return mass_g / mark_mass_g * level_mean_g
 
 
 @dataclass(frozen=True)

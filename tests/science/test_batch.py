@@ -236,3 +236,22 @@ def test_a_table_by_volume_begins_with_all_that_the_vessel_holds_in_forty_rows_a
     assert batch.usual_waters(free, 109, 500.0)[1] == pytest.approx(109 * rows.per_calf.water_ml)
     assert batch.usual_waters(free, 0, 500.0)[1] == pytest.approx(10 * rows.per_calf.water_ml)
     assert batch.calves_served(90_000.0, rows.per_calf.volume_ml) == batch.most_calves(tank, rows.per_calf.volume_ml)
+
+
+def test_powder_and_additives_are_each_brought_to_the_scales_step() -> None:
+    """100.4 g of powder and 10.4 g of an additive on a scale of 1 g: 100 g and 10 g, not 111 g together."""
+    mix = mixing.mix_of(1000.0, 110.8, POWDER, 43.0)
+    shares = (100.4 / 110.8, 10.4 / 110.8)
+    made = batch.rounded(mix, POWDER, 43.0, water_step_ml=0.0, powder_step_g=1.0, shares=shares)
+    assert made.mix.powder_g == pytest.approx(110.0)
+    assert made.ratio_error_share == pytest.approx(110.0 / 110.8 - 1)
+
+
+@lawful
+@given(st.floats(500.0, 100_000.0), st.floats(0.05, 0.3), st.sampled_from([0.0, 50.0, 100.0]))
+def test_water_that_goes_by_scoopfuls_keeps_the_rate_but_for_its_step(water: float, rate: float, step: float) -> None:
+    wanted = mixing.mix_of(1000.0, 1000.0 * rate, POWDER, 43.0)
+    powder_g = wanted.ratio * mixing.mix_of(water, 1.0, POWDER, 43.0).water_g
+    made = batch.counted_out(wanted, powder_g, water, POWDER, 43.0, water_step_ml=step)
+    assert abs(made.mix.water_ml - water) <= step / 2 * (1 + 1e-6) + 1e-6
+    assert (1 + made.ratio_error_share) * made.mix.water_ml == pytest.approx(water)

@@ -19,6 +19,7 @@ from calibrator.science.mark import (
     OldLineVerdict,
     at_line,
     check_line,
+    feeding_of_fill_g,
     fill_line,
     fraction_at,
     off_in_row,
@@ -454,3 +455,20 @@ def test_equal_scoopfuls_are_judged_as_the_feeding_that_they_are() -> None:
     assert old.delivers_g == pytest.approx(
         2 * old_line(CYLINDER, level(), Settling(1.02, 0.01), 40.0, 170.0, 0.02).delivers_g
     )
+
+
+@given(st.sampled_from(SHAPES), st.floats(50.0, 900.0), st.floats(0.9, 1.1), st.integers(0, 3))
+def test_a_level_fill_and_one_to_the_line_of_the_same_powder_make_the_same_feeding(
+    shape: Shape, level_g: float, factor: float, full: int
+) -> None:
+    """A fill to the line that weighs what the level scoopful makes of it says no more than the level one."""
+    down_mm = 0.3 * scoop.wall_length_mm(shape)
+    told = {"id": "f", "weigh_in_id": "w", "bag": 1, "typed": "", "by": "MK", "at": datetime(2026, 1, 5)}
+    to_line_g = level_g * factor * fraction_at(shape, down_mm)
+    level, filled = (
+        Fill(way=way, mass_g=mass_g, **told)  # type: ignore[arg-type]
+        for way, mass_g in ((FillWay.LEVEL, level_g), (FillWay.TO_MARK, to_line_g))
+    )
+    by_level, by_line = (feeding_of_fill_g(fill, shape, level_g, factor, down_mm, full) for fill in (level, filled))
+    assert by_level == pytest.approx(full * level_g + to_line_g)
+    assert by_line == pytest.approx(by_level)

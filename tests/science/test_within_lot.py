@@ -6,10 +6,13 @@ import math
 import random
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
+from calibrator.model import FillWay
 from calibrator.science.errors import CannotCompute
 from calibrator.science.stats import two_sided_t
-from calibrator.science.within_lot import Inside, InsideLot, Opened, inside_lot
+from calibrator.science.within_lot import Inside, InsideLot, Opened, as_level_g, inside_lot
 
 CENTRE = 300.0
 
@@ -74,3 +77,18 @@ def test_nonsense_is_refused() -> None:
     ):
         with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
             call()
+
+
+@given(st.floats(1.0, 2000.0), st.floats(1.0, 2000.0), st.floats(1.0, 2000.0))
+def test_a_fill_to_the_line_stands_to_the_line_as_a_level_one_to_the_level_scoopful(
+    mass_g: float, level_g: float, mark_g: float
+) -> None:
+    told = as_level_g(mass_g, FillWay.TO_MARK, level_g, mark_g)
+    assert told is not None
+    assert told / level_g == pytest.approx(mass_g / mark_g)
+    assert as_level_g(mass_g, FillWay.LEVEL, level_g, mark_g) == mass_g
+
+
+def test_a_fill_that_has_nothing_to_be_held_against_is_left_out() -> None:
+    assert as_level_g(300.0, FillWay.TO_MARK, 290.0, None) is None
+    assert as_level_g(300.0, FillWay.TAPPED, 290.0, 280.0) is None

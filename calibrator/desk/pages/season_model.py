@@ -19,10 +19,10 @@ from calibrator.desk.season.words import (
     wanting_words,
     weighed_words,
 )
-from calibrator.desk.season_points import change_share
 from calibrator.desk.speech import day_text
 from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.model import SeasonLot, UnitSystem
+from calibrator.science.lot_kinds import change_share
 
 Index = QModelIndex | QPersistentModelIndex
 FIELDS = (

@@ -47,7 +47,7 @@ from calibrator.science.carried_over import (
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import daily_powder_g, mix_per_calf
 from calibrator.science.lot_chart import LotChart, points_chart
-from calibrator.science.lot_kinds import in_order
+from calibrator.science.lot_kinds import before, in_order
 from calibrator.science.mixing import powder_from
 from calibrator.science.scoop import same_line
 from calibrator.science.season_findings import Season, season
@@ -55,7 +55,7 @@ from calibrator.science.season_spread import SpreadFindings, season_spread
 from calibrator.science.verify import LineCheck
 from calibrator.science.weighing import LevelResult
 from calibrator.science.why import Effect, why
-from calibrator.science.within_lot import InsideLot, Opened, inside_lot
+from calibrator.science.within_lot import InsideLot, Opened, as_level_g, inside_lot
 from calibrator.values import dataclass
 
 READ_AT_ONCE_LOTS, READ_AT_ONCE_FILLS, READ_AT_ONCE_PAST = 1_000, 20_000, 200
@@ -244,9 +244,7 @@ class SeasonFacts:
 
     def before(self, place: int) -> SeasonLot | None:
         """The lot weighed before with the same scoop."""
-        lot = self.lots[place]
-        earlier = (self.lots[n] for n in range(place - 1, -1, -1))
-        return next((one for one in earlier if one.scoop_id == lot.scoop_id and one.lot_id != lot.lot_id), None)
+        return before(self.lots, place)
 
     def meaning(self, place: int) -> Meaning | None:
         """What a lot did to a feeding, the scoop filled as for the lot before; None where that cannot be told."""
@@ -369,7 +367,7 @@ class SeasonFacts:
         spots = [
             Bag(spot.at.astimezone().date(), mass_g, 1, spot.by, False)
             for spot in self.spots.get(lot.weigh_in_id, [])
-            if (mass_g := _as_level(spot, lot)) is not None
+            if (mass_g := as_level_g(spot.mass_g, spot.way, lot.level_mean_g, lot.mark_mass_g)) is not None
         ]
         shown = [*weighed, *spots]
         return [replace(bag, mass_g=findings.corrected_g(known, bag.mass_g)) for bag in shown] if known else shown
@@ -401,12 +399,3 @@ class SeasonFacts:
             )
         except CannotCompute:
             return bags, None
-
-
-def _as_level(spot: SpotFill, lot: SeasonLot) -> float | None:
-    """A spot fill as a level scoopful; one to the line by what the line was signed off to deliver."""
-    if spot.way is FillWay.LEVEL:
-        return spot.mass_g
-    if spot.way is not FillWay.TO_MARK or not lot.mark_mass_g:
-        return None
-    return spot.mass_g / lot.mark_mass_g * lot.level_mean_g

@@ -27,13 +27,13 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.season.facts import DayOf, Meaning, Part, SeasonFacts
 from calibrator.desk.season.period_band import PeriodBand
 from calibrator.desk.season.words import bags_off_words, change_words, density_text, meaning_words, said
-from calibrator.desk.season_points import change_share, last_two
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.picture_key import Entry, PictureKey
 from calibrator.model import FillWay, LotPoints, SeasonLot, UnitSystem
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS
+from calibrator.science.lot_kinds import change_share, last_two
 from calibrator.science.mark import OldLineVerdict
 from calibrator.science.scoop import same_line
 from calibrator.science.season_findings import FEWEST_TO_JUDGE, Finding
