@@ -153,18 +153,19 @@ def _without_label(now: Standing, scoop_id: str, sign_off_id: str) -> tuple[Labe
 @dataclass(frozen=True)
 class LineBeside:
     """A line that a scoop bears beside its main one, by its label: for one feeding of `target_g`, mm from the rim down
-    the wall, with `full_scoops` level scoopfuls before it, or `to_line` equal ones to it."""
+    the wall, with `full_scoops` level scoopfuls before it, or `to_line` equal ones of `held_g` to it."""
 
     target_g: float
     down_wall_mm: float
     full_scoops: int
     to_line: int
+    held_g: float
 
 
 def lines_beside(now: Standing, mark: Mark) -> tuple[LineBeside, ...]:
     """The lines of other feedings that a scoop has or is to have for a mark, as `labelled_lines`."""
     return tuple(
-        LineBeside(line.target_mass_g, line.down_wall_mm, line.full_scoops, line.to_line)
+        LineBeside(line.target_mass_g, line.down_wall_mm, line.full_scoops, line.to_line, line.held_g)
         for line in labelled_lines(now, mark.scoop_id, mark.sign_off_id)
         if line.down_wall_mm and not same_line(line.down_wall_mm, mark.down_wall_mm)
     )

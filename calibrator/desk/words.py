@@ -170,10 +170,12 @@ def besides_words(besides: Sequence[LineBeside], system: UnitSystem) -> tuple[st
 def beside_target_words(beside: LineBeside, system: UnitSystem) -> str:
     """What a line beside the main one is for, as `target_words`."""
     target = show_mass(beside.target_g, system, decimal_comma=decimal_comma())
-    made_of = full_scoops_words(beside.full_scoops)
-    if beside.to_line > 1:
-        made_of = translate("Words", "{count} to the line").format(count=beside.to_line)
-    return " = ".join(part for part in (target, made_of) if part)
+    if beside.to_line > 1:  # named as on the label and in the tables
+        held = show_mass(beside.held_g, system, decimal_comma=decimal_comma())
+        return translate("Words", "{held} ({count} for {target})").format(
+            held=held, count=beside.to_line, target=target
+        )
+    return " = ".join(part for part in (target, full_scoops_words(beside.full_scoops)) if part)
 
 
 def also_to_draw_words(besides: Sequence[LineBeside], system: UnitSystem) -> str:

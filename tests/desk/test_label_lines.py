@@ -207,7 +207,7 @@ def test_a_feeding_of_more_than_a_scoopful_is_filled_the_way_that_is_chosen(
     assert [(round(way.mass_g / OZ_G, 2), n) for way, n in line.scoops.parts] == [(7.5, 20.0)]  # ten calves
     (mark,) = herd.records.marks(sign_off_id=paper.signed[herd.red.id].id)
     (beside,) = lines_beside(standing(herd.records, herd.farm, FIRST_DAY.date()), mark)
-    assert beside_target_words(beside, UnitSystem.FARM) == "15.0 oz = 2 to the line"
+    assert beside_target_words(beside, UnitSystem.FARM) == "7.5 oz (2 for 15.0 oz)"
     herd.sign("B", 1.05 * DENSITY)  # the label that follows is filled the same way, though its line lies elsewhere
     later = ScoopPick(Desk(herd.records, answers, clock=at_noon), herd.red)
     qtbot.addWidget(later)
