@@ -14851,10 +14851,6 @@ Sign off all the same? The record will say so.</source>
         <translation>a {line} para {target}</translation>
     </message>
     <message>
-        <source>{count} to the line</source>
-        <translation>{count} hasta la línea</translation>
-    </message>
-    <message>
         <source>The label has one more line to draw: {lines}.</source>
         <translation>La etiqueta tiene otra línea por trazar: {lines}.</translation>
     </message>
@@ -14917,6 +14913,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{count} level</source>
         <translation>{count} al ras</translation>
+    </message>
+    <message>
+        <source>{held} ({count} for {target})</source>
+        <translation>{held} ({count} para {target})</translation>
     </message>
     <message>
         <source>typed wrong</source>
