@@ -193,7 +193,6 @@ WHAT = (
     QT_TRANSLATE_NOOP("Science", "The number of bags"),
     QT_TRANSLATE_NOOP("Science", "The number of calves"),
     QT_TRANSLATE_NOOP("Science", "The number of feedings"),
-    QT_TRANSLATE_NOOP("Science", "The number of feedings a day"),
     QT_TRANSLATE_NOOP("Science", "The number of packages"),
     QT_TRANSLATE_NOOP("Science", "The old line"),
     QT_TRANSLATE_NOOP("Science", "The pace of feeding"),

@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 
 from calibrator.model import Plan, PlanGroup, Vessel
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import MOST_ROWS, counts_of, daily_powder_g, group_mix, mix_per_calf, scaled
+from calibrator.science.feeding import MOST_ROWS, counts_of, group_mix, mix_per_calf, scaled
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.rows import Rows
@@ -30,7 +30,6 @@ __all__ = [
     "calves_served",
     "counted_out",
     "counts_of",
-    "daily_powder_g",
     "fewest_batches",
     "group_mix",
     "mix_per_calf",

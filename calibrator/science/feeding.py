@@ -1,4 +1,4 @@
-"""One feeding of a group, the counts that a plan's table tells, and what a plan takes of powder in a day.
+"""One feeding of a group, and the counts that a plan's table tells.
 
 Light: the day's page asks for it at once.
 """
@@ -11,7 +11,7 @@ from dataclasses import replace
 from calibrator.model import MixingRate, Plan, PlanGroup, RateBasis, VolumeMeans
 from calibrator.science.bands import SOLIDS_SHARE
 from calibrator.science.errors import CannotCompute
-from calibrator.science.guard import between, not_negative, positive
+from calibrator.science.guard import between, positive
 from calibrator.science.mixing import (
     Mix,
     Powder,
@@ -151,15 +151,3 @@ def _meant_for(group: PlanGroup, count: int, plan: Plan) -> bool:
     """Whether no other group's calves of today are nearer to a count. Without calves any group may be meant."""
     fed = [each.calves for each in plan.groups if each.calves]
     return not fed or (group.calves > 0 and abs(group.calves - count) == min(abs(calves - count) for calves in fed))
-
-
-def daily_powder_g(plan: Plan, powder: Powder) -> float:
-    """Powder that all groups take in a day, g, allowance included; 0 without calves."""
-    t, extra = plan.water_temperature_c, plan.allowance_share
-    fed = [g for g in plan.groups if not_negative(g.calves, "The number of calves") > 0]
-    return sum(
-        g.calves
-        * powder_per_calf_g(g, powder, t, extra)
-        * not_negative(g.feedings_per_day, "The number of feedings a day")
-        for g in fed
-    )

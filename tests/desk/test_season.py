@@ -14,7 +14,7 @@ from typing import cast
 import numpy as np
 import pytest
 from answers import Answers, at_noon
-from herd import OZ_G, Herd
+from herd import OZ_G, QT_ML, Herd, group
 from keys import RAIL, mnemonics, nameless
 from mix_hands import bag_count_of
 from PySide6.QtCore import QItemSelectionModel, QPoint, QPointF, Qt
@@ -40,7 +40,20 @@ from calibrator.desk.season.words import change_words, weighed_words
 from calibrator.desk.season_paper import season_report_facts
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme, tokens
-from calibrator.model import Box, Farm, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
+from calibrator.model import (
+    Box,
+    Farm,
+    Feeding,
+    FeedingStep,
+    FillWay,
+    Lot,
+    PlanGroup,
+    SignOff,
+    SpotFill,
+    UnitSystem,
+    WeighIn,
+    new_id,
+)
 from calibrator.model.underway import Underway
 from calibrator.prints.languages import Tongue
 from calibrator.records import Records, RecordsError
@@ -229,6 +242,35 @@ def test_solids_and_money_are_told_where_plan_and_price_are_known(shown: Callabl
     assert "Solids would be 14.3 % in place of 13.1 %." in page.happened.meaning.text()
     assert "That is $13.6" in page.happened.meaning.text()
     assert (cells(page, 0)["solids"], cells(page, 0)["money"][:6]) == ("14.3 %", "+$13.6")
+
+
+THREE = tuple(Feeding(name=name, volume_ml=quarts * QT_ML) for name, quarts in (("AM", 3), ("noon", 2), ("PM", 3)))
+WEANED = (FeedingStep(from_day=40, volume_ml=0.0, feedings_per_day=0),)
+
+
+@pytest.mark.parametrize(
+    ("groups", "money"),
+    [
+        # 40 calves twice 10 oz are 50 lb a day, 60 others 75 lb: a tenth of them at $1 a pound.
+        (((group(40),), (group(60),)), 12.5),
+        # 3 + 2 + 3 qt in place of 2 + 2: twice as much.
+        (((replace(group(40), feedings=THREE),),), 10.0),
+        # The 30 are weaned by now, and in the other plan there are none.
+        (((group(40), replace(group(30), steps=WEANED, day_one=date(2025, 11, 1))), (group(0),)), 5.0),
+        (((replace(group(30), steps=WEANED, day_one=date(2025, 11, 1)),),), None),
+    ],
+)
+def test_money_goes_by_what_all_plans_feed_today(
+    herd: Herd, groups: tuple[tuple[PlanGroup, ...], ...], money: float | None
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    lot = herd.lot_of(herd.sign("25-1204A", 1.1 * TEN_OZ_LEVEL))
+    herd.records.keep(replace(lot, price_per_package=50.0, package_mass_g=50 * 453.59237))
+    for number, of_plan in enumerate(groups):
+        herd.plan(f"Plan {number}", *of_plan)
+    meaning = SeasonFacts(herd.records, herd.farm, date(2026, 2, 11)).meaning(1)
+    assert meaning is not None
+    assert meaning.money_a_day == (None if money is None else pytest.approx(money, rel=0.001))
 
 
 def test_what_is_missing_for_money_is_told_before_the_report_is_saved(

@@ -35,7 +35,7 @@ from calibrator.science.as_fed import (
     step_on,
 )
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import daily_powder_g, mix_per_calf, recipe_of
+from calibrator.science.feeding import mix_per_calf, recipe_of
 from calibrator.science.mixing import powder_from, powder_per_water
 
 OUNCE_G, QUART_ML = 28.349523125, 946.352946
@@ -141,8 +141,15 @@ def test_a_plain_plan_is_fed_as_it_stands() -> None:
     fed, rests = as_fed(plain, DAY_ONE, 1, POWDER)
     assert (fed, rests) == (plain, (None, None))
     assert not feedings_differ(plain, DAY_ONE)
-    assert powder_of_day_g(plain, POWDER, DAY_ONE) == pytest.approx(daily_powder_g(plain, POWDER))
+    assert powder_of_day_g(plain, POWDER, DAY_ONE) == pytest.approx(2 * 10 * 2 * 10 * OUNCE_G)
     assert most_feedings(plan(), DAY_ONE) == 0
+
+
+def test_a_days_powder_counts_every_feeding_of_every_group_and_the_allowance() -> None:
+    """109 calves twice and 10 three times, 10 oz each and a tenth more for hoses and pails."""
+    groups = (group(calves=109), group(feedings_per_day=3), group(calves=0))
+    told = replace(plan(*groups), allowance_share=0.1)
+    assert powder_of_day_g(told, POWDER, DAY_ONE) == pytest.approx(1.1 * (109 * 2 + 10 * 3) * 10 * OUNCE_G)
 
 
 def test_the_cold_adds_powder_or_a_feeding_only_while_it_is_switched_on() -> None:
@@ -184,7 +191,8 @@ def test_the_plan_of_a_day_holds_each_feeding_once_and_no_weaned_group() -> None
         on = DAY_ONE + timedelta(days=days)
         shown = day_plan(told, on, POWDER)
         assert [each.name for each in shown.groups] == names
-        assert daily_powder_g(shown, POWDER) == pytest.approx(powder_of_day_g(told, POWDER, on))
+        within = replace(shown, cold=None)  # it is reckoned in
+        assert powder_of_day_g(within, POWDER, on) == pytest.approx(powder_of_day_g(told, POWDER, on))
 
 
 def test_it_matters_which_feeding_is_mixed_where_groups_get_other_numbers_of_them_or_one_has_its_own() -> None:

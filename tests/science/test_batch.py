@@ -170,13 +170,6 @@ def test_counts_are_the_range_the_farms_own_and_todays() -> None:
         batch.counts_of(replace(plan, count_to=10**12))
 
 
-def test_a_days_powder_counts_every_feeding_of_every_group() -> None:
-    three = replace(GROUP, calves=10, feedings_per_day=3)
-    plan = plan_of(GROUP, three, replace(GROUP, calves=0), allowance_share=0.1)
-    assert batch.daily_powder_g(plan, POWDER) == pytest.approx(1.1 * (109 * 2 + 10 * 3) * 10 * OUNCE_G)
-    assert batch.daily_powder_g(plan_of(replace(GROUP, calves=0)), POWDER) == 0
-
-
 def test_rounding_the_water_first_leaves_only_the_scales_step() -> None:
     mix = batch.group_mix(GROUP, 7, POWDER, 43.0)
     made = batch.rounded(mix, POWDER, 43.0, water_step_ml=QUART_ML / 4, powder_step_g=2.0)

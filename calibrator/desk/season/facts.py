@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date
@@ -34,6 +35,7 @@ from calibrator.model import (
 from calibrator.model.underway import Underway, one_by_one, part_of
 from calibrator.records import Records, bag_sums, bag_sums_of, count_sign_offs, every_spot_fill, lot_points, season_lots
 from calibrator.records.past import count_past
+from calibrator.science.as_fed import powder_of_day_g
 from calibrator.science.bag_sums import bag_means, by_weigh_in
 from calibrator.science.carried_over import (
     CarriedOver,
@@ -45,7 +47,7 @@ from calibrator.science.carried_over import (
     wanting,
 )
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import daily_powder_g, mix_per_calf
+from calibrator.science.feeding import mix_per_calf
 from calibrator.science.lot_chart import LotChart, points_chart
 from calibrator.science.lot_kinds import before, in_order
 from calibrator.science.mixing import powder_from
@@ -263,7 +265,7 @@ class SeasonFacts:
                 return None
             target = self._target_solids
             solids = None if target is None else solids_with(target, carried.mass_g / carried.target_g)
-            money, not_told = self._money(lot, carried), wanting(lot, self._plan is not None)
+            money, not_told = self._money(lot, carried), wanting(lot, bool(self._plans))
             return Meaning(before, carried, target, solids, money, self._daily_g, not_told)
         except CannotCompute:
             return None
@@ -328,21 +330,22 @@ class SeasonFacts:
         return self._shapes[lot.scoop_revision]
 
     @cached_property
-    def _plan(self) -> Plan | None:
-        plans = [plan for plan in self._records.every(Plan, self.farm.id) if plan.retired_on is None and plan.groups]
-        return plans[0] if plans else None
+    def _plans(self) -> list[Plan]:
+        return [plan for plan in self._records.every(Plan, self.farm.id) if plan.retired_on is None and plan.groups]
 
     @cached_property
     def _target_solids(self) -> float | None:
-        """Solids that the plan's first group is to get."""
-        if self._plan is None:
+        """Solids that the first plan's first group is to get."""
+        if not self._plans:
             return None
-        group, powder = self._plan.groups[0], powder_from(Composition())
-        return mix_per_calf(group, powder, self._plan.water_temperature_c).solids_share
+        plan = self._plans[0]
+        return mix_per_calf(plan.groups[0], powder_from(Composition()), plan.water_temperature_c).solids_share
 
     @cached_property
     def _daily_g(self) -> float | None:
-        return daily_powder_g(self._plan, powder_from(Composition())) if self._plan else None
+        """Powder that all plans take today; None where nothing is fed."""
+        powder = powder_from(Composition())
+        return math.fsum(powder_of_day_g(plan, powder, self._today) for plan in self._plans) or None
 
     def _money(self, lot: SeasonLot, carried: CarriedOver) -> float | None:
         if self._daily_g is None or lot.price_per_package is None or lot.package_mass_g is None:
