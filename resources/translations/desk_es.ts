@@ -8648,10 +8648,6 @@ entre {low} y {high}
         <translation>El número de tomas</translation>
     </message>
     <message>
-        <source>The number of feedings a day</source>
-        <translation>El número de tomas al día</translation>
-    </message>
-    <message>
         <source>The number of packages</source>
         <translation>El número de envases</translation>
     </message>
