@@ -15,7 +15,7 @@ from calibrator.model import (
     ReferenceMix,
 )
 from calibrator.records import Records
-from calibrator.science.mix_density import Hydrometer
+from calibrator.science.mix_density import Hydrometer, water_shows_sg
 from calibrator.science.own_line import Line, Reference, farm_line, reference_solids
 from calibrator.science.refractometer import KNOWN_DAYS, ZERO_DAYS, Checked, Refractometer, brix
 from calibrator.science.thermometer import UNKNOWN_DIVISION_C, Thermometer, ice_offset_c
@@ -84,10 +84,19 @@ def hydrometer(tools: Tools, instrument_id: str, at: datetime) -> Hydrometer:
     tool = tools.find(instrument_id)
     if tool is None:
         return Hydrometer()
-    water = _checked(tools.newest(instrument_id, InstrumentCheckKind.WATER, at), at)
-    offset = water.reading - water.expected if water else None
+    found = tools.newest(instrument_id, InstrumentCheckKind.WATER, at)
+    water = _checked(found, at)
+    offset = found.reading - should_show(tool, found) if found else None
     overdue = bool(water and water.days_ago > ZERO_DAYS)
     return Hydrometer(tool.reference_c, tool.division or Hydrometer.division, offset, overdue)
+
+
+def should_show(tool: Instrument, check: InstrumentCheck) -> float:
+    """What a sound instrument would have shown at a check: a hydrometer in plain water by the reference temperature
+    that it is known to have now, which may have been corrected since."""
+    if tool.kind is not InstrumentKind.HYDROMETER or check.temperature_c is None:
+        return check.expected
+    return water_shows_sg(Hydrometer(tool.reference_c), check.temperature_c)
 
 
 def thermometer(tools: Tools, instrument_id: str, at: datetime) -> Thermometer:

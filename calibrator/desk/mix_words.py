@@ -312,6 +312,11 @@ def doubt_words(doubt: Doubt, *, water_ordered: bool = False) -> str:
         Doubt.TEMPERATURE_UNKNOWN: translate(
             "MixWords", "The instrument does not compensate for temperature: type how warm it is."
         ),
+        Doubt.ZERO_TEMPERATURE_UNKNOWN: translate(
+            "MixWords",
+            "The instrument does not compensate for temperature, and nobody told how warm it was in plain water: check "
+            "it again.",
+        ),
         Doubt.OUT_OF_REACH: translate(
             "MixWords", "This reading lies beyond the weighed mixes that the line was made from."
         ),

@@ -43,6 +43,7 @@ class Doubt(StrEnum):
     KNOWN_OVERDUE = "known_overdue"
     SCALE_OFF = "scale_off"
     TEMPERATURE_UNKNOWN = "temperature_unknown"
+    ZERO_TEMPERATURE_UNKNOWN = "zero_temperature_unknown"
     OUT_OF_REACH = "out_of_reach"
 
 
@@ -113,30 +114,41 @@ def drop_spread(readings: Sequence[float], division_brix: float) -> tuple[float,
     return max(math.sqrt(squares / df), floor), df
 
 
-def _correction(instrument: Refractometer, temperature_c: float | None) -> float:
-    if instrument.compensated or temperature_c is None:
-        return 0.0
-    return temperature_correction_brix(temperature_c)
+def _at_20(instrument: Refractometer, shown: float, temperature_c: float | None) -> tuple[float, float]:
+    """A reading brought to 20 °C with the zero taken off, and its standard uncertainty by temperature, °Brix.
+
+    A prism without compensation of which only one temperature is told, here or in plain water, is taken to have been as
+    warm at both, so that the zero takes the temperature's part along; that part is then doubt (rectangular). Raises
+    CannotCompute for a temperature outside 5 … 40 °C.
+    """
+    water = instrument.water
+    zeroed = shown - (water.reading - water.expected) if water else shown
+    if instrument.compensated:
+        return zeroed, 0.0
+    here = None if temperature_c is None else temperature_correction_brix(temperature_c)
+    if water is None:
+        return (zeroed, STALE_ZERO_U) if here is None else (zeroed + here, CORRECTION_U_SHARE * abs(here))
+    there = None if water.temperature_c is None else temperature_correction_brix(water.temperature_c)
+    if here is None or there is None:
+        return zeroed, math.hypot(STALE_ZERO_U, (here or there or 0.0) / math.sqrt(3.0))
+    return zeroed + here - there, CORRECTION_U_SHARE * abs(here)
 
 
-def _zero(instrument: Refractometer) -> tuple[float, float, list[Doubt]]:
+def _zero(instrument: Refractometer) -> tuple[float, list[Doubt]]:
+    """Standard uncertainty of the zero, and what it has to be doubted for."""
     water = instrument.water
     if water is None:
-        return 0.0, STALE_ZERO_U, [Doubt.NEVER_ZEROED]
-    # At the same temperature as the reading, the zero takes the temperature's part along.
-    zero = water.reading - water.expected + _correction(instrument, water.temperature_c)
+        return STALE_ZERO_U, [Doubt.NEVER_ZEROED]
     overdue = not_negative(water.days_ago, "The age of a check") > ZERO_DAYS
-    rounding = rounding_u(instrument.division_brix)
-    u = math.hypot(STALE_ZERO_U if overdue else FRESH_ZERO_U, rounding)
-    return zero, u, [Doubt.ZERO_OVERDUE] if overdue else []
+    u = math.hypot(STALE_ZERO_U if overdue else FRESH_ZERO_U, rounding_u(instrument.division_brix))
+    untold = not instrument.compensated and water.temperature_c is None
+    return u, [Doubt.ZERO_OVERDUE] if overdue else [Doubt.ZERO_TEMPERATURE_UNKNOWN] if untold else []
 
 
 def scale_error_brix(instrument: Refractometer) -> float | None:
     """How far off a known solution was read, the zero taken off, °Brix; None without such a check."""
     known = instrument.known
-    if known is None:
-        return None
-    return known.reading + _correction(instrument, known.temperature_c) - _zero(instrument)[0] - known.expected
+    return None if known is None else _at_20(instrument, known.reading, known.temperature_c)[0] - known.expected
 
 
 def _scale(instrument: Refractometer, value: float) -> tuple[float, list[Doubt]]:
@@ -147,7 +159,8 @@ def _scale(instrument: Refractometer, value: float) -> tuple[float, list[Doubt]]
     if abs(error) > SCALE_OFF_BRIX:
         doubts.append(Doubt.SCALE_OFF)
     share = max(0.0, value) / positive(known.expected, "The Brix of the known solution")
-    hidden = math.hypot(error / math.sqrt(3.0), rounding_u(instrument.division_brix), KNOWN_U_BRIX)
+    temperature_u = _at_20(instrument, known.reading, known.temperature_c)[1]
+    hidden = math.hypot(error / math.sqrt(3.0), rounding_u(instrument.division_brix), KNOWN_U_BRIX, temperature_u)
     return (max(hidden, UNCHECKED_SCALE_U) if known.days_ago > KNOWN_DAYS else hidden) * share, doubts
 
 
@@ -160,12 +173,9 @@ def brix(readings: Sequence[float], instrument: Refractometer, temperature_c: fl
     """
     shown = mean_of(_plausible(readings))
     sd, df = drop_spread(readings, instrument.division_brix)
-    zero, zero_u, doubts = _zero(instrument)
-    correction = _correction(instrument, temperature_c)
-    temperature_u = CORRECTION_U_SHARE * abs(correction)
+    zero_u, doubts = _zero(instrument)
+    value, temperature_u = _at_20(instrument, shown, temperature_c)
     if not instrument.compensated and temperature_c is None:
         doubts.append(Doubt.TEMPERATURE_UNKNOWN)
-        temperature_u = STALE_ZERO_U
-    value = shown + correction - zero
     scale_u, more = _scale(instrument, value)
     return Brix(value, len(readings), sd, df, zero_u, scale_u, temperature_u, (*doubts, *more))

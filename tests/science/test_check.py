@@ -191,7 +191,7 @@ def test_the_zero_is_taken_off() -> None:
         (replace(FRESH, water=Checked(0, 0, 8)), (Doubt.ZERO_OVERDUE,)),
         (replace(FRESH, known=Checked(12, 12, 91)), (Doubt.KNOWN_OVERDUE,)),
         (replace(FRESH, known=Checked(12, 12.5, 1)), (Doubt.SCALE_OFF,)),
-        (replace(FRESH, compensated=False), (Doubt.TEMPERATURE_UNKNOWN,)),
+        (replace(FRESH, compensated=False), (Doubt.ZERO_TEMPERATURE_UNKNOWN, Doubt.TEMPERATURE_UNKNOWN)),
     ],
 )
 def test_what_an_instrument_has_to_be_doubted_for(instrument: Refractometer, doubts: tuple[Doubt, ...]) -> None:
@@ -207,6 +207,36 @@ def test_without_compensation_a_zero_at_the_same_warmth_takes_the_temperature_al
     zero = -0.8 + sucrose.temperature_correction_brix(30.0)
     assert brix([shown], warm, 30.0).value == pytest.approx(11.0 - zero)
     assert brix([shown], replace(warm, water=Checked(0.0, 0.0, 0.0, 20.0)), 30.0).value == pytest.approx(11.0)
+
+
+@pytest.mark.parametrize("told", [(None, 30.0), (30.0, None), (None, None)])
+def test_a_temperature_that_was_not_told_is_doubt_and_not_corrected_twice(
+    told: tuple[float | None, float | None],
+) -> None:
+    """Water and a mix of 12.0 °Brix, both at 30 °C: told once or not at all, neither reads 12.8 or 11.2 for sure."""
+    in_water, in_mix = told
+    off = sucrose.temperature_correction_brix(30.0)
+    glass = replace(FRESH, compensated=False, water=Checked(0.0, -off, 1.0, in_water), known=None)
+    found = brix([12.0 - off], glass, in_mix)
+    assert found.value == pytest.approx(12.0)
+    assert (Doubt.ZERO_TEMPERATURE_UNKNOWN in found.doubts) == (in_water is None)
+    assert (Doubt.TEMPERATURE_UNKNOWN in found.doubts) == (in_mix is None)
+    # Had the other been read at 20 °C, it were off by all of the correction: a limit, so the doubt is that by √3.
+    assert found.temperature_u >= (off / math.sqrt(3.0) if told != (None, None) else 0.25)
+    sure = brix([12.0 - off], replace(glass, water=Checked(0.0, -off, 1.0, 30.0)), 30.0)
+    assert sure.value == pytest.approx(12.0)
+    assert sure.temperature_u < 0.1 < found.temperature_u
+
+
+def test_a_known_solution_without_compensation_is_brought_to_20_degrees() -> None:
+    off = sucrose.temperature_correction_brix(30.0)
+    water = Checked(0.0, -off, 1.0, 30.0)
+    glass = Refractometer(0.2, compensated=False, water=water, known=Checked(12.0, 12.0 - off, 1.0, 30.0))
+    assert scale_error_brix(glass) == pytest.approx(0.0)
+    untold = replace(glass, known=Checked(12.0, 12.0 - off, 1.0))
+    assert scale_error_brix(untold) == pytest.approx(0.0)
+    assert Doubt.SCALE_OFF not in brix([11.0], untold, 30.0).doubts
+    assert brix([11.0], untold, 30.0).scale_u > brix([11.0], glass, 30.0).scale_u
 
 
 def test_the_known_solution_counts_without_the_zero() -> None:

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.counted import counted
-from calibrator.desk.mix_tools import Tools
+from calibrator.desk.mix_tools import Tools, should_show
 from calibrator.desk.mix_words import number
 from calibrator.desk.speech import day_text
 from calibrator.model import Instrument, InstrumentCheck, InstrumentCheckKind, InstrumentKind
@@ -87,7 +87,7 @@ def check_line(check: InstrumentCheck, tool: Instrument) -> str:
         day=day_text(check.at.astimezone().date()),
         where=where,
         reading=number(check.reading, digits),
-        expected=number(check.expected, digits) + _unit(check, tool),
+        expected=number(should_show(tool, check), digits) + _unit(check, tool),
     )
 
 

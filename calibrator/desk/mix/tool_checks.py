@@ -16,7 +16,7 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import JUG_G, MIX_G
 from calibrator.desk.mix.instrument_words import check_line, state
 from calibrator.desk.mix.withdrawing import ask_withdraw
-from calibrator.desk.mix_tools import Tools, hydrometer
+from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import number, weighed
 from calibrator.desk.parts import button, card, clear, label, row, scrolled
 from calibrator.desk.refusals import in_words
@@ -25,7 +25,7 @@ from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.saying import Held
 from calibrator.model import Instrument, InstrumentCheck, InstrumentCheckKind, InstrumentKind, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mix_density import water_shows_sg
+from calibrator.science.mix_density import Hydrometer, water_shows_sg
 from calibrator.science.refractometer import SCALE_OFF_BRIX
 from calibrator.science.sucrose import KnownSolution, known_solution
 from calibrator.science.thermometer import ICE_C, ICE_F
@@ -68,6 +68,7 @@ class ToolChecks(QWidget):
         self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, within=MIX_G, example=False)
         self.recipe = Held("heading", lines=3)
         self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), SUGAR, 1)
+        self.zero_prism, self.known_prism = self._prism(), self._prism()
         self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES[desk.system], 1)
         water = self.tr("Water that fills it, without the jug")
         self.jug = Amount(desk, water, Kind.MASS, optional=True, within=JUG_G, examples=WATER_IN_JUG)
@@ -79,6 +80,18 @@ class ToolChecks(QWidget):
 
     def _degrees(self, caption: str) -> Amount:
         return Amount(self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0, highest=60, examples=PLAIN_WATER)
+
+    def _prism(self) -> Amount:
+        """How warm a refractometer is, where nothing in it allows for that."""
+        return Amount(
+            self.desk,
+            self.tr("Refractometer at"),
+            Kind.TEMPERATURE,
+            optional=True,
+            lowest=5,
+            highest=40,
+            examples=PLAIN_WATER,
+        )
 
     def show_tools(self, tools: Tools, step_g: float) -> None:
         """Read anew. `step_g` is the step of the scale that sugar is weighed on."""
@@ -106,17 +119,19 @@ class ToolChecks(QWidget):
     def keep_water(self) -> None:
         """Keep what it shows in plain water: a refractometer 0, a hydrometer what water of that warmth is."""
         tool, reading = self.tool, self.water.value()
-        if tool is None or not (self.water.tell() and self.warmth.understood()) or reading is None:
+        warmth = self.zero_prism if _asks_for_prism(tool) else self.warmth
+        if tool is None or not (self.water.tell() and warmth.understood()) or reading is None:
             self._ask_for(self.water)
             return
-        expected, warmth = 0.0, self.warmth.value()
+        expected, warmth_c = 0.0, warmth.value()
         if tool.kind is InstrumentKind.HYDROMETER:
-            if warmth is None:
-                self.warmth.say(self.tr("Type how warm the water is."), wrong=True)
+            if warmth_c is None:
+                warmth.say(self.tr("Type how warm the water is."), wrong=True)
                 return
-            assert self._tools is not None
-            expected = water_shows_sg(hydrometer(self._tools, tool.id, self.desk.clock()), warmth)
-        self._keep(tool, InstrumentCheckKind.WATER, expected, reading, self.water, self.warmth)
+            expected = water_shows_sg(Hydrometer(tool.reference_c), warmth_c)
+        if not self._prism_told(tool, warmth):
+            return
+        self._keep(tool, InstrumentCheckKind.WATER, expected, reading, self.water, warmth)
 
     def keep_known(self) -> None:
         """Keep what it shows in the sugar solution."""
@@ -124,7 +139,18 @@ class ToolChecks(QWidget):
         if tool is None or self._solution is None or not self.known.tell() or reading is None:
             self._ask_for(self.known)
             return
-        self._keep(tool, InstrumentCheckKind.KNOWN, self._solution.brix, reading, self.known)
+        if self._prism_told(tool, self.known_prism):
+            prism = self.known_prism if _asks_for_prism(tool) else None
+            self._keep(tool, InstrumentCheckKind.KNOWN, self._solution.brix, reading, self.known, prism)
+
+    def _prism_told(self, tool: Instrument, prism: Amount) -> bool:
+        """Whether it is told how warm a refractometer is that does not compensate: a check tells nothing without."""
+        if not _asks_for_prism(tool) or prism.value() is not None:
+            return True
+        if prism.understood():
+            prism.say(self.tr("It does not compensate for temperature: type how warm it is."), wrong=True)
+        prism.line.setFocus(Qt.FocusReason.OtherFocusReason)
+        return False
 
     def keep_ice(self) -> None:
         """Keep what a thermometer shows in ice water, whose temperature is known."""
@@ -197,12 +223,12 @@ class ToolChecks(QWidget):
         self.water_card = card(
             label(self.tr("In plain water"), "heading"),
             self.advice,
-            _pair(self.water, self.warmth),
+            _pair(self.water, self.warmth, self.zero_prism),
             _left(self.keep_water_button),
         )
         self.known_card = card(
             label(self.tr("In a sugar solution"), "heading"), self.known_advice, self.total, self.recipe,
-            self.known, _left(self.keep_known_button),
+            _pair(self.known, self.known_prism), _left(self.keep_known_button),
         )  # fmt: skip
         ice = self.tr("Half crushed ice, half water, stirred: that is 32 °F (0 °C).")
         self.ice_card = card(
@@ -254,6 +280,9 @@ class ToolChecks(QWidget):
             (self.state, tool is not None),
             (self.water_card, optical or floating),
             (self.known_card, optical),
+            (self.warmth, not _asks_for_prism(tool)),
+            (self.zero_prism, _asks_for_prism(tool)),
+            (self.known_prism, _asks_for_prism(tool)),
             (self.ice_card, kind is InstrumentKind.THERMOMETER),
             (self.jug_card, kind is InstrumentKind.JUG),
             (self.found_card, tool is not None),
@@ -325,6 +354,10 @@ class ToolChecks(QWidget):
             self.withdraw(self._made[0])
 
 
+def _asks_for_prism(tool: Instrument | None) -> bool:
+    return tool is not None and tool.kind is InstrumentKind.REFRACTOMETER and not tool.compensated
+
+
 def _left(one: QWidget) -> QWidget:
     holder = QWidget()
     line = row(one, None)
@@ -333,9 +366,9 @@ def _left(one: QWidget) -> QWidget:
     return holder
 
 
-def _pair(one: QWidget, other: QWidget) -> QFrame:
+def _pair(*ones: QWidget) -> QFrame:
     holder = QFrame()
-    line = row(one, other, spacing=int(1.5 * SPACE))
+    line = row(*ones, spacing=int(1.5 * SPACE))
     line.setContentsMargins(0, 0, 0, 0)
     holder.setLayout(line)
     return holder

@@ -421,6 +421,9 @@ def test_an_instrument_not_checked_for_long_says_so(qtbot: QtBot, page: MixCheck
     assert page.check.readings.prism.isVisibleTo(page)
     type_in(qtbot, page.check.readings.prism.line, "68 F")
     assert "how warm" not in page.check.verdict.doubts.text()
+    zeroed(herd, tool)  # by an older version, which did not ask for it
+    desk.changed.emit()
+    assert "nobody told how warm it was in plain water: check it again" in page.check.verdict.doubts.text()
 
 
 def test_a_thermometer_never_checked_says_so(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:

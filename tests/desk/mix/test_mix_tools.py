@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from herd import Herd
 from keys import focus
@@ -10,6 +12,8 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.mix_tools import hydrometer, read_tools
+from calibrator.desk.mix_tools import refractometer as refractometer_known
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.model import (
     Instrument,
@@ -18,6 +22,7 @@ from calibrator.model import (
     InstrumentKind,
     new_id,
 )
+from calibrator.science.refractometer import scale_error_brix
 
 
 def test_a_refractometer_is_entered_and_checked_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
@@ -123,6 +128,65 @@ def test_each_kind_of_instrument_is_checked_in_its_own_way(
     assert desk.records.find(Instrument, made[InstrumentKind.JUG].id).volume_ml == pytest.approx(1002.9, abs=0.1)
     assert jug.expected == pytest.approx(1002.9, abs=0.1)
     assert (ice.expected, ice.reading) == (32.0, 33.0)
+
+
+def test_a_refractometer_that_does_not_compensate_is_checked_at_a_temperature_told(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    """At 30 °C water reads 0.8 too little, and so does sugar water: the prism's warmth makes both right."""
+    tool = refractometer(herd, compensated=False)
+    desk.changed.emit()
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    assert not checks.warmth.isVisibleTo(checks)
+    for field, prism, shown, button in (
+        (checks.water, checks.zero_prism, -0.8, checks.keep_water_button),
+        (checks.known, checks.known_prism, 11.3, checks.keep_known_button),
+    ):
+        type_in(qtbot, field.line, f"{shown}")
+        qtbot.keyClick(button, Qt.Key.Key_Space)
+        assert prism.message == "It does not compensate for temperature: type how warm it is."
+        type_in(qtbot, prism.line, "190 F")
+        qtbot.keyClick(button, Qt.Key.Key_Space)
+        assert "104" in prism.message
+        type_in(qtbot, prism.line, "86 F")
+        qtbot.keyClick(button, Qt.Key.Key_Space)
+        assert (field.text(), prism.text()) == ("", "")
+    assert [check.temperature_c for check in herd.records.every(InstrumentCheck)] == [pytest.approx(30.0)] * 2
+    known = refractometer_known(read_tools(herd.records, herd.farm), tool.id, desk.clock())
+    assert scale_error_brix(known) == pytest.approx(0.0, abs=0.1)
+
+
+def test_one_that_compensates_is_not_asked_how_warm_it_is(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    refractometer(herd)
+    desk.changed.emit()
+    page.bring_up("tool_checks")
+    assert not page.tool_checks.known_prism.isVisibleTo(page)
+    assert not page.tool_checks.zero_prism.isVisibleTo(page)
+
+
+def test_a_check_in_water_follows_a_corrected_reference_temperature(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    """A sound hydrometer for 60 °F shows 1.000 in water of 60 °F, whatever was entered when it was checked."""
+    made = herd.records.keep(
+        Instrument(
+            id=new_id(), farm_id=herd.farm.id, name="Float", kind=InstrumentKind.HYDROMETER, division=0.001,
+            reference_c=20.0,
+        )
+    )  # fmt: skip
+    desk.changed.emit()
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    type_in(qtbot, checks.water.line, "1.000")
+    type_in(qtbot, checks.warmth.line, "60 F")
+    checks.keep_water()
+    assert "1.000, should be 1.001" in labels(checks)
+    herd.records.keep(replace(made, reference_c=(60 - 32) / 1.8, reference_typed="60 F"))
+    desk.changed.emit()
+    found = hydrometer(read_tools(herd.records, herd.farm), made.id, desk.clock())
+    assert found.offset == pytest.approx(0.0, abs=1e-9)
+    assert "1.000, should be 1.000" in labels(checks)
 
 
 WRONG_ZEROS = ("", "x", "0,2,1", "99", "-9", "0.2 0.4", "1e0", "0.2 oz", "0..2", "nan")
