@@ -6075,6 +6075,10 @@ entre {low} y {high}
         <translation>El instrumento no compensa la temperatura: anote a qué temperatura está.</translation>
     </message>
     <message>
+        <source>The instrument does not compensate for temperature, and nobody told how warm it was in plain water: check it again.</source>
+        <translation>El instrumento no compensa la temperatura, y nadie anotó a qué temperatura estaba en agua sola: revíselo otra vez.</translation>
+    </message>
+    <message>
         <source>More drops would not settle it. Weighed mixes would, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
         <translation>Con más gotas no se sabría más. Para saberlo, prepare mezclas pesando el polvo y el agua, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
     </message>
@@ -12832,8 +12836,16 @@ Sign off all the same? The record will say so.</source>
         <translation>A qué temperatura está esa agua</translation>
     </message>
     <message>
+        <source>Refractometer at</source>
+        <translation>Refractómetro a</translation>
+    </message>
+    <message>
         <source>Type how warm the water is.</source>
         <translation>Escriba qué tan caliente está el agua.</translation>
+    </message>
+    <message>
+        <source>It does not compensate for temperature: type how warm it is.</source>
+        <translation>No compensa la temperatura: anote a qué temperatura está.</translation>
     </message>
     <message>
         <source>Type what the water in it weighs.</source>
