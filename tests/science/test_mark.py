@@ -348,7 +348,7 @@ def test_full_scoops_before_an_old_line() -> None:
     found = old_line(CYLINDER, level(), Settling(1.0, 0.0), 31.0, 490.1, 0.02, full_scoops=1)
     assert found.delivers_g == pytest.approx(290.0 * 1.69)
     assert found.fill_g(290.0) == pytest.approx(290.0 * 0.69)
-    shared = old_line(CYLINDER, level(), 1.0, 0.0, 31.0, 400.2, 0.02, to_line=2)
+    shared = old_line(CYLINDER, level(), Settling(1.0, 0.0), 31.0, 400.2, 0.02, to_line=2)
     assert shared.fill_g(290.0) == pytest.approx(290.0 * 0.69)
 
 
