@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import replace
 from datetime import datetime
+from math import isclose
 from statistics import median
 
 from calibrator import units
@@ -41,14 +42,13 @@ from calibrator.science.plausible import (
     weight_doubt,
     whole_feeding,
 )
-from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
+from calibrator.science.scale import ScaleCheck, ScaleFacts, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm, same_line
 from calibrator.science.settling import STRUCK, Settling
 from calibrator.science.weighing import (
     DensityResult,
     LevelResult,
-    Weighed,
     bulk_density,
     level_result,
     tolerance_of_fills_g,
@@ -59,7 +59,8 @@ from calibrator.values import dataclass
 
 @dataclass(frozen=True)
 class Known:
-    """The facts of a weigh-in, read at one moment."""
+    """The facts of a weigh-in, read at one moment. `scale_trusted`: it was signed when no doubt was counted for a scale
+    that nobody checked, and says what it said then."""
 
     weigh_in: WeighIn
     farm: Farm
@@ -68,6 +69,7 @@ class Known:
     scale: Scale | None
     fills: tuple[Fill, ...]
     experience: Experience
+    scale_trusted: bool = False
 
 
 @dataclass(frozen=True)
@@ -118,12 +120,23 @@ def read(records: Records, weigh_in_id: str, taught: Experience) -> Known:
 def as_signed(records: Records, known: Known, signed: SignOff) -> Known:
     """The facts of a signed weigh-in as they were signed: scoop, scale and lot may have been told anew since, and the
     number of bags alone makes an interval narrower."""
-    return replace(
+    then = replace(
         known,
         scoop=records.revision(Scoop, signed.scoop_revision),
         scale=records.revision(Scale, signed.scale_revision),
         lot=records.revision(Lot, signed.lot_revision),
     )
+    trusting = replace(then, scale_trusted=_scale_check(then) is None)
+    return trusting if _says(trusting, signed) else then
+
+
+def _says(known: Known, signed: SignOff) -> bool:
+    """Whether the facts come to the doubt that was signed, so reckoned."""
+    try:
+        level = _level(known)
+    except CannotCompute:
+        return False
+    return level is not None and isclose(level.u_g, signed.level_u_g, rel_tol=1e-6)
 
 
 def fills_of(known: Known, way: FillWay, line_mm: float | None = None) -> list[Fill]:
@@ -240,25 +253,25 @@ def work_out(known: Known) -> Findings:
 
 
 def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
-    level = _level(known, scale)
+    level = _level(known)
     if level is None or known.scoop is None:
         return Findings(scale=scale, scoopfuls_together=_together(known, None))
     density = bulk_density(level, known.scoop.volume_ml, known.scoop.volume_u_ml)
     settling = known.experience.settling.next()
     line = _line(known, known.scoop, level, settling)
     manner = (line.full_scoops, line.to_line) if line else (0, 1)
-    check = _line_check(known, level, known.weigh_in.drawn_line_mm, manner, scale)
+    check = _line_check(known, level, known.weigh_in.drawn_line_mm, manner)
     packs = STRUCK if line and line.struck_level else settling
     reach = reach_untried_95(line, level.mean_g, level.parts, packs) if line else (0.0, 0.0)
     tried_mm = known.weigh_in.drawn_line_mm if check else _last_line(known)
-    learned = check or _line_check(known, level, tried_mm, manner, scale)
+    learned = check or _line_check(known, level, tried_mm, manner)
     if learned is not None:
         settling = Settling(learned.settling_factor, learned.settling_u)
         line = _or_level(known, learned.next_line, known.scoop, level)
         as_level = line.struck_level  # then it rests on the level fills, as one to which nothing was filled
         reach = reach_untried_95(line, level.mean_g, level.parts, STRUCK) if as_level else learned.next_reach
     old = _old(known, level, settling, line)
-    to_old = _line_check(known, level, known.weigh_in.old_line_mm, manner, scale)
+    to_old = _line_check(known, level, known.weigh_in.old_line_mm, manner)
     if old is not None and to_old is not None:
         old = replace(old, verdict=FOR_OLD_LINE[to_old.verdict])  # fills to it say more than level ones
     return Findings(
@@ -353,19 +366,20 @@ def check_of(weigh_in: WeighIn, scale: Scale) -> ScaleCheck | None:
 
 def corrected_g(known: Known, mass_g: float) -> float:
     """A weight on the scale of the weigh-in, g, less what its check weight showed it to read too much."""
-    if known.scale is None:
-        return mass_g
-    return scale_facts(known.scale.resolution_g, _scale_check(known)).corrected_g(mass_g)
+    return mass_g if known.scale is None else _scale_facts(known, known.scale).corrected_g(mass_g)
 
 
-def _level(known: Known, check: ScaleCheck | None) -> LevelResult | None:
-    return _result(known, weighed(fills_of(known, FillWay.LEVEL), FillWay.LEVEL), check)
+def _scale_facts(known: Known, scale: Scale) -> ScaleFacts:
+    if known.scale_trusted:
+        return ScaleFacts(scale.resolution_g)
+    return scale_facts(scale.resolution_g, check_of(known.weigh_in, scale))
 
 
-def _result(known: Known, fills: Sequence[Weighed], check: ScaleCheck | None) -> LevelResult | None:
+def _level(known: Known) -> LevelResult | None:
+    fills = weighed(fills_of(known, FillWay.LEVEL), FillWay.LEVEL)
     if not fills or known.scale is None:
         return None
-    facts = scale_facts(known.scale.resolution_g, check)
+    facts = _scale_facts(known, known.scale)
     tolerance = tolerance_of_fills_g(fills, known.farm.tolerance_share)
     return level_result(
         fills, facts, history=known.experience.history, tolerance_g=tolerance, bags_there=known.lot.package_count
@@ -401,9 +415,7 @@ def _or_level(known: Known, line: Line, scoop: Scoop, level: LevelResult) -> Lin
     return level_instead(scoop.shape, line, level.mean_g, level.u_g, known.farm.tolerance_share)
 
 
-def _line_check(
-    known: Known, level: LevelResult, line_mm: float | None, manner: tuple[int, int], check: ScaleCheck | None
-) -> LineCheck | None:
+def _line_check(known: Known, level: LevelResult, line_mm: float | None, manner: tuple[int, int]) -> LineCheck | None:
     w, scoop, scale = known.weigh_in, known.scoop, known.scale
     if line_mm is None or w.target_mass_g is None or scoop is None or scale is None:
         return None
@@ -417,7 +429,7 @@ def _line_check(
         line_mm,
         w.target_mass_g,
         known.farm.tolerance_share,
-        scale_facts(scale.resolution_g, check),
+        _scale_facts(known, scale),
         known.experience.history,
         manner[0],
         to_line=manner[1],
@@ -438,9 +450,8 @@ def fills_to(known: Known, line_mm: float, target_g: float, full_scoops: int) ->
     Raises CannotCompute as `check_line` does.
     """
     aimed = replace(known, weigh_in=replace(known.weigh_in, target_mass_g=target_g))
-    scale = _scale_check(aimed)
-    level = _level(aimed, scale)
-    return None if level is None else _line_check(aimed, level, line_mm, (full_scoops, 1), scale)
+    level = _level(aimed)
+    return None if level is None else _line_check(aimed, level, line_mm, (full_scoops, 1))
 
 
 def line_to_wipe(known: Known) -> float | None:

@@ -255,10 +255,12 @@ class Guide:
         if counted.count(counted[-1]) % FILLS_PER_BAG and not beyond_plan:
             return counted[-1]
         undipped = next(bag for bag in count(1) if bag not in counted)
-        if undipped <= self.bags_at_hand or (self._other_bags_help(way) and undipped <= self._bags_there):
+        if undipped <= self.bags_at_hand:
             return undipped
         if not self._more_wanted(way):
             return counted[-1]
+        if self._other_bags_help(way) and undipped <= self._bags_there:
+            return undipped
         return min(set(counted), key=counted.count)
 
     def _other_bags_help(self, way: FillWay) -> bool:

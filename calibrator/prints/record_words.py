@@ -163,7 +163,8 @@ class Teller:
     def _check(self) -> str:
         weigh_in = self.facts.weigh_in
         if weigh_in.check_nominal_g is None or weigh_in.check_reading_g is None:
-            return self.say(words.CHECK_NONE)
+            level = self.facts.level
+            return self.say(words.CHECK_NONE if level and level.scale_half_g else words.CHECK_NONE_LEFT_OUT)
         error_g = weigh_in.check_reading_g - weigh_in.check_nominal_g
         return self.say(
             words.CHECK_READ,

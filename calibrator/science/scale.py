@@ -32,14 +32,16 @@ class Taring(StrEnum):
 @dataclass(frozen=True)
 class ScaleFacts:
     """What is known of the scale: its display step, g; how much of what it shows is too much, as a share, which is
-    taken off; the standard uncertainty of that share with its degrees of freedom; and when it was tared. A share,
-    because as many scoopfuls as stand on the scale together have the same."""
+    taken off; the standard uncertainty of that share with its degrees of freedom (inf: nobody checked it); and when it
+    was tared. A share, because as many scoopfuls as stand on the scale together have the same. `sound`: nothing
+    gainsays that it is as right as sound scales are, so it is not doubted more than those (`sound_u_g`)."""
 
     resolution_g: float
     error_share: float = 0.0
     error_u_share: float = 0.0
     error_df: float = math.inf
     taring: Taring = Taring.EACH_FILL
+    sound: bool = False
 
     @property
     def step_u_g(self) -> float:
@@ -50,12 +52,22 @@ class ScaleFacts:
         """What is on the scale where it shows `shown_g`, g."""
         return shown_g * (1 - self.error_share)
 
+    def error_u_g(self, load_g: float) -> float:
+        """Standard uncertainty of the scale's error at a load, g."""
+        told = self.error_u_share * load_g
+        return min(told, sound_u_g(load_g, self.resolution_g)) if self.sound else told
+
+    def error_assumed(self, load_g: float) -> bool:
+        """Whether that is taken from what sound scales are, and not from a check weight."""
+        return self.error_u_share * load_g > self.error_u_g(load_g)
+
     def checked(self) -> ScaleFacts:
         """Itself; raises CannotCompute for figures that no scale has."""
         not_negative(self.resolution_g, "The step of the scale's display")
         if finite(self.error_share, "The scale's error") >= 1:
             raise CannotCompute("The scale's error is larger than the weights: check the scale first.")
-        not_negative(self.error_u_share, "The doubt in the scale's error")
+        if not (self.sound and self.error_u_share == math.inf):
+            not_negative(self.error_u_share, "The doubt in the scale's error")
         if not self.error_df > 0:
             raise CannotCompute("The degrees of freedom of the scale's error must be above zero.")
         return self
@@ -106,6 +118,18 @@ def error_allowed_g(mass_g: float, step_g: float) -> float:
     """
     steps = not_negative(mass_g, "The check weight") / positive(step_g, "The step of the scale's display")
     return step_g * (1.0 if steps <= 500 else 2.0 if steps <= 2000 else 3.0)
+
+
+def sound_u_g(load_g: float, step_g: float) -> float:
+    """Standard uncertainty of the error of a scale that nobody checked, at a load, g; both above 0 g.
+
+    Taken as a sound one in service: its error is anywhere within what such a scale is allowed (`error_allowed_g`),
+    rectangular (JCGM 100:2008, 4.3.7). That goes for net loads with any container tared, too (OIML R 76-1:2006,
+    3.5.3.3, from memory). It is never less than what a class M2 weight as heavy as the load and read as it should be
+    would leave.
+    """
+    checked_u = math.hypot(two_roundings_u(step_g), weight_tolerance_g(load_g) / math.sqrt(3.0))
+    return max(error_allowed_g(load_g, step_g) / math.sqrt(3.0), checked_u)
 
 
 def steps_usual(step_g: float, capacity_g: float) -> bool:
@@ -161,13 +185,14 @@ def scale_facts(resolution_g: float, check: ScaleCheck | None, *, taring: Taring
     The error is taken as proportional to the load and is taken off: what is there is what is shown × nominal ÷ what
     the check weight showed; its doubt is that of the check, by the derivative (JCGM 100:2008, 5.1.2). An error within
     what one display step can hide is not taken off but counted as doubt (rectangular), and so is one too large to be
-    meant. Without a check nothing is taken off and no doubt counted.
+    meant. Without a check nothing is taken off and the scale counts as a sound one (`sound_u_g`), which a check weight
+    read as right never makes worse: a light one tells little of heavier loads.
     """
     if check is None:
-        return ScaleFacts(resolution_g, taring=taring)
+        return ScaleFacts(resolution_g, error_u_share=math.inf, taring=taring, sound=True)
     if not check.taken_off:
         hidden = math.hypot(check.error_g / math.sqrt(3.0), check.u_g)
-        return ScaleFacts(resolution_g, 0.0, hidden / check.nominal_g, taring=taring)
+        return ScaleFacts(resolution_g, 0.0, hidden / check.nominal_g, taring=taring, sound=check.ok)
     shown_g = check.nominal_g + check.error_g
     u_share = check.u_g * check.nominal_g / shown_g**2
     return ScaleFacts(resolution_g, check.error_g / shown_g, u_share, taring=taring)

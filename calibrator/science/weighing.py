@@ -116,6 +116,17 @@ class LevelResult:
         """Does an assumption stand for how bags differ?"""
         return any(row.source == Source.BAGS and row.assumed for row in self.budget)
 
+    @property
+    def scale_half_g(self) -> float:
+        """Half the 95 % interval that the scale's error alone leaves where no check weight tells it; else 0."""
+        assumed = (row.contribution for row in self.budget if row.source == Source.SCALE_ERROR and row.assumed)
+        return expanded([(next(assumed, 0.0), math.inf)])
+
+    @property
+    def check_weight_tells(self) -> bool:
+        """Would a check weight make the mean much surer: does an unchecked scale leave half of the interval or more?"""
+        return self.scale_half_g >= self.half_width_g / 2 > 0
+
     def interval(self, level: float) -> tuple[float, float]:
         """The interval of the mean at another level, such as 0.90."""
         half = expanded(self.parts, level)
@@ -194,7 +205,11 @@ def _doubt(t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread, shar
     missing = max(0.0, _reading_floor_g2(t, scale) - seen)
     reading, tare = _reading_rows(t, scale, missing)
     load_g = t.mean_g / t.per_weighing
-    error = row(Source.SCALE_ERROR, scale.error_u_share * load_g, t.per_weighing, scale.error_df)
+    assumed = scale.error_assumed(load_g)
+    error = row(
+        Source.SCALE_ERROR, scale.error_u_g(load_g), t.per_weighing, math.inf if assumed else scale.error_df,
+        distribution=Distribution.RECTANGULAR if assumed else Distribution.NORMAL, assumed=assumed,
+    )  # fmt: skip
     together = row(Source.BAG_MEANS, math.sqrt(seen), 1.0, df)
     u, effective = combined([together, reading, tare, error])
     parts = combined([together, reading]), combined([tare, error])

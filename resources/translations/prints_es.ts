@@ -375,8 +375,12 @@
             <translation>{nominal} marcó {reading}, error {error} g</translation>
         </message>
         <message>
-            <source>none used</source>
-            <translation>no se usó</translation>
+            <source>none used: the scale is taken for a sound one</source>
+            <translation>no se usó: la báscula se toma por buena</translation>
+        </message>
+        <message>
+            <source>none used: an error of the scale is not in the intervals</source>
+            <translation>no se usó: el error de la báscula no está en los intervalos</translation>
         </message>
         <message>
             <source>How it was weighed</source>

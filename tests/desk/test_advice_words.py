@@ -51,6 +51,44 @@ def old_line_that_delivers(guide: Guide, share: float) -> None:
     guide.set(old_line_mm=line.down_wall_mm, old_line_typed="as found")
 
 
+def test_a_scale_that_nobody_checked_is_told_beside_the_interval_until_a_check_weight_is(desk: Desk, lot: Lot) -> None:
+    """One step of 0.1 oz, rectangular: ± 0.11 oz at 95 %."""
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, *ALIKE_G)
+    level = guide.findings.level
+    assert level is not None
+    told = words.unchecked_words(level, UnitSystem.FARM).replace("\u00a0", " ")
+    assert told == "The scale was not checked: ± 0.11 oz of doubt is assumed for it. A check weight makes this surer."
+    (row,) = [part for part in level_workings(guide)[0].parts if "scale's own error" in part.what]
+    assert "assumed as of a sound scale until a check weight shows it" in row.working
+    guide.set(check_nominal_g=500.0, check_reading_g=500.0)
+    checked = guide.findings.level
+    assert checked is not None
+    assert words.unchecked_words(checked, UnitSystem.FARM) == ""
+    assert checked.half_width_g < level.half_width_g
+
+
+def test_a_check_weight_is_advised_where_fills_do_not_lessen_the_doubt(desk: Desk, lot: Lot) -> None:
+    """In steps of half an ounce an unchecked scale alone leaves more than is wanted, however many fills."""
+    records = desk.records
+    records.keep(replace(records.every(Scale)[0], resolution_g=14.175, resolution_typed="0.5 oz"))
+    guide = begin(desk, lot)
+    for number in range(8):
+        guide.add_fill(FillWay.LEVEL, number // 2 + 1, 992.2 + (number % 2) * 14.175, "35 oz", 3)
+    level = guide.findings.level
+    assert level is not None
+    assert not level.advice.within_reach
+    assert "weigh a check weight" in words.advice_words(level, guide, UnitSystem.FARM)[0]
+    assert not words.more_fills_advised(guide, FillWay.LEVEL)
+    guide.set(drawn_line_mm=20.0)
+    for number in range(8):
+        guide.add_fill(FillWay.TO_MARK, number // 2 + 1, 850.5, "30 oz", 3)
+    check = guide.findings.check
+    assert check is not None
+    assert check.verdict is LineVerdict.WEIGH_MORE
+    assert "weigh a check weight" in line_words.check_words(check, guide, UnitSystem.FARM)[0]
+
+
 @pytest.fixture
 def lot(desk: Desk) -> Lot:
     return desk.records.every(Lot)[0]

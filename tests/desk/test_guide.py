@@ -8,7 +8,7 @@ from datetime import timedelta
 import pytest
 from yard import NOON, Yard
 
-from calibrator.desk.findings import read, work_out
+from calibrator.desk.findings import read, sign_off, work_out
 from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.label_lines import line_offers
 from calibrator.desk.season.facts import SeasonFacts
@@ -81,6 +81,36 @@ def test_another_scale_is_to_be_zeroed_and_checked_itself(guide: Guide, yard: Ya
     assert (guide.weigh_in.check_reading_typed, guide.weigh_in.scale_zeroed) == ("512 g", False)
     guide.set(scale_id=other.id)
     assert guide.weigh_in.check_reading_typed == "500 g"
+
+
+def test_a_weigh_in_signed_while_no_doubt_was_counted_for_an_unchecked_scale_says_what_it_said(
+    guide: Guide, yard: Yard
+) -> None:
+    equip(guide, yard)
+    weigh_level(guide)
+    draw_as_proposed(guide)
+    now = guide.findings
+    before = work_out(replace(guide.known, scale_trusted=True))
+    assert now.level is not None
+    assert before.level is not None
+    assert before.level.u_g < now.level.u_g
+    made, mark = sign_off(guide.known, before, "MK", NOON, "0")
+    yard.records.sign_off(made, [mark])
+    again = Guide(yard.records, guide.weigh_in, lambda: NOON)
+    assert again.findings.level is not None
+    assert again.findings.level.u_g == pytest.approx(before.level.u_g)
+    assert again.findings.level.scale_half_g == 0.0
+
+
+def test_a_weigh_in_signed_with_the_doubt_of_an_unchecked_scale_keeps_it(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    weigh_level(guide)
+    draw_as_proposed(guide)
+    made = guide.sign_off("MK")
+    level = Guide(yard.records, guide.weigh_in, lambda: NOON).findings.level
+    assert level is not None
+    assert level.u_g == pytest.approx(made.level_u_g)
+    assert level.scale_half_g > 0
 
 
 def test_two_fills_from_each_of_four_bags_are_proposed(guide: Guide, yard: Yard) -> None:
@@ -374,6 +404,7 @@ def test_little_more_than_a_level_scoopful_is_two_to_one_line_everywhere(guide: 
     """12 oz of powder in a scoop that holds 11.6 oz struck level: two scoopfuls of 6 oz to one line."""
     target_g, level_g = 12 * OUNCE_G, 11.6 * OUNCE_G
     equip(guide, yard, target_g)
+    guide.set(check_nominal_g=1000.0, check_reading_g=1000.0)  # unchecked, no weight as light would be sure enough
     weigh_level(guide, (level_g,) * 8)
     line = guide.findings.line
     assert line is not None

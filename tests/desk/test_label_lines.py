@@ -310,6 +310,7 @@ def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None, typed: str
     )
     guide = Guide(herd.records, weigh_in, at_noon)
     guide.set(scoop_id=herd.red.id, scale_id=herd.scale.id, target_mass_g=target_oz * OZ_G, target_typed=typed)
+    guide.set(check_nominal_g=2000.0, check_reading_g=2000.0)
     for number, off in enumerate((-0.004, 0.004, 0.006, -0.006, 0.002, -0.002)):
         guide.add_fill(FillWay.LEVEL, number + 1, LEVEL_G * (1 + off), "")
     assert guide.findings.line is not None

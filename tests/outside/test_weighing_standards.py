@@ -12,6 +12,7 @@ from calibrator.science.scale import (
     ScaleFacts,
     error_allowed_g,
     smallest_net_weight_g,
+    sound_u_g,
     weight_tolerance_g,
 )
 from tests.outside.checks import COMMON_PRACTICE, FROM_MEMORY, check
@@ -41,6 +42,11 @@ def test_weights_of_class_m2(nominal_g: float, mg: float, note: str) -> None:
 def test_rounding_is_rectangular() -> None:
     # JCGM 100:2008, F.2.2.1: an indication step δx gives u = 0.29 δx.
     check("u of a display step of 1", "JCGM 100:2008, F.2.2.1", 0.29, ScaleFacts(1.0).step_u_g, 5.1e-3)
+
+
+def test_a_scale_that_nobody_checked_is_rectangular() -> None:
+    # JCGM 100:2008, 4.3.7: within ±a and nothing else known, u = a/√3; a is one step, see above.
+    check("u of an unchecked scale, step 1", "JCGM 100:2008, 4.3.7", 0.58, sound_u_g(300.0, 1.0), 5.1e-3, FROM_MEMORY)
 
 
 def test_smallest_net_weight() -> None:

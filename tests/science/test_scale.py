@@ -10,7 +10,6 @@ from hypothesis import strategies as st
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scale import (
-    ScaleFacts,
     Taring,
     carries_a_scoop,
     check_scale,
@@ -54,9 +53,35 @@ def test_a_scale_beyond_what_is_allowed_is_off() -> None:
     assert check_scale(500.0, 500.0, 1.0, weight_u_g=3.0).u_g == pytest.approx(math.hypot(1 / math.sqrt(6), 3.0))
 
 
-def test_without_a_check_nothing_is_known_of_the_error() -> None:
-    assert scale_facts(1.0, None) == ScaleFacts(1.0)
+def test_without_a_check_the_error_is_assumed_as_of_a_sound_scale() -> None:
+    """One step up to 500 steps, two up to 2000 (OIML R 76-1:2006, table 6 doubled), rectangular."""
+    facts = scale_facts(1.0, None)
+    assert facts.error_share == 0.0
+    assert facts.error_u_g(300.0) == pytest.approx(1 / math.sqrt(3))
+    assert facts.error_u_g(600.0) == pytest.approx(2 / math.sqrt(3))
+    assert facts.error_assumed(300.0)
+    assert facts.checked() == facts
     assert scale_facts(1.0, None, taring=Taring.ONCE).taring == Taring.ONCE
+
+
+@given(st.floats(0.001, 20.0), st.floats(20.0, 5000.0), st.floats(1.0, 10.0))
+def test_never_checking_is_never_surer_than_a_check_weight_read_as_right(
+    step_g: float, load_g: float, heavier: float
+) -> None:
+    unchecked = scale_facts(step_g, None).error_u_g(load_g)
+    for nominal_g in (load_g * heavier, load_g / heavier):
+        checked = scale_facts(step_g, check_scale(nominal_g, nominal_g, step_g))
+        assert checked.error_u_g(load_g) <= unchecked * (1 + 1e-9)
+    heavy = scale_facts(step_g, check_scale(load_g, load_g, step_g))
+    assert heavy.error_u_g(load_g) == pytest.approx(heavy.error_u_share * load_g)
+    assert not heavy.error_assumed(load_g)
+
+
+def test_a_light_check_weight_that_is_off_is_not_taken_for_a_sound_scale() -> None:
+    """Two steps off at 100 g: nothing says that heavier loads are righter."""
+    facts = scale_facts(1.0, check_scale(100.0, 102.0, 1.0))
+    assert facts.error_u_g(400.0) == pytest.approx(400.0 * facts.error_u_share)
+    assert not scale_facts(1.0, check_scale(100.0, 0.0, 1.0)).sound
 
 
 def test_an_error_is_taken_off_in_proportion() -> None:

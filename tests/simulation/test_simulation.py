@@ -83,6 +83,23 @@ def test_scoopfuls_weighed_together_on_a_scale_that_is_off_cover() -> None:
     assert covered / many >= 0.95 - 4 * (0.95 * 0.05 / many) ** 0.5
 
 
+def test_weights_on_a_scale_that_nobody_checked_cover() -> None:
+    """It is off by anything that a sound scale is allowed at this load, a step either way, and the same all day."""
+    rng, many, world = np.random.default_rng(17), 1000, World(0.004, 0.006, 2.8)
+    covered = as_if_right = 0
+    for true_g in lots(rng, many):
+        gain = 1 + rng.uniform(-1.0, 1.0) * world.step_g / true_g
+        bags = true_g * (1 + world.bag_spread * rng.standard_normal((6, 1)))
+        shown = read(rng, world, gain * bags * (1 + world.fill_spread * rng.standard_normal((6, 3))))
+        taken = [Weighed(b, float(x)) for b, bag in enumerate(shown) for x in bag]
+        found = level_result(taken, scale_facts(world.step_g, None), tolerance_g=5.0)
+        trusting = level_result(taken, ScaleFacts(world.step_g), tolerance_g=5.0)
+        covered += found.low_g <= true_g <= found.high_g
+        as_if_right += trusting.low_g <= true_g <= trusting.high_g
+    assert covered / many >= 0.95
+    assert as_if_right / many < 0.95 - 4 * (0.95 * 0.05 / many) ** 0.5
+
+
 def test_one_or_two_bags_are_cautious() -> None:
     found = coverage.without_history(np.random.default_rng(4), MANY, range(1, 3))
     assert all(c.covered >= 0.95 - ROOM for c in found)

@@ -138,7 +138,10 @@ def _doubt(row: BudgetRow, unit: str, system: UnitSystem) -> Part:
     counts = factor(abs(row.sensitivity) * amounts.rate(unit, row.unit, system))
     spread = f"{amounts.spread(row.standard_uncertainty, row.unit, system)} × {counts}"
     if row.assumed:
-        spread = translate("How", "{spread}, assumed until fills show it").format(spread=spread)
+        until = translate("How", "{spread}, assumed until fills show it")
+        if row.source is Source.SCALE_ERROR:
+            until = translate("How", "{spread}, assumed as of a sound scale until a check weight shows it")
+        spread = until.format(spread=spread)
     told = amounts.mass(row.contribution, system, 2) if unit == "g" else amounts.density(row.contribution, system)
     return Part(what, spread, f"± {told}; {shown.share(row.share, 0)}")
 

@@ -172,7 +172,8 @@ class FindingsPanel(QFrame):
                 high=shown.mass(result.next_high_g, system, resolution_g=resolution_g),
             )
         )
-        self._rule.setText(words.rule_words(result, planned=guide.plan_is_open(result)))
+        rule = words.rule_words(result, planned=guide.plan_is_open(result))
+        self._rule.setText(f"{rule} {words.unchecked_words(result, system)}".rstrip())
 
     def _to_earlier_line(self, guide: Guide) -> str:
         """How many of the fills were to a line that was drawn before; blank where none was."""

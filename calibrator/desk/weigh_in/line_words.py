@@ -10,6 +10,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.parts import Tone
 from calibrator.desk.weigh_in.words import (
     MOST_PROPOSED,
+    check_weight_words,
     plan_words,
     still_planned_words,
     unbroken,
@@ -240,6 +241,8 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
     if guide.plan_is_open(check.result):
         return _so_far_words(check), ""
     if not check.within_reach or check.more_fills > MOST_PROPOSED:
+        if check.result.check_weight_tells:
+            return check_weight_words(), "warn"
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     return counted.more_to_the_line(check.more_fills), "warn"
 

@@ -88,10 +88,30 @@ def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[
         together = guide.findings.scoopfuls_together
         if together > max(fill.scoopfuls for fill in guide.fills_of(FillWay.LEVEL)):
             return counted.weigh_together(together), "warn"
+        if level.check_weight_tells:
+            return check_weight_words(), "warn"
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     if advice.from_other_bags and advice.more_fills <= level.outlook.spare_bags(level.bags):
         return counted.more_from_other_bags(advice.more_fills), "warn"
     return counted.more_would_do(advice.more_fills), "warn"
+
+
+def check_weight_words() -> str:
+    """What to do where an unchecked scale leaves more doubt than fills do."""
+    return translate(
+        "WeighInWords", "More fills would hardly tell it better, for the scale was not checked: weigh a check weight."
+    )
+
+
+def unchecked_words(result: LevelResult, system: UnitSystem) -> str:
+    """That nobody checked the scale, and what is counted for that; blank where a check weight tells."""
+    if not result.scale_half_g:
+        return ""
+    words = translate(
+        "WeighInWords",
+        "The scale was not checked: ± {mass} of doubt is assumed for it. A check weight makes this surer.",
+    )
+    return words.format(mass=unbroken(shown.fine_mass(result.scale_half_g, system)))
 
 
 def plan_words(result: LevelResult, guide: Guide) -> str:
