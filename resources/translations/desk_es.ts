@@ -3236,6 +3236,10 @@ entre {low} y {high}
         <translation>{spread}, supuesto hasta que las llenadas lo muestren</translation>
     </message>
     <message>
+        <source>{spread}, assumed as of a sound scale until a check weight shows it</source>
+        <translation>{spread}, supuesto como de una báscula en buen estado hasta que lo muestre una pesa de control</translation>
+    </message>
+    <message>
         <source>how the bags differ</source>
         <translation>cuánto difieren los costales</translation>
     </message>
@@ -10526,6 +10530,10 @@ entre {low} y {high}
         <translation>Las llenadas al ras no lo deciden. Llene la siguiente hasta la línea: eso lo dice antes.</translation>
     </message>
     <message>
+        <source>Of the whole lot nothing is sure, for the scale was not checked as it was weighed in: weigh one fill from each bag you open.</source>
+        <translation>Del lote entero no se sabe lo suficiente, porque la báscula no se revisó al pesarlo: pese una llenada de cada costal que abra.</translation>
+    </message>
+    <message>
         <source>Of the whole lot nothing is sure yet: weigh one fill from each bag you open.</source>
         <translation>Del lote entero todavía no se sabe lo suficiente: pese una llenada de cada costal que abra.</translation>
     </message>
@@ -11200,6 +11208,10 @@ Last kept: {mass}</source>
     <message>
         <source>Struck level</source>
         <translation>Al ras</translation>
+    </message>
+    <message>
+        <source>Check weight</source>
+        <translation>Pesa de control</translation>
     </message>
     <message>
         <source>Bulk density</source>
@@ -14003,6 +14015,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>First decide about the fill that lies far from the others.</source>
         <translation>Primero decida qué hacer con la llenada que queda lejos de las demás.</translation>
+    </message>
+    <message>
+        <source>More fills would hardly tell it better, for the scale was not checked: weigh a check weight.</source>
+        <translation>Con más llenadas apenas se sabría mejor, porque la báscula no se revisó: pese una pesa de control.</translation>
+    </message>
+    <message>
+        <source>The scale was not checked: ± {mass} of doubt is assumed for it. A check weight makes this surer.</source>
+        <translation>La báscula no se revisó: por ella se suponen ± {mass} de incertidumbre. Con una pesa de control se sabe mejor.</translation>
     </message>
     <message>
         <source>{weighings}, {scoopfuls}</source>
