@@ -42,6 +42,7 @@ from calibrator.science.mixing import Mix
 from calibrator.science.other_batch import calves_of, instruments, is_batch
 from calibrator.science.own_line import Line
 from calibrator.science.refractometer import Brix, Refractometer, brix
+from calibrator.science.scale import ScaleFacts
 from calibrator.science.scoop import volume_ml
 from calibrator.science.scoopfuls import ScoopCount, normal_u
 from calibrator.science.scoops import usual
@@ -105,6 +106,7 @@ class MixFindings:
     warm: tuple[tuple[ReadingKind, Warmth], ...] = ()
     thermometer: Thermometer | None = None
     troubles: tuple[str, ...] = ()
+    jug_off_share: float = 0.0  # how much too much the scale showed of the jug, which is taken off
     lot_before: bool = False  # whether one was fed before, whose line may still be filled to
 
     @property
@@ -142,6 +144,7 @@ class _Work:
     references: int = 0
     line: Line | None = None
     read: Brix | None = None
+    jug_off_share: float = 0.0
 
     def values(self, *kinds: ReadingKind, pail: Pail | None = None) -> list[float]:
         return [r.value for r in self.readings if r.kind in kinds and pail in (None, r.pail)]
@@ -215,6 +218,7 @@ def work_out(
         shown_brix=_shown(work),
         judged=judged,
         lot_before=work.batch.now.lot_before,
+        jug_off_share=work.jug_off_share,
         at_odds_ways=(at_odds := _at_odds(able)),
         at_odds_checked=bool(at_odds) and all(_checked_that_day(work, way) for way in at_odds),
         volume_blind=not at_odds and bool(_at_odds(ways)),
@@ -269,7 +273,7 @@ def right_in_jug(
     mix_c = _Work(batch, readings, tools, at).mix_c()
     jug_ml, _ = _jug(tools, tool_id)
     held_g = mix_in_jug_g(aim.target_share, jug_ml, batch.now.powder.powder, mix_c)
-    return RightReading(InstrumentKind.JUG, held_g, mix_c)
+    return RightReading(InstrumentKind.JUG, _scale_of_jug(batch, tools, tool_id).shown_g(held_g), mix_c)
 
 
 def right_by_line(line: Line, tool: Refractometer, target_share: float) -> float:
@@ -381,10 +385,17 @@ def _by_jug(work: _Work) -> list[Solids]:
     masses = work.values(ReadingKind.JUG_MASS)
     if not masses:
         return []
-    jug_ml, jug_u_ml = _jug(work.tools, work.instrument_of(ReadingKind.JUG_MASS))
-    step, powder = work.batch.now.powder.resolution_g, work.batch.now.powder.powder
-    warm = _warm(work)
-    return [by_jug(masses, jug_ml, jug_u_ml, step, powder, warm.celsius, temperature_u_c=warm.u_c)]
+    tool_id, powder = work.instrument_of(ReadingKind.JUG_MASS), work.batch.now.powder.powder
+    jug_ml, jug_u_ml = _jug(work.tools, tool_id)
+    scale, warm = _scale_of_jug(work.batch, work.tools, tool_id), _warm(work)
+    work.jug_off_share = scale.off_share
+    return [by_jug(masses, jug_ml, jug_u_ml, scale, powder, warm.celsius, temperature_u_c=warm.u_c)]
+
+
+def _scale_of_jug(batch: Batch, tools: Tools, tool_id: str) -> ScaleFacts:
+    """What the scale of the weigh-in adds to a jug: its error cancels where it told the jug's volume by water."""
+    jug, scale = tools.find(tool_id), batch.now.powder.scale
+    return ScaleFacts(scale.resolution_g) if jug and jug.volume_by_water else scale
 
 
 def _jug(tools: Tools, tool_id: str) -> tuple[float, float]:

@@ -278,6 +278,22 @@ def basis_words(solids: Solids, powder: Powder, *, assumed: bool = False) -> str
     return told
 
 
+def jug_words(found: MixFindings) -> str:
+    """That the jug's weight is corrected for the scale; blank where it is not."""
+    if not found.jug_off_share:
+        return ""
+    text = (
+        translate(
+            "MixWords", "The scale showed {share} too much at the weigh-in: the jug's weight is corrected for it."
+        )
+        if found.jug_off_share > 0
+        else translate(
+            "MixWords", "The scale showed {share} too little at the weigh-in: the jug's weight is corrected for it."
+        )
+    )
+    return text.format(share=shown.unsigned_share(found.jug_off_share))
+
+
 def ways_words(found: MixFindings) -> str:
     """All ways beside each other, each with its spread: "Brix calibration 13.1 % ± 0.4"."""
     told = translate("MixWords", "{way}: {solids} ± {half}")

@@ -109,7 +109,7 @@ def wall_chart_facts(
         cold_below_c=cold.below_c if cold and cold.on else None,
         two_lots=two_lots,
         scale_most_g=sheet.powder.capacity_g,
-        scale_off_share=sheet.powder.scale_off_share,
+        scale_off_share=sheet.powder.scale.off_share,
         weeks=weeks,
     )
 

@@ -15,6 +15,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mixing import Mix, Powder
 from calibrator.science.portions import Portions, portions
+from calibrator.science.scale import ScaleFacts
 from calibrator.science.scoops import (
     ScoopCount,
     ScoopWay,
@@ -38,19 +39,23 @@ MOST_TRIMMED_SHARE = 0.1  # more than this is another feeding: then the powder i
 class LotInUse:
     """The powder that is being fed: what mixing and counting need to know of it.
 
-    `capacity_g` is what the farm's largest scale weighs, 0 where none is known; `scale_off_share` how much too much the
-    scale of the weigh-in showed its check weight, 0 where it was right or not checked. `own_lines` are the lines that
-    the scoops' labels have for other feedings, each with the feeding that it is for, g.
+    `scale` is that of the weigh-in, as its check weight told it then, `capacity_g` what the farm's largest one weighs,
+    0 where none is known. `own_lines` are the lines that the scoops' labels have for other feedings, each with the
+    feeding that it is for, g.
     """
 
     lot: Lot | None
     sign_off: SignOff | None
     ways: tuple[ScoopWay, ...]
     powder: Powder
-    resolution_g: float
+    scale: ScaleFacts
     capacity_g: float = 0.0
     own_lines: tuple[tuple[float, ScoopWay], ...] = ()
-    scale_off_share: float = 0.0
+
+    @property
+    def resolution_g(self) -> float:
+        """The step of that scale's display, g."""
+        return self.scale.resolution_g
 
     @property
     def moisture_assumed(self) -> bool:

@@ -43,6 +43,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g, recipe_of
 from calibrator.science.line import fill_line
 from calibrator.science.mixing import powder_from
+from calibrator.science.scale import NO_SCALE, ScaleFacts, scale_facts
 from calibrator.science.scoop import same_line
 from calibrator.science.scoopfuls import ScoopCount, ScoopWay, normal_u, scoop_count
 from calibrator.values import dataclass
@@ -159,14 +160,14 @@ def powder_before(records: Records, now: Standing) -> LotInUse | None:
 def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_offs: Sequence[SignOff]) -> LotInUse:
     """A lot's powder and scoops as these sign-offs (oldest first) tell them. Raises CannotCompute."""
     if known is None:
-        return LotInUse(None, None, (), powder_from(Composition()), 0.0)
+        return LotInUse(None, None, (), powder_from(Composition()), NO_SCALE)
     own = [s for s in sign_offs if s.lot_id == known.lot.id]
     marks = [mark for mark in now.marks if mark.lot_id == known.lot.id]
     names = names_on_paper(now.scoops)
     powder = powder_from(known.lot.composition)
     signed = own[-1] if own else None
     own_scale = records.find(Scale, signed.scale_id) if signed else None
-    resolution = own_scale.resolution_g if own_scale else 0.0
+    scale = _scale_then(records, signed, own_scale) if signed and own_scale else NO_SCALE
     newest = {s.scoop_id: s for s in own if s.scoop_id in names}
     labels = {s.id: labelled_lines(now, s.scoop_id, s.id) for s in newest.values()}
     step_g = label_step_g(records, own) if any(len(lines) > 1 for lines in labels.values()) else 0.0
@@ -179,8 +180,7 @@ def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_o
         for line in labels[s.id]
         if not any(same_line(line.down_wall_mm, mm) for mm in drawn_mm)
     )
-    off_share = _scale_off_share(records, signed, own_scale) if signed and own_scale else 0.0
-    return LotInUse(known.lot, signed, ways, powder, resolution, capacity_g, own_lines, off_share)
+    return LotInUse(known.lot, signed, ways, powder, scale, capacity_g, own_lines)
 
 
 def label_step_g(records: Records, sign_offs: Iterable[SignOff]) -> float:
@@ -195,10 +195,9 @@ def label_step_g(records: Records, sign_offs: Iterable[SignOff]) -> float:
     return min(typed_g, default=finest_g)
 
 
-def _scale_off_share(records: Records, signed: SignOff, scale: Scale) -> float:
-    """How much too much the scale of a weigh-in showed its check weight."""
-    check = check_of(records.find(WeighIn, signed.weigh_in_id), scale)
-    return check.off_share if check else 0.0
+def _scale_then(records: Records, signed: SignOff, scale: Scale) -> ScaleFacts:
+    """The scale of a weigh-in as its check weight told it."""
+    return scale_facts(scale.resolution_g, check_of(records.find(WeighIn, signed.weigh_in_id), scale))
 
 
 def _labelled_way(records: Records, signed: SignOff, name: str, line: LabelledLine | LabelLine) -> ScoopWay:

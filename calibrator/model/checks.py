@@ -49,7 +49,7 @@ class Instrument:
 
     `division` is the step of its scale: °Brix, specific gravity, or °C. `compensated` tells whether a
     refractometer corrects for temperature by itself; `reference_c` is where a hydrometer's scale holds. A jug
-    has `volume_ml` with its standard uncertainty.
+    has `volume_ml` with its standard uncertainty; `volume_typed` is blank where water weighed in it told that.
     """
 
     id: str
@@ -66,6 +66,11 @@ class Instrument:
     volume_typed: str = ""
     retired_on: date | None = None
     revision: str = ""
+
+    @property
+    def volume_by_water(self) -> bool:
+        """Whether water weighed in the jug told its volume: an error of the scale is in both, and cancels."""
+        return self.volume_ml is not None and not self.volume_typed
 
 
 @dataclass(frozen=True, kw_only=True)

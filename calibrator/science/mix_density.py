@@ -13,6 +13,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.mixing import Powder, mix_on_water
 from calibrator.science.refractometer import Doubt
+from calibrator.science.scale import ScaleFacts
 from calibrator.science.solids import Read, Solids, SolidsFrom, solids_read
 from calibrator.science.stats import NORMAL_95, mean_of, rounding_u, sum_of_squares, two_roundings_u
 from calibrator.science.water import density_g_per_ml
@@ -162,25 +163,28 @@ def by_jug(
     masses_g: Sequence[float],
     jug_ml: float,
     jug_u_ml: float,
-    scale_step_g: float,
+    scale: ScaleFacts,
     powder: Powder,
     temperature_c: float,
     specific_volume_u: float = SPECIFIC_VOLUME_U,
     temperature_u_c: float = 0.0,
 ) -> Solids:
-    """From a jug of known volume, weighed full of mix (net, g) once or several times.
+    """From a jug of known volume, weighed full of mix (net, g, as shown) once or several times.
 
-    Raises CannotCompute for impossible weights.
+    `scale` is what is known of the scale beside the jug's volume: of one that told that volume by water its error
+    cancels, and its step alone is left. Raises CannotCompute for impossible weights.
     """
     if not masses_g:
         raise CannotCompute("Weigh the jug once at least.")
     volume = positive(jug_ml, "The volume of the jug")
-    densities = [positive(m, "The weight of the mix in the jug") / volume for m in masses_g]
+    there_g = [scale.checked().corrected_g(positive(m, "The weight of the mix in the jug")) for m in masses_g]
+    densities = [mass_g / volume for mass_g in there_g]
     for density in densities:
         between(density, 0.9, 1.2, "The weight of a liter of mix", "0.9 and 1.2 kg; was the empty jug taken off?")
     sd, df = _spread(densities, JUG_SD_SHARE, JUG_DF)
-    rounding = two_roundings_u(not_negative(scale_step_g, "The step of the scale")) / volume
-    common = mean_of(densities) * not_negative(jug_u_ml, "The doubt in the jug") / volume
+    rounding = two_roundings_u(scale.resolution_g) / volume
+    of_jug_g = mean_of(densities) * not_negative(jug_u_ml, "The doubt in the jug")
+    common = math.hypot(of_jug_g, scale.error_u_g(mean_of(there_g))) / volume
     value, count = mean_of(densities), len(masses_g)
     found = Density(value, temperature_c, math.hypot(sd, rounding), df, count, common, temperature_u_c)
     return by_density(found, powder, SolidsFrom.JUG, specific_volume_u)

@@ -52,6 +52,15 @@ class ScaleFacts:
         """What is on the scale where it shows `shown_g`, g."""
         return shown_g * (1 - self.error_share)
 
+    def shown_g(self, mass_g: float) -> float:
+        """What the scale shows of a weight, g."""
+        return mass_g / (1 - self.error_share)
+
+    @property
+    def off_share(self) -> float:
+        """How much too much the display tells of what is on the scale, as a share of that; 0 where it is not known."""
+        return self.error_share / (1 - self.error_share)
+
     def error_u_g(self, load_g: float) -> float:
         """Standard uncertainty of the scale's error at a load, g."""
         told = self.error_u_share * load_g
@@ -71,6 +80,10 @@ class ScaleFacts:
         if not self.error_df > 0:
             raise CannotCompute("The degrees of freedom of the scale's error must be above zero.")
         return self
+
+
+NO_SCALE = ScaleFacts(0.0)
+"""Where none is known: weights are taken as they are told."""
 
 
 class ScaleVerdict(StrEnum):
@@ -94,11 +107,6 @@ class ScaleCheck:
         the displays of zero and of the check weight may each be half a step off (JCGM 100:2008, F.2.2.1); nor is one
         that is hardly meant."""
         return abs(self.error_g) > self.resolution_g * (1 + _ROUNDING) and not self.hardly_meant
-
-    @property
-    def off_share(self) -> float:
-        """How much too much the display tells of what is on the scale, as a share; 0 where that is not taken off."""
-        return self.error_g / self.nominal_g if self.taken_off else 0.0
 
     @property
     def ok(self) -> bool:

@@ -10,6 +10,7 @@ import pytest
 from calibrator.model import Composition
 from calibrator.science import bag_count, correction, mix_density, mixing, own_line, solids, sucrose
 from calibrator.science.refractometer import Brix
+from calibrator.science.scale import ScaleFacts
 from tests.outside.checks import COMMON_PRACTICE, FROM_MEMORY, LIBRARY, check
 
 CRC = "CRC Handbook of Chemistry and Physics, concentrative properties of sucrose, 20 °C"
@@ -114,7 +115,7 @@ def milk(fat: float, snf: float) -> tuple[Composition, float]:
 @pytest.mark.parametrize(("fat", "snf"), [(3.2, 8.5), (4.0, 8.9), (0.1, 9.0)])
 def test_solids_of_milk_from_its_density(fat: float, snf: float) -> None:
     label, density = milk(fat, snf)
-    found = mix_density.by_jug([1000 * density], 1000.0, 0.0, 0.1, mixing.powder_from(label), 15.0)
+    found = mix_density.by_jug([1000 * density], 1000.0, 0.0, ScaleFacts(0.1), mixing.powder_from(label), 15.0)
     check(
         f"solids of milk of {fat} % fat and {snf} % solids-not-fat from its density, %",
         "Dairy handbook formula, density = 100/(F/0.93 + SNF/1.608 + W)",

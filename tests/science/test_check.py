@@ -24,6 +24,7 @@ from calibrator.science.refractometer import (
     drop_spread,
     scale_error_brix,
 )
+from calibrator.science.scale import ScaleFacts, check_scale, scale_facts
 from calibrator.science.solids import Solids, SolidsFrom
 
 POWDER = mixing.powder_from(Composition())
@@ -322,7 +323,7 @@ def test_the_walk_through_gives_grams_on_the_scales_step() -> None:
 
 def test_hydrometer_and_jug_find_the_solids_that_were_mixed() -> None:
     mix = mixing.mix_of(2000.0, 290.0, POWDER, 40.0)
-    jug = mix_density.by_jug([mix.density_g_per_ml * 946.4], 946.4, 1.0, 1.0, POWDER, 40.0)
+    jug = mix_density.by_jug([mix.density_g_per_ml * 946.4], 946.4, 1.0, ScaleFacts(1.0), POWDER, 40.0)
     assert jug.share == pytest.approx(mix.solids_share, abs=1e-9)
     meter = mix_density.Hydrometer(reference_c=15.6, offset=0.0)
     sg = mix_density.water_shows_sg(meter, 40.0) * mix.density_g_per_ml / mixing.density_g_per_ml(40.0)
@@ -344,7 +345,21 @@ def test_what_a_jug_should_weigh_is_read_back_as_those_solids() -> None:
     mix = mixing.mix_of(2000.0, 290.0, POWDER, 40.0)
     held_g = mix_density.mix_in_jug_g(mix.solids_share, 946.4, POWDER, 40.0)
     assert held_g == pytest.approx(mix.density_g_per_ml * 946.4)
-    assert mix_density.by_jug([held_g], 946.4, 1.0, 1.0, POWDER, 40.0).share == pytest.approx(mix.solids_share)
+    read = mix_density.by_jug([held_g], 946.4, 1.0, ScaleFacts(1.0), POWDER, 40.0)
+    assert read.share == pytest.approx(mix.solids_share)
+
+
+def test_a_jug_is_corrected_for_the_scale_and_doubted_as_much() -> None:
+    """A hundredth too much, by a check weight of 1 kg read as 1010 g; then a scale that nobody checked."""
+    off, unchecked, right = scale_facts(1.0, check_scale(1000.0, 1010.0, 1.0)), scale_facts(1.0, None), ScaleFacts(1.0)
+    mix = mixing.mix_of(2000.0, 290.0, POWDER, 40.0)
+    held_g = mix_density.mix_in_jug_g(mix.solids_share, 946.4, POWDER, 40.0)
+    found = mix_density.by_jug([1.01 * held_g], 946.4, 1.0, off, POWDER, 40.0)
+    assert found.share == pytest.approx(mix.solids_share)
+    assert off.shown_g(held_g) == pytest.approx(1.01 * held_g)
+    for doubted in (off, unchecked):
+        read = mix_density.by_jug([doubted.shown_g(held_g)], 946.4, 1.0, doubted, POWDER, 40.0)
+        assert read.u > mix_density.by_jug([held_g], 946.4, 1.0, right, POWDER, 40.0).u
 
 
 def test_the_two_sg_scales_are_far_apart() -> None:
@@ -366,12 +381,12 @@ def test_a_hydrometer_that_shows_too_much_in_water_is_put_right() -> None:
 
 
 def test_the_doubt_of_density_is_that_of_small_changes() -> None:
-    here = mix_density.by_jug([1032.0], 1000.0, 0.0, 0.0, POWDER, 20.0, specific_volume_u=0.0)
-    there = mix_density.by_jug([1032.1], 1000.0, 0.0, 0.0, POWDER, 20.0, specific_volume_u=0.0)
+    here = mix_density.by_jug([1032.0], 1000.0, 0.0, ScaleFacts(0.0), POWDER, 20.0, specific_volume_u=0.0)
+    there = mix_density.by_jug([1032.1], 1000.0, 0.0, ScaleFacts(0.0), POWDER, 20.0, specific_volume_u=0.0)
     assert here.per_unit == pytest.approx((there.share - here.share) / 0.0001, rel=1e-3)
     larger = replace(POWDER, specific_volume_ml_per_g=POWDER.specific_volume_ml_per_g + 0.001)
-    moved = mix_density.by_jug([1032.0], 1000.0, 0.0, 0.0, larger, 20.0, specific_volume_u=0.0)
-    told = mix_density.by_jug([1032.0], 1000.0, 0.0, 0.0, POWDER, 20.0, specific_volume_u=0.001)
+    moved = mix_density.by_jug([1032.0], 1000.0, 0.0, ScaleFacts(0.0), larger, 20.0, specific_volume_u=0.0)
+    told = mix_density.by_jug([1032.0], 1000.0, 0.0, ScaleFacts(0.0), POWDER, 20.0, specific_volume_u=0.001)
     assert math.sqrt(told.u**2 - here.u**2) == pytest.approx(moved.share - here.share, rel=0.02)
 
 
@@ -413,7 +428,7 @@ def test_impossible_refractometer_sg_is_refused(value: float) -> None:
 @pytest.mark.parametrize("mass", [math.nan, math.inf, -1.0, 0.0, 500.0, 1500.0])
 def test_impossible_jugs_are_refused(mass: float) -> None:
     with pytest.raises(CannotCompute):
-        mix_density.by_jug([mass], 1000.0, 1.0, 1.0, POWDER, 20.0)
+        mix_density.by_jug([mass], 1000.0, 1.0, ScaleFacts(1.0), POWDER, 20.0)
 
 
 @pytest.mark.parametrize(
@@ -449,8 +464,10 @@ def test_a_line_lost_in_scatter_is_refused() -> None:
         lambda: mix_density.mix_in_jug_g(0.13, 0.0, POWDER, 20.0),
         lambda: mix_density.by_hydrometer([], mix_density.Hydrometer(), POWDER, 20.0),
         lambda: mix_density.by_hydrometer([0.981], mix_density.Hydrometer(), POWDER, 5.0),
-        lambda: mix_density.by_jug([], 1000.0, 1.0, 1.0, POWDER, 20.0),
-        lambda: mix_density.by_jug([1010.0], 1000.0, 1.0, 1.0, replace(POWDER, specific_volume_ml_per_g=0.99), 20.0),
+        lambda: mix_density.by_jug([], 1000.0, 1.0, ScaleFacts(1.0), POWDER, 20.0),
+        lambda: mix_density.by_jug(
+            [1010.0], 1000.0, 1.0, ScaleFacts(1.0), replace(POWDER, specific_volume_ml_per_g=0.99), 20.0
+        ),
         lambda: mix_density.by_finished_volume(100.0, 1.0, 500.0, 1.0, POWDER, 20.0),
         lambda: sucrose.known_solution(10.0, 1.0),
         lambda: sucrose.known_solution(200.0, 1.0, 40.0),

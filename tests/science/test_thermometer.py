@@ -9,6 +9,7 @@ import pytest
 from calibrator.model import Composition
 from calibrator.science import check, mix_density, mixing
 from calibrator.science.check import Caution
+from calibrator.science.scale import ScaleFacts
 from calibrator.science.thermometer import CHECKED_U_C, UNCHECKED_U_C, Thermometer, ice_offset_c, needs_mending, warmth
 
 POWDER = mixing.powder_from(Composition())
@@ -42,10 +43,10 @@ def test_far_off_is_mended_not_corrected_away(offset: float | None, mend: bool) 
 
 def test_a_doubtful_temperature_makes_a_density_less_sure() -> None:
     def solids(u_c: float) -> float:
-        return mix_density.by_jug([1031.0], 1000.0, 1.0, 1.0, POWDER, 38.0, temperature_u_c=u_c).u
+        return mix_density.by_jug([1031.0], 1000.0, 1.0, ScaleFacts(1.0), POWDER, 38.0, temperature_u_c=u_c).u
 
     sharp, vague = solids(0.0), solids(2.0)
-    share = [mix_density.by_jug([1031.0], 1000.0, 1.0, 1.0, POWDER, c).share for c in (36.0, 40.0)]
+    share = [mix_density.by_jug([1031.0], 1000.0, 1.0, ScaleFacts(1.0), POWDER, c).share for c in (36.0, 40.0)]
     # The share per degree by two temperatures of its own, two degrees of doubt.
     assert vague == pytest.approx(math.hypot(sharp, (share[1] - share[0]) / 4 * 2.0), rel=0.01)
     floating = mix_density.Hydrometer(20.0, 0.001, 0.0)

@@ -97,7 +97,7 @@ class InstrumentForm(Form[Instrument]):
             reference_typed=self.reference.told() if kind is InstrumentKind.HYDROMETER else "",
             volume_ml=jug_ml if jug else None,
             volume_u_ml=old.volume_u_ml if weighed and old else JUG_U_SHARE * (jug_ml or 0.0) if jug else 0.0,
-            volume_typed=self.volume.told() if jug else "",
+            volume_typed=(old.volume_typed if weighed and old else self.volume.told()) if jug else "",
             retired_on=self.retired_on(),
             revision=old.revision if old else "",
         )

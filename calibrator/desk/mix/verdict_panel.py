@@ -158,7 +158,7 @@ class VerdictPanel(QWidget):
         self._show_way(found, told.stale)
         of = batch.now.powder
         basis = words.basis_words(found.best, of.powder, assumed=of.moisture_assumed) if found.best else ""
-        _say(self.basis, basis)
+        _say(self.basis, " ".join(filter(None, (basis, words.jug_words(found)))))
         _say(self.warm, warm_words(found, system, batch.plan.water_temperature_c if batch.plan else None))
         self._show_cautions(found, off_words(found, system))
         self._show_correction(found, batch, system)

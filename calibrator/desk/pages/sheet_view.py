@@ -397,7 +397,7 @@ class SheetView(QWidget):
             missing = ""  # the row of the group says why
         lines = (
             (self.hot_water, missing),
-            (self.scale_off, scale_off_text(sheet.powder.scale_off_share)),
+            (self.scale_off, scale_off_text(sheet.powder.scale.off_share)),
             (self.order, order_text(served(sheet, self._warms), system)),
         )
         for widget, text in lines:

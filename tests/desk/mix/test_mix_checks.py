@@ -9,10 +9,11 @@ import pytest
 from herd import FIRST_DAY, GAL_ML, QT_ML, Herd, group
 
 from calibrator.desk.mix_batch import Batch, batch_of, farm_now
-from calibrator.desk.mix_checks import Aim, MixFindings, correction_count, work_out
+from calibrator.desk.mix_checks import Aim, MixFindings, correction_count, right_in_jug, work_out
 from calibrator.desk.mix_history import kept_checks, kept_counts, names
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import Tools, hydrometer, read_tools
+from calibrator.desk.mix_words import jug_words
 from calibrator.desk.standing import standing
 from calibrator.model import (
     ColdWeather,
@@ -89,6 +90,36 @@ def test_a_jug_that_is_not_entered_tells_nothing(herd: Herd) -> None:
     found = worked(herd, reading(ReadingKind.JUG_MASS, 1030.0), reading(ReadingKind.MIX_TEMPERATURE, 38.0))
     assert found.best is None
     assert "Enter the jug" in found.troubles[0]
+
+
+def test_a_jug_on_a_scale_that_is_off_is_corrected_unless_water_on_it_told_the_jug(herd: Herd) -> None:
+    """506 g shown for 500 g. A jug whose volume is printed on it weighs 1.2 % too much; one that was filled with water
+    on the same scale was found as much too large, and the density comes out right as it stands."""
+    herd.sign("25-0302A", 0.5, check_reading_g=506.0)
+    here = batch(herd)
+    warm = reading(ReadingKind.MIX_TEMPERATURE, 38.0)
+
+    def share(typed: str, volume_ml: float, shown_g: float) -> float:
+        jug = herd.records.keep(
+            Instrument(
+                id=new_id(), farm_id=herd.farm.id, name="jug", kind=InstrumentKind.JUG, volume_ml=volume_ml,
+                volume_typed=typed,
+            )
+        )  # fmt: skip
+        held = reading(ReadingKind.JUG_MASS, shown_g, instrument_id=jug.id)
+        found = work_out(here, [warm, held], AIM, tools(herd), NOW)
+        right = right_in_jug(here, AIM, tools(herd), [warm], jug.id, NOW)
+        assert found.best is not None
+        again = reading(ReadingKind.JUG_MASS, right.value, instrument_id=jug.id)
+        read = work_out(here, [warm, again], AIM, tools(herd), NOW)
+        assert read.best is not None
+        assert read.best.share == pytest.approx(AIM.target_share)
+        assert jug_words(found).startswith("The scale showed 1.2 % too much") is bool(typed)
+        return found.best.share
+
+    by_label = share("1 L", 1000.0, 1035.0 * 506 / 500)
+    assert by_label == pytest.approx(share("", 1000.0 * 506 / 500, 1035.0 * 506 / 500))
+    assert by_label != pytest.approx(share("1 L", 1000.0, 1035.0), abs=0.01)
 
 
 def test_two_instruments_that_contradict_each_other(herd: Herd) -> None:
