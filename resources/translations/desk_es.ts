@@ -6051,6 +6051,14 @@ entre {low} y {high}
         <translation>Aquí sólidos = peso del polvo ÷ peso de la mezcla (se supone que el polvo trae {water} de agua; anote en Lotes la humedad que dice el costal). En materia seca son {dry}.</translation>
     </message>
     <message>
+        <source>The scale showed {share} too much at the weigh-in: the jug&apos;s weight is corrected for it.</source>
+        <translation>La báscula marcó {share} de más en la pesada: el peso de la jarra está corregido por eso.</translation>
+    </message>
+    <message>
+        <source>The scale showed {share} too little at the weigh-in: the jug&apos;s weight is corrected for it.</source>
+        <translation>La báscula marcó {share} de menos en la pesada: el peso de la jarra está corregido por eso.</translation>
+    </message>
+    <message>
         <source>The instrument was never checked in plain water: its zero may be off.</source>
         <translation>El instrumento nunca se revisó en agua sola: su cero puede estar corrido.</translation>
     </message>
