@@ -217,10 +217,13 @@ def _judged(
 def _of_its_bag(known: Known, fill: Fill, level: LevelResult, signed: SignOff, mark: Mark) -> OneBag:
     """Of one fill, corrected for the scale as the fills of the weigh-in are."""
     assert known.scoop is not None
-    corrected = replace(fill, mass_g=findings.corrected_g(known, fill.mass_g))
-    line = mark.down_wall_mm, mark.full_scoops
-    feeding_g = feeding_of_fill_g(corrected, known.scoop.shape, level.mean_g, signed.settling_factor, *line)
-    return one_bag(feeding_g, mark.target_mass_g, known.farm.tolerance_share)
+    shape, line = known.scoop.shape, (mark.down_wall_mm, mark.full_scoops)
+    corrected_g, step_g = findings.corrected_g(known, fill.mass_g), known.scale.resolution_g if known.scale else 0.0
+    feeding_g, a_step_more_g = (
+        feeding_of_fill_g(replace(fill, mass_g=mass_g), shape, level.mean_g, signed.settling_factor, *line)
+        for mass_g in (corrected_g, corrected_g + step_g)
+    )
+    return one_bag(feeding_g, mark.target_mass_g, known.farm.tolerance_share, a_step_more_g - feeding_g)
 
 
 def _as_fills(spots: Sequence[SpotFill], fills: Sequence[Fill], one_bag: bool) -> list[Fill]:

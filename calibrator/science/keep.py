@@ -9,10 +9,10 @@ from enum import StrEnum
 from itertools import takewhile
 
 from calibrator.model import Fill, FillWay, Shape
-from calibrator.science.guard import positive
+from calibrator.science.guard import not_negative, positive
 from calibrator.science.line import checked_settling, fraction_at, tolerance_band, weighed_to_line
 from calibrator.science.settling import Settling
-from calibrator.science.stats import two_sided_t
+from calibrator.science.stats import two_roundings_u, two_sided_t
 from calibrator.science.verify import Feeding, LineVerdict, fills_until, inside
 from calibrator.science.weighing import LevelResult
 from calibrator.values import dataclass
@@ -73,17 +73,25 @@ class OldLine:
 @dataclass(frozen=True)
 class OneBag:
     """A feeding out of one bag, by one fill from it: its weight, g, how far that is from the target
-    (weight ÷ target − 1), and whether it lies within target ± tolerance."""
+    (weight ÷ target − 1), and whether it lies within target ± tolerance. `coarse_g` is 0 but for a scale too coarse to
+    tell that, whose steps may have the weight off so far, g: `within` then is what lies no farther out than so much."""
 
     feeding_g: float
     share: float
     within: bool
+    coarse_g: float = 0.0
 
 
-def one_bag(feeding_g: float, target_g: float, tolerance_share: float) -> OneBag:
-    """What one fill says of the bag in hand, and of no other. Raises CannotCompute unless all are above zero."""
+def one_bag(feeding_g: float, target_g: float, tolerance_share: float, step_g: float = 0.0) -> OneBag:
+    """What one fill says of the bag in hand, and of no other. `step_g` is what one step of the display makes of the
+    feeding: where two standard deviations of its roundings, empty and full, are more than the tolerance
+    (`smallest_net_weight_g`), the steps alone would accuse a bag. Raises CannotCompute unless the others are above 0.
+    """
     low, high = tolerance_band(target_g, tolerance_share)
-    return OneBag(feeding_g, positive(feeding_g, "The weight") / target_g - 1, low <= feeding_g <= high)
+    reach_g = 2 * two_roundings_u(not_negative(step_g, "The step of the scale's display"))
+    coarse_g = reach_g if reach_g > tolerance_share * target_g else 0.0
+    within = low - coarse_g <= positive(feeding_g, "The weight") <= high + coarse_g
+    return OneBag(feeding_g, feeding_g / target_g - 1, within, coarse_g)
 
 
 def fits_line(fill_g: float, shape: Shape, level: LevelResult, settling: Settling, down_wall_mm: float) -> bool:

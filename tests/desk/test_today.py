@@ -373,6 +373,22 @@ def test_no_mark_is_said_to_hold_beside_bags_that_say_otherwise(page: TodayPage,
     assert "still holds" in told.text()
 
 
+def test_a_bag_is_not_accused_by_the_steps_of_a_coarse_scale(page: TodayPage, yard: Yard) -> None:
+    """Steps of half an ounce: 9.5 oz for 10 is one step; two standard deviations of the roundings are 0.4 oz."""
+    weighed_in(yard)
+    yard.records.keep(replace(yard.scale, resolution_g=0.5 * 28.349523125, resolution_typed="0.5 oz"))
+    page.reload()
+    card = page.spot_card
+    for _ in range(2):
+        take_spot(card, "9.5 oz")
+        assert "The steps of this scale alone make ± 0.4 oz, more than the tolerance of 2.0 %" in card.bag.text()
+        assert card.bag.property("tone") == ""
+        assert not card.to_weigh_anew
+    take_spot(card, "9 oz")
+    assert "10.0 % less than 10.0 oz. The tolerance is 2.0 %." in card.bag.text()
+    assert card.bag.property("tone") == "bad"
+
+
 @pytest.mark.parametrize(
     ("level", "typed", "words", "tone"),
     [

@@ -370,6 +370,12 @@ def test_one_fill_tells_of_its_own_bag() -> None:
     assert light.share == pytest.approx(-0.06)
     assert one_bag(204.0, 200.0, 0.02).within
     assert not one_bag(204.1, 200.0, 0.02).within
+    # Steps of 3 g have 2 · 3/√6 = 2.4 g off, which is within 2 % of 200; steps of 10 g have 8.2 g.
+    assert one_bag(204.1, 200.0, 0.02, 3.0) == one_bag(204.1, 200.0, 0.02)
+    assert one_bag(212.0, 200.0, 0.02, 10.0).within
+    assert one_bag(212.0, 200.0, 0.02, 10.0).coarse_g == pytest.approx(20 / 6**0.5)
+    assert not one_bag(212.2, 200.0, 0.02, 10.0).within
+    assert not one_bag(187.8, 200.0, 0.02, 10.0).within
     for wrong in ((0.0, 200.0, 0.02), (188.0, 0.0, 0.02), (188.0, 200.0, 0.0)):
         with pytest.raises(CannotCompute):
             one_bag(*wrong)

@@ -412,13 +412,18 @@ class SpotCard(QFrame):
         facts = text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target)
         if bag.within:
             within = self.tr("That is within the tolerance of {tolerance}.").format(tolerance=tolerance)
+            if bag.coarse_g:
+                within = self.tr(
+                    "The steps of this scale alone make ± {mass}, more than the tolerance of {tolerance}: one fill "
+                    "cannot show this bag to be off, nor right. A scale with finer steps would tell."
+                ).format(mass=self._mass(bag.coarse_g), tolerance=tolerance)
             told = [*self._if_misread(found), facts, within, *self._if_one_bag(found)]
         else:
             limit = self.tr("The tolerance is {tolerance}.").format(tolerance=tolerance)
             once = [self._off_again(), facts, limit] if found.off_again else self._off_once(found, facts, limit)
             told = [*self._if_other_line(mark), *once, *self._whose_bag()]
         self.bag.setText(" ".join(told))
-        set_tone(self.bag, "bad" if not bag.within else "warn" if found.odd else "good")
+        set_tone(self.bag, "bad" if not bag.within else "warn" if found.odd else "" if bag.coarse_g else "good")
 
     def _if_other_line(self, mark: Mark) -> list[str]:
         """Where the weight is what another line on the scoop gives: asked before anything is made of the bag."""
