@@ -10558,6 +10558,10 @@ entre {low} y {high}
         <translation>Queda dentro de la tolerancia de {tolerance}.</translation>
     </message>
     <message>
+        <source>The steps of this scale alone make ± {mass}, more than the tolerance of {tolerance}: one fill cannot show this bag to be off, nor right. A scale with finer steps would tell.</source>
+        <translation>Solo los pasos de esta báscula hacen ± {mass}, más que la tolerancia de {tolerance}: una sola llenada no puede mostrar que este costal esté mal, ni que esté bien. Una báscula de pasos más finos lo diría.</translation>
+    </message>
+    <message>
         <source>The tolerance is {tolerance}.</source>
         <translation>La tolerancia es de {tolerance}.</translation>
     </message>
