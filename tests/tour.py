@@ -329,6 +329,10 @@ def weigh_a_new_lot(desk: Desk) -> None:
         target_mass_g=283.495,
         target_typed="10 oz",
         scale_zeroed=True,
+        check_nominal_g=907.18474,
+        check_nominal_typed="2 lb",
+        check_reading_g=907.18474,
+        check_reading_typed="32.0 oz",
         old_line_mm=old[-1].down_wall_mm if old else None,
     )
     level = scoop.volume_ml * 0.5

@@ -57,15 +57,21 @@ def test_a_scale_that_nobody_checked_is_told_beside_the_interval_until_a_check_w
     weigh(guide, FillWay.LEVEL, *ALIKE_G)
     level = guide.findings.level
     assert level is not None
-    told = words.unchecked_words(level, UnitSystem.FARM).replace("\u00a0", " ")
-    assert told == "The scale was not checked: ± 0.11 oz of doubt is assumed for it. A check weight makes this surer."
+    told = words.unchecked_words(level, None, UnitSystem.FARM).replace("\u00a0", " ")
+    assert told == "Scale not checked: ± 0.11 oz of doubt assumed. A check weight makes this surer."
     (row,) = [part for part in level_workings(guide)[0].parts if "scale's own error" in part.what]
     assert "assumed as of a sound scale until a check weight shows it" in row.working
     guide.set(check_nominal_g=500.0, check_reading_g=500.0)
     checked = guide.findings.level
     assert checked is not None
-    assert words.unchecked_words(checked, UnitSystem.FARM) == ""
+    assert words.unchecked_words(checked, guide.findings.scale, UnitSystem.FARM) == ""
     assert checked.half_width_g < level.half_width_g
+    guide.set(check_nominal_g=50.0, check_reading_g=50.0)
+    light = guide.findings.level
+    assert light is not None
+    assert light.half_width_g == pytest.approx(level.half_width_g)
+    told = words.unchecked_words(light, guide.findings.scale, UnitSystem.FARM)
+    assert told.startswith("Check weight light beside the powder: ±")
 
 
 def test_a_check_weight_is_advised_where_fills_do_not_lessen_the_doubt(desk: Desk, lot: Lot) -> None:

@@ -346,8 +346,8 @@ class SpotCard(QFrame):
             return self.tr("Level fills leave it open. Fill the next one to the line: that tells sooner."), "warn"
         if found.more_fills > MOST_ASKED and found.level.check_weight_tells:
             return self.tr(
-                "Of the whole lot nothing is sure, for the scale was not checked as it was weighed in: weigh one fill "
-                "from each bag you open."
+                "Of the whole lot nothing is sure, for no check weight told at the weigh-in how right the scale is: "
+                "weigh one fill from each bag you open."
             ), "warn"
         if found.more_fills > MOST_ASKED:
             return self.tr("Of the whole lot nothing is sure yet: weigh one fill from each bag you open."), "warn"

@@ -57,12 +57,13 @@ class FindingsPanel(QFrame):
         figure.setStretch(1, 1)
         layout.addLayout(figure)
         layout.addWidget(self._verdict)
+        self._unchecked = label("", "quiet")
         self._near = QWidget()  # for those who sit before the screen
         near = QVBoxLayout(self._near)
         near.setContentsMargins(0, 0, 0, 0)
         near.setSpacing(SPACE // 2)
         self.extra = QVBoxLayout()
-        add_all(near, (self._why, self._next, self.extra))
+        add_all(near, (self._why, self._next, self._unchecked, self.extra))
         self._how = how_button(self._workings)
         self._how.hide()
         foot = row(self._rule, self._how)
@@ -172,8 +173,10 @@ class FindingsPanel(QFrame):
                 high=shown.mass(result.next_high_g, system, resolution_g=resolution_g),
             )
         )
-        rule = words.rule_words(result, planned=guide.plan_is_open(result))
-        self._rule.setText(f"{rule} {words.unchecked_words(result, system)}".rstrip())
+        self._rule.setText(words.rule_words(result, planned=guide.plan_is_open(result)))
+        self._unchecked.setText(words.unchecked_words(result, guide.findings.scale, system))
+        waits = self.way is FillWay.TO_MARK and guide.plan_is_open(result)  # the level fills' panel told it already
+        self._unchecked.setVisible(bool(self._unchecked.text()) and not waits)
 
     def _to_earlier_line(self, guide: Guide) -> str:
         """How many of the fills were to a line that was drawn before; blank where none was."""

@@ -242,7 +242,7 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
         return _so_far_words(check), ""
     if not check.within_reach or check.more_fills > MOST_PROPOSED:
         if check.result.check_weight_tells:
-            return check_weight_words(), "warn"
+            return check_weight_words(guide.findings.scale), "warn"
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     return counted.more_to_the_line(check.more_fills), "warn"
 

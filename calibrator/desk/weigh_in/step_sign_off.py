@@ -264,7 +264,7 @@ class StepSignOff(StepView):
             told = text.format(mean=mean, low=low, high=high, fills=weighed, bags=bags)
             corrected = f"; {words.corrected_words(level.taken_off_g, system)}" if level.taken_off_g else ""
             rows.append((self.tr("Struck level"), f"{told}{corrected}"))
-            if unchecked := words.unchecked_words(level, system):
+            if unchecked := words.unchecked_words(level, found.scale, system):
                 rows.append((self.tr("Check weight"), unchecked))
         if found.density:
             density = shown.density(found.density.density_g_per_ml, system, found.density.expanded)

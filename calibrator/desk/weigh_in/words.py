@@ -89,28 +89,37 @@ def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[
         if together > max(fill.scoopfuls for fill in guide.fills_of(FillWay.LEVEL)):
             return counted.weigh_together(together), "warn"
         if level.check_weight_tells:
-            return check_weight_words(), "warn"
+            return check_weight_words(guide.findings.scale), "warn"
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     if advice.from_other_bags and advice.more_fills <= level.outlook.spare_bags(level.bags):
         return counted.more_from_other_bags(advice.more_fills), "warn"
     return counted.more_would_do(advice.more_fills), "warn"
 
 
-def check_weight_words() -> str:
-    """What to do where an unchecked scale leaves more doubt than fills do."""
+def check_weight_words(check: ScaleCheck | None) -> str:
+    """What to do where the scale leaves more doubt than fills do, for no check weight tells of it, or a light one."""
+    if check is not None:
+        return translate(
+            "WeighInWords", "More fills would hardly tell it better, but a heavier check weight would: weigh that."
+        )
     return translate(
         "WeighInWords", "More fills would hardly tell it better, for the scale was not checked: weigh a check weight."
     )
 
 
-def unchecked_words(result: LevelResult, system: UnitSystem) -> str:
-    """That nobody checked the scale, and what is counted for that; blank where a check weight tells."""
+def unchecked_words(result: LevelResult, check: ScaleCheck | None, system: UnitSystem) -> str:
+    """That nobody checked the scale, or with a light weight, and what is counted for that; blank where one tells."""
     if not result.scale_half_g:
         return ""
     words = translate(
         "WeighInWords",
-        "The scale was not checked: ± {mass} of doubt is assumed for it. A check weight makes this surer.",
+        "Scale not checked: ± {mass} of doubt assumed. A check weight makes this surer.",
     )
+    if check is not None:
+        words = translate(
+            "WeighInWords",
+            "Check weight light beside the powder: ± {mass} of doubt assumed. A heavier one makes this surer.",
+        )
     return words.format(mass=unbroken(shown.fine_mass(result.scale_half_g, system)))
 
 
