@@ -10462,6 +10462,10 @@ entre {low} y {high}
         <translation>La línea ya no sirve: pese otra vez el lote y mueva la línea.</translation>
     </message>
     <message>
+        <source>Of the whole lot nothing is sure, for no check weight told at the weigh-in how right the scale is: weigh one fill from each bag you open.</source>
+        <translation>Del lote entero no se sabe lo suficiente, porque en la pesada ninguna pesa de control dijo qué tan bien marca la báscula: pese una llenada de cada costal que abra.</translation>
+    </message>
+    <message>
         <source>The spot fills came out right, yet by the bags counted each feeding gets too much powder.</source>
         <translation>Las llenadas de control salieron bien, pero según los costales contados cada toma lleva demasiado polvo.</translation>
     </message>
@@ -10536,10 +10540,6 @@ entre {low} y {high}
     <message>
         <source>Level fills leave it open. Fill the next one to the line: that tells sooner.</source>
         <translation>Las llenadas al ras no lo deciden. Llene la siguiente hasta la línea: eso lo dice antes.</translation>
-    </message>
-    <message>
-        <source>Of the whole lot nothing is sure, for the scale was not checked as it was weighed in: weigh one fill from each bag you open.</source>
-        <translation>Del lote entero no se sabe lo suficiente, porque la báscula no se revisó al pesarlo: pese una llenada de cada costal que abra.</translation>
     </message>
     <message>
         <source>Of the whole lot nothing is sure yet: weigh one fill from each bag you open.</source>
@@ -14029,12 +14029,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Primero decida qué hacer con la llenada que queda lejos de las demás.</translation>
     </message>
     <message>
-        <source>More fills would hardly tell it better, for the scale was not checked: weigh a check weight.</source>
-        <translation>Con más llenadas apenas se sabría mejor, porque la báscula no se revisó: pese una pesa de control.</translation>
+        <source>More fills would hardly tell it better, but a heavier check weight would: weigh that.</source>
+        <translation>Con más llenadas casi no se sabría más, pero con una pesa de control más pesada sí: pésela.</translation>
     </message>
     <message>
-        <source>The scale was not checked: ± {mass} of doubt is assumed for it. A check weight makes this surer.</source>
-        <translation>La báscula no se revisó: por ella se suponen ± {mass} de incertidumbre. Con una pesa de control se sabe mejor.</translation>
+        <source>More fills would hardly tell it better, for the scale was not checked: weigh a check weight.</source>
+        <translation>Con más llenadas casi no se sabría más, porque la báscula no se revisó: pese una pesa de control.</translation>
     </message>
     <message>
         <source>{weighings}, {scoopfuls}</source>
@@ -14171,6 +14171,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>the check weight</source>
         <translation>la pesa</translation>
+    </message>
+    <message>
+        <source>Scale not checked: ± {mass} of doubt assumed. A check weight makes this surer.</source>
+        <translation>Báscula sin revisar: se suponen ± {mass} de incertidumbre. Con una pesa de control se sabe mejor.</translation>
+    </message>
+    <message>
+        <source>Check weight light beside the powder: ± {mass} of doubt assumed. A heavier one makes this surer.</source>
+        <translation>La pesa de control pesa poco: se suponen ± {mass} de incertidumbre. Con una más pesada se sabe mejor.</translation>
     </message>
     <message>
         <source>{fills} from {bags} so far; {all} from {planned} are planned.</source>
