@@ -155,6 +155,11 @@ class _Counted(QObject):
     def more_to_the_line(self, count: int) -> str:
         return self.tr("Cannot tell yet: weigh %n more fills to the line.", "", count)
 
+    def more_to_the_line_from_other_bags(self, count: int) -> str:
+        return self.tr(
+            "Cannot tell yet: weigh %n more fills to the line, each from a bag not yet dipped for it.", "", count
+        )
+
     def full_scoops_first(self, count: int) -> str:
         return self.tr("%n level scoopfuls, then one to a line {down} down the wall from the rim.", "", count)
 

@@ -264,6 +264,8 @@ class Guide:
         return min(set(counted), key=counted.count)
 
     def _other_bags_help(self, way: FillWay) -> bool:
+        if way is FillWay.TO_MARK and self.findings.check is not None:
+            return self.findings.check.from_other_bags
         result = self.findings.result_of(way)
         return result is not None and result.advice.from_other_bags
 

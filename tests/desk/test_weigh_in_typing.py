@@ -827,7 +827,7 @@ def test_the_reach_of_the_proposed_line_is_told_in_weight_alone(window: Window) 
         told = mark._why.text().replace("\N{NO-BREAK SPACE}", " ")
         step = "1/16 in" if system is UnitSystem.FARM else "1 mm"
         assert told.count(step) == 1
-        assert f"at 95 %. A line {step} higher or lower is " in told
+        assert f"at 95 %. A line {step} higher or lower makes a feeding " in told
 
 
 @pytest.mark.parametrize("language", ["en", "es"])

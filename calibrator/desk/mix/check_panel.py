@@ -475,7 +475,7 @@ class CheckPanel(QWidget):
             ),
             "caution",
         )
-        self.other_ways = label(self.tr("A hydrometer or a weighed jug tells it too."), "quiet")
+        self.other_ways = label(self.tr("A hydrometer or a weighed jug tells the solids too."), "quiet")
         self.no_tools = button(self.tr("En&ter your instruments"), self.instruments_wanted.emit, "link")
         # From the outside in: whatever is filled already is dressed anew by the style sheet at each place it is put in.
         layout = QVBoxLayout(self)

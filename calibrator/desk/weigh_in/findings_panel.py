@@ -305,5 +305,6 @@ class ToMarkPanel(FindingsPanel):
         reach_g = check.tolerance_g / check.next_line.to_line
         tolerance = self.tr("tolerance: ± {mass}").format(mass=shown.fine_mass(reach_g, guide.farm.units))
         # The feeding's, which is judged: the level scoopfuls before and what is not known of bags widen it.
-        interval = self.tr("a feeding, 95 % interval")
+        each = check.next_line.to_line > 1  # of the equal scoopfuls of a feeding
+        interval = self.tr("a scoopful, 95 % interval") if each else self.tr("a feeding, 95 % interval")
         return Bands(check.result.mean_g, below, above, from_g, to_g, interval, tolerance, check.result.taken_off_g)

@@ -244,6 +244,9 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
         if check.result.check_weight_tells:
             return check_weight_words(guide.findings.scale), "warn"
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
+    result = check.result
+    if check.from_other_bags and check.more_fills <= result.outlook.spare_bags(result.bags):
+        return counted.more_to_the_line_from_other_bags(check.more_fills), "warn"
     return counted.more_to_the_line(check.more_fills), "warn"
 
 

@@ -389,12 +389,12 @@ def _why(guide: Guide, line: Line, system: UnitSystem) -> str:
         return level.format(target=target, mass=mass, half=half)
     told = translate(
         "StepMark",
-        "{target} a feeding is wanted. With the line there one weighs {mass}, give or take {half} at 95 %.",
+        "{target} a feeding is wanted. With the line there a feeding weighs {mass}, give or take {half} at 95 %.",
     )
     if _keeps_old(guide):  # what a feeding to that one weighs is told with it
         told = translate("StepMark", "{target} a feeding is wanted.")
     step_mm = units.line_step_mm(system)
-    slope = translate("StepMark", "A line {step} higher or lower is {slope} more or less.").format(
+    slope = translate("StepMark", "A line {step} higher or lower makes a feeding {slope} more or less.").format(
         step=words.unbroken(shown.length(step_mm, system)),
         slope=words.unbroken(shown.fine_mass(line.grams_per_mm * step_mm, system)),
     )

@@ -334,19 +334,20 @@ def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[s
     if not check.taken_off:
         return translate("WeighInWords", "The scale reads the check weight right, as far as its display tells."), "good"
     words = (
-        translate("WeighInWords", "The scale reads {error} too much.")
+        translate("WeighInWords", "The scale reads {error} too much ({share} of the check weight).")
         if check.error_g > 0
-        else translate("WeighInWords", "The scale reads {error} too little.")
+        else translate("WeighInWords", "The scale reads {error} too little ({share} of the check weight).")
     )
+    told_off = words.format(error=error, share=shown.unsigned_share(check.error_g / check.nominal_g))
     if check.ok:
         near = translate("WeighInWords", "That is as near as good scales are; the means are corrected for it.")
-        return f"{words.format(error=error)} {near}", "good"
+        return f"{told_off} {near}", "good"
     advice = translate(
         "WeighInWords",
         "Zero it, check that it stands level, fit fresh batteries, and try again. If it stays so, the means are "
         "corrected for it.",
     )
-    return f"{words.format(error=error)} {advice}", "warn"
+    return f"{told_off} {advice}", "warn"
 
 
 def target_words(system: UnitSystem, meant: str) -> str:
