@@ -201,7 +201,10 @@ def test_a_moved_line_is_no_surer_than_the_fills_it_rests_on(guide: Guide, step:
     step.show_guide(guide)
     told = step._why.text().replace("\N{NO-BREAK SPACE}", " ")
     weighs, half = (fine_mass(g, UnitSystem.FARM) for g in (mass_g, half_g))
-    assert f"10.0 oz a feeding is wanted. With the line there one weighs {weighs}, give or take {half} at 95 %." in told
+    assert (
+        f"10.0 oz a feeding is wanted. With the line there a feeding weighs {weighs}, give or take {half} at 95 %."
+        in told
+    )
     working = line_workings(guide)[0]
     assert any("as the fills to the line have it" in part.working for part in working.parts)
 
