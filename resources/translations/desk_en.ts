@@ -249,6 +249,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>Cannot tell yet: weigh %n more fills to the line, each from a bag not yet dipped for it.</source>
+        <translation>
+            <numerusform>Cannot tell yet: weigh %n more fill to the line, from a bag not yet dipped for it.</numerusform>
+            <numerusform>Cannot tell yet: weigh %n more fills to the line, each from a bag not yet dipped for it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n level scoopfuls, then one to a line {down} down the wall from the rim.</source>
         <translation>
             <numerusform>%n level scoopful, then one to a line {down} down the wall from the rim.</numerusform>

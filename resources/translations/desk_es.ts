@@ -923,8 +923,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>No hay lote en uso. Elija abajo de qué lote se mezcló, o firme una pesada; las revisiones se guardan para un lote.</translation>
     </message>
     <message>
-        <source>A hydrometer or a weighed jug tells it too.</source>
-        <translation>También se puede con un densímetro o pesando una jarra.</translation>
+        <source>A hydrometer or a weighed jug tells the solids too.</source>
+        <translation>Los sólidos también se ven con un densímetro o pesando una jarra.</translation>
     </message>
     <message>
         <source>En&amp;ter your instruments</source>
@@ -10904,6 +10904,14 @@ Last kept: {mass}</source>
         <translation>A&amp;notar</translation>
     </message>
     <message>
+        <source>{target} a feeding is wanted. With the line there a feeding weighs {mass}, give or take {half} at 95 %.</source>
+        <translation>Se desean {target} por toma. Con la línea ahí una toma pesa {mass}, más o menos {half} al 95 %.</translation>
+    </message>
+    <message>
+        <source>A line {step} higher or lower makes a feeding {slope} more or less.</source>
+        <translation>Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
+    </message>
+    <message>
         <source>Fills to the line, the next step, make it surer.</source>
         <translation>Con las llenadas hasta la línea, el paso siguiente, se sabe mejor.</translation>
     </message>
@@ -10980,16 +10988,8 @@ Last kept: {mass}</source>
         <translation>Se desean {target} por toma. Al ras pesa {mass}, más o menos {half} al 95 %. Tan cerca del borde no se puede leer una línea.</translation>
     </message>
     <message>
-        <source>{target} a feeding is wanted. With the line there one weighs {mass}, give or take {half} at 95 %.</source>
-        <translation>Se desean {target} por toma. Con la línea ahí pesa {mass}, más o menos {half} al 95 %.</translation>
-    </message>
-    <message>
         <source>{target} a feeding is wanted.</source>
         <translation>Se desean {target} por toma.</translation>
-    </message>
-    <message>
-        <source>A line {step} higher or lower is {slope} more or less.</source>
-        <translation>Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
     </message>
     <message>
         <source>Fill the scoop and strike it level with a straight edge; it needs no line.</source>
@@ -12449,6 +12449,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>a feeding, 95 % interval</source>
         <translation>una toma, intervalo del 95 %</translation>
+    </message>
+    <message>
+        <source>a scoopful, 95 % interval</source>
+        <translation>una medida, intervalo del 95 %</translation>
     </message>
 </context>
 <context>
@@ -14073,6 +14077,14 @@ Sign off all the same? The record will say so.</source>
         <translation>Vea los dos datos: {reading} por {nominal} no puede ser. Si la báscula de verdad marca eso, pese con otra. Sin pesa de control, deje los dos vacíos.</translation>
     </message>
     <message>
+        <source>The scale reads {error} too much ({share} of the check weight).</source>
+        <translation>La báscula marca {error} de más ({share} de la pesa de control).</translation>
+    </message>
+    <message>
+        <source>The scale reads {error} too little ({share} of the check weight).</source>
+        <translation>La báscula marca {error} de menos ({share} de la pesa de control).</translation>
+    </message>
+    <message>
         <source>That is as near as good scales are; the means are corrected for it.</source>
         <translation>También las buenas básculas se apartan así de poco; los promedios se corrigen por eso.</translation>
     </message>
@@ -14375,14 +14387,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Filled to the line, the powder lies {percent} looser than struck level.</source>
         <translation>Llenado hasta la línea, el polvo queda {percent} más suelto que al ras.</translation>
-    </message>
-    <message>
-        <source>The scale reads {error} too much.</source>
-        <translation>La báscula marca {error} de más.</translation>
-    </message>
-    <message>
-        <source>The scale reads {error} too little.</source>
-        <translation>La báscula marca {error} de menos.</translation>
     </message>
     <message>
         <source>One calf usually gets {low} to {high} of powder at a feeding. Look at the unit and the decimal point.</source>
@@ -15274,6 +15278,13 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>Todavía no se sabe: pese %n llenada más hasta la línea.</numerusform>
             <numerusform>Todavía no se sabe: pese %n llenadas más hasta la línea.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot tell yet: weigh %n more fills to the line, each from a bag not yet dipped for it.</source>
+        <translation>
+            <numerusform>Todavía no se sabe: pese %n llenada más hasta la línea, de otro costal todavía sin pesar hasta ella.</numerusform>
+            <numerusform>Todavía no se sabe: pese %n llenadas más hasta la línea, cada una de otro costal todavía sin pesar hasta ella.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
