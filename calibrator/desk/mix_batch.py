@@ -16,7 +16,7 @@ from calibrator.science.as_fed import day_plan
 from calibrator.science.causes import Planned
 from calibrator.science.errors import CannotCompute
 from calibrator.science.lot_kinds import change_share, in_order, last_two
-from calibrator.science.mixing import Mix
+from calibrator.science.mixing import Mix, Powder
 from calibrator.science.scoopfuls import ScoopCount, ScoopWay, filled_to_share, normal_u
 from calibrator.values import dataclass
 
@@ -51,8 +51,9 @@ class FarmNow:
 class Batch:
     """One vessel mixed at one time, as the chart has it: of one group, or of all of a plan together.
 
-    `mix` is None without a plan that can be reckoned. `manner` is how the chart has its scoops filled,
-    `fractions` the parts of a scoopful in which it counts.
+    `mix` is None without a plan that can be reckoned; `blend` is then all that is weighed in, as one powder, and
+    `shares` tell how much of it is powder (first) and each of the `additives`. `manner` is how the chart has its scoops
+    filled, `fractions` the parts of a scoopful in which it counts.
     """
 
     now: FarmNow
@@ -65,6 +66,19 @@ class Batch:
     manner: tuple[ScoopWay, ...] = ()
     fractions: tuple[float, ...] = (1.0,)
     trouble: str = ""
+    blend: Powder | None = None
+    shares: tuple[float, ...] = (1.0,)
+    additives: tuple[str, ...] = ()
+
+    @property
+    def powder(self) -> Powder:
+        """What is weighed in: the lot's powder, with the additives of the mix."""
+        return self.blend or self.now.powder.powder
+
+    @property
+    def others_share(self) -> float:
+        """How much of what is weighed in is additives."""
+        return 1 - self.shares[0]
 
     @property
     def target_share(self) -> float | None:
@@ -131,7 +145,16 @@ def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: i
     line = table.today_line if table else None
     if table is None or line is None:
         return replace(bare, trouble=sheet.trouble)
-    return replace(bare, mix=line.batch.mix, scoops=line.scoops, manner=table.manner, fractions=table.fractions)
+    return replace(
+        bare,
+        mix=line.batch.mix,
+        scoops=line.scoops,
+        manner=table.manner,
+        fractions=table.fractions,
+        blend=table.powder,
+        shares=table.shares,
+        additives=table.additives,
+    )
 
 
 def together(now: FarmNow, plan: Plan) -> Batch | None:
@@ -165,9 +188,9 @@ def planned(batch: Batch) -> Planned | None:
     way = _main_way(batch.scoops)
     return Planned(
         water_ml=batch.mix.water_ml,
-        powder_g=batch.mix.powder_g,
+        powder_g=batch.mix.powder_g * batch.shares[0],
         water_c=batch.water_c,
-        powder=batch.now.powder.powder,
+        powder=batch.powder,
         powder_u_g=normal_u(batch.scoops.spread_95_g) if batch.scoops else 0.0,
         count_error_g=batch.scoops.error_g if batch.scoops and batch.scoops.told else 0.0,
         scoopful_g=way.mass_g if way else None,
@@ -175,6 +198,7 @@ def planned(batch: Batch) -> Planned | None:
         old_line_share=_old_share(batch.scoops, batch.now),
         rim_share=_rim_share(batch.scoops, way, batch.now.powder.ways),
         calves=batch.calves,
+        others_g=batch.mix.powder_g * batch.others_share,
     )
 
 

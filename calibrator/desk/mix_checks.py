@@ -31,6 +31,7 @@ from calibrator.science.correction import Batch as InVessel
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mix_density import (
     VOLUME_U_SHARE,
+    blend_volume_u,
     by_finished_volume,
     by_hydrometer,
     by_jug,
@@ -46,7 +47,7 @@ from calibrator.science.scale import ScaleFacts
 from calibrator.science.scoop import volume_ml
 from calibrator.science.scoopfuls import ScoopCount, normal_u
 from calibrator.science.scoops import usual
-from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
+from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk, with_others
 from calibrator.science.stats import mean_of
 from calibrator.science.sucrose import brix_from_refractometer_sg
 from calibrator.science.thermometer import Thermometer, Warmth, warmth
@@ -262,7 +263,7 @@ def right_sg(
     Raises CannotCompute for an aim that no mix can have.
     """
     mix_c = _Work(batch, readings, tools, at).mix_c()
-    shown = mix_shows_sg(aim.target_share, hydrometer(tools, tool_id, at), batch.now.powder.powder, mix_c)
+    shown = mix_shows_sg(aim.target_share, hydrometer(tools, tool_id, at), batch.powder, mix_c)
     return RightReading(InstrumentKind.HYDROMETER, shown, mix_c)
 
 
@@ -272,7 +273,7 @@ def right_in_jug(
     """The same by weight. Raises CannotCompute for an aim that no mix can have, and for a jug of unknown volume."""
     mix_c = _Work(batch, readings, tools, at).mix_c()
     jug_ml, _ = _jug(tools, tool_id)
-    held_g = mix_in_jug_g(aim.target_share, jug_ml, batch.now.powder.powder, mix_c)
+    held_g = mix_in_jug_g(aim.target_share, jug_ml, batch.powder, mix_c)
     return RightReading(InstrumentKind.JUG, _scale_of_jug(batch, tools, tool_id).shown_g(held_g), mix_c)
 
 
@@ -345,13 +346,14 @@ def _by_drops(work: _Work) -> list[Solids]:
     if len(mixes) >= 2:
         try:
             line = own_line(work.tools, mixes)
-            found = [by_own_line(read, line)]
+            found = [with_others(by_own_line(read, line), work.batch.others_share)]
         except CannotCompute as error:
             work.troubles.append(in_words(error))
         else:
             work.references, work.line = len(mixes), line
             return found
-    return [by_whole_milk(read, work.batch.now.powder.powder), by_trade_rule(read)]
+    rules = by_whole_milk(read, work.batch.powder), by_trade_rule(read)
+    return [with_others(solids, work.batch.others_share) for solids in rules]
 
 
 def _shown(work: _Work) -> float | None:
@@ -377,19 +379,19 @@ def _by_hydrometer(work: _Work) -> list[Solids]:
         return []
     tool = hydrometer(work.tools, work.instrument_of(ReadingKind.HYDROMETER_SG), work.at)
     warm = _warm(work)
-    powder = work.batch.now.powder.powder
-    return [by_hydrometer(readings, tool, powder, warm.celsius, temperature_u_c=warm.u_c)]
+    room_u = blend_volume_u(work.batch.others_share)
+    return [by_hydrometer(readings, tool, work.batch.powder, warm.celsius, room_u, warm.u_c)]
 
 
 def _by_jug(work: _Work) -> list[Solids]:
     masses = work.values(ReadingKind.JUG_MASS)
     if not masses:
         return []
-    tool_id, powder = work.instrument_of(ReadingKind.JUG_MASS), work.batch.now.powder.powder
+    tool_id, powder = work.instrument_of(ReadingKind.JUG_MASS), work.batch.powder
     jug_ml, jug_u_ml = _jug(work.tools, tool_id)
     scale, warm = _scale_of_jug(work.batch, work.tools, tool_id), _warm(work)
-    work.jug_off_share = scale.off_share
-    return [by_jug(masses, jug_ml, jug_u_ml, scale, powder, warm.celsius, temperature_u_c=warm.u_c)]
+    work.jug_off_share, room_u = scale.off_share, blend_volume_u(work.batch.others_share)
+    return [by_jug(masses, jug_ml, jug_u_ml, scale, powder, warm.celsius, room_u, warm.u_c)]
 
 
 def _scale_of_jug(batch: Batch, tools: Tools, tool_id: str) -> ScaleFacts:
@@ -426,7 +428,7 @@ def _by_volume(work: _Work) -> list[Solids]:
     if volume is None or mix is None:
         return []
     spread = normal_u(work.batch.scoops.spread_95_g) if work.batch.scoops else 0.0
-    powder = work.batch.now.powder.powder
+    powder = work.batch.powder
     return [by_finished_volume(volume, VOLUME_U_SHARE * volume, mix.powder_g, spread, powder, work.mix_c())]
 
 
@@ -459,7 +461,7 @@ def _able_to_differ(work: _Work, ways: Sequence[Solids]) -> Sequence[Solids]:
     volume, mix, own = _volume_read(work), work.batch.mix, instruments(ways)
     if volume is None or mix is None or not own:
         return ways
-    powder = work.batch.now.powder.powder
+    powder = work.batch.powder
     blind = cannot_see_powder(*volume, best(own), mix.water_ml, powder, work.batch.water_c)
     return own if blind else ways
 
@@ -499,7 +501,7 @@ def _correction(
             return None, None, False
         in_vessel = InVessel(volume, work.mix_c(), chosen.share)
         label = powder.lot.composition if powder.lot else Composition()
-        addition = Addition(powder.powder, label, STORE_C, work.batch.water_c)
+        addition = Addition(work.batch.powder, label, STORE_C, work.batch.water_c, work.batch.shares)
         found = correct(in_vessel, judged.target, addition, work.batch.vessel)
     except CannotCompute as error:
         work.troubles.append(in_words(error))
@@ -547,7 +549,7 @@ def _cautions(work: _Work, chosen: Solids | None) -> tuple[Caution, ...]:
     known = [warm for warm in (water, mix, calf) if warm]
     return cautions(
         chosen.share if chosen else None,
-        work.batch.now.powder.powder,
+        work.batch.powder,
         water_c=water.celsius if water else None,
         mix_c=mix.celsius if mix else None,
         calf_c=calf.celsius if calf else None,

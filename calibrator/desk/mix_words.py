@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import shown
@@ -336,12 +338,17 @@ def doubt_words(doubt: Doubt, *, water_ordered: bool = False) -> str:
         Doubt.OUT_OF_REACH: translate(
             "MixWords", "This reading lies beyond the weighed mixes that the line was made from."
         ),
+        Doubt.ADDITIVES: translate(
+            "MixWords",
+            "An additive is in the mix, and may show in a refractometer otherwise than powder does: this reading is "
+            "less sure. Hydrometer and weighed jug go by the whole recipe.",
+        ),
     }[doubt]
 
 
 def would_tell_words(judged: Judged, way: SolidsFrom, kind: InstrumentKind) -> str:
     """What reading would settle an open verdict that rests on this way; `kind` is the instrument at hand."""
-    if way in OF_RULES and looks_right(judged):
+    if way in OF_RULES and looks_right(judged) and judged.would_tell is not WouldTell.TOO_NEAR:
         return translate(
             "MixWords",
             "This reading tells no more than {low} to {high} solids. Weighed mixes tell more, once for this powder: "
@@ -471,6 +478,7 @@ def _slip(slip: Slip) -> str:
         Slip.CALF_LESS: translate("MixWords", "Powder for one calf fewer than the water"),
         Slip.CALF_MORE: translate("MixWords", "Powder for one calf more than the water"),
         Slip.RIM_NOT_LINE: translate("MixWords", "The scoop was struck level in place of filled to its line"),
+        Slip.NOTHING_BESIDES: translate("MixWords", "The additives were left out"),
     }[slip]
 
 
@@ -528,11 +536,17 @@ def grave(caution: Caution) -> bool:
 
 
 def correction_words(
-    found: Correction, scoops: ScoopCount | None, system: UnitSystem, step_g: float, *, looked: bool = False
+    found: Correction,
+    scoops: ScoopCount | None,
+    system: UnitSystem,
+    step_g: float,
+    *,
+    looked: bool = False,
+    names: Sequence[str] = (),
 ) -> list[str]:
     """What to do, line by line; first the mix to take out where the vessel would run over.
 
-    `looked`, where it is told already what to look at before anything is added.
+    `looked`, where it is told already what to look at before anything is added; `names` are those of the additives.
     """
     told: list[str] = []
     if found.far_off and not looked:
@@ -547,6 +561,7 @@ def correction_words(
         told.append(text.format(volume=volume(found.take_out_ml, system)))
     if found.add is Add.POWDER:
         told.append(_powder_words(found, scoops, system, step_g))
+        told += _others_words(found, names, system, step_g)
     elif found.add is Add.WATER:
         text = translate("MixWords", "Add {volume} of water at mixing temperature and stir gently.")
         told.append(text.format(volume=volume(found.water_ml, system)))
@@ -564,6 +579,19 @@ def _powder_words(found: Correction, scoops: ScoopCount | None, system: UnitSyst
         "MixWords", "Add {weight} of powder, weighed, and mix it in. By the scoop: {scoops}, that is {total}."
     )
     return text.format(weight=weight, scoops=count_words(scoops, system), total=mass(scoops.total_g, system, step_g))
+
+
+def _others_words(found: Correction, names: Sequence[str], system: UnitSystem, step_g: float) -> list[str]:
+    """What the additives are in proportion: too much water thins them too, forgotten powder does not."""
+    if not found.others_g:
+        return []
+    pieces = [f"{mass(each, system, step_g)} {name}" for each, name in zip(found.others_g, names, strict=True)]
+    text = translate(
+        "MixWords",
+        "The recipe has in proportion to it: {others}. Add that only where it is missing too, and never beyond the "
+        "dose on the label; about a medicine ask your veterinarian first.",
+    )
+    return [text.format(others=" + ".join(pieces))]
 
 
 def count_words(scoops: ScoopCount, system: UnitSystem) -> str:

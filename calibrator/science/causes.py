@@ -36,6 +36,7 @@ class Slip(StrEnum):
     CALF_LESS = "calf_less"  # powder for one calf fewer than the water
     CALF_MORE = "calf_more"
     RIM_NOT_LINE = "rim_not_line"  # struck level at the rim in place of the line
+    NOTHING_BESIDES = "nothing_besides"  # powder alone, the additives left out
 
 
 class Fits(StrEnum):
@@ -53,6 +54,7 @@ class Planned:
     `scoopful_g` with `scoopfuls` where it is scooped; `old_line_share` is what the line of the lot before
     would bring ÷ what is wanted − 1; `rim_share` the same for scoops struck level; `powder_u_g` the spread of
     the scoopfuls, `count_error_g` what their count brings beyond `powder_g`; `calves` the count it is for.
+    `others_g` are weighed in besides, and `powder` is the blend of all.
     """
 
     water_ml: float
@@ -66,6 +68,12 @@ class Planned:
     old_line_share: float | None = None
     rim_share: float | None = None
     calves: int = 0
+    others_g: float = 0.0
+
+    @property
+    def whole_g(self) -> float:
+        """All that is weighed in."""
+        return self.powder_g + self.others_g
 
 
 @dataclass(frozen=True)
@@ -113,12 +121,14 @@ def mixes_after(plan: Planned, count: int = 1) -> dict[Slip, Mix]:
     """
     positive(plan.powder_g, "The weight of powder")
     not_negative(plan.powder_u_g, "The spread of the powder")
-    planned = mix_of(plan.water_ml, plan.powder_g, plan.powder, plan.water_c)
+    planned = mix_of(plan.water_ml, plan.whole_g, plan.powder, plan.water_c)
     found = {
-        slip: mix_of(plan.water_ml, mass, plan.powder, plan.water_c)
+        slip: mix_of(plan.water_ml, mass + plan.others_g, plan.powder, plan.water_c)
         for slip, mass in _powder_after(plan, count).items()
     }
-    found[Slip.VOLUME_AS_WATER] = mix_of(planned.volume_ml, plan.powder_g, plan.powder, plan.water_c)
+    found[Slip.VOLUME_AS_WATER] = mix_of(planned.volume_ml, plan.whole_g, plan.powder, plan.water_c)
+    if plan.others_g > 0:
+        found[Slip.NOTHING_BESIDES] = mix_of(plan.water_ml, plan.powder_g, plan.powder, plan.water_c)
     if less := _water_to(plan, plan.water_ml):
         found[Slip.WATER_AS_VOLUME] = less
     return found
@@ -137,7 +147,7 @@ def likeliest(solids: Solids, plan: Planned, volume: tuple[float, float] | None 
     are possible at the most, more than half of them nothing. Only reckoning: looking at the scoop and the chart
     decides.
     """
-    spread = solids.share * plan.powder_u_g / positive(plan.powder_g, "The weight of powder")
+    spread = solids.share * plan.powder_u_g / positive(plan.whole_g, "The weight of powder")
     u = math.hypot(solids.u, spread)
     if u <= 0:
         raise CannotCompute("A reading without any spread cannot be judged.")
@@ -173,15 +183,15 @@ def _missing_scoopfuls(plan: Planned, share: float) -> int:
         return 0
     water_g = plan.water_ml * density_g_per_ml(plan.water_c)
     explained_g = water_g * share / max(1 - share, _LEAST_WATER_SHARE)
-    return round((plan.powder_g + plan.count_error_g - explained_g) / plan.scoopful_g)
+    return round((plan.whole_g + plan.count_error_g - explained_g) / plan.scoopful_g)
 
 
 def _water_to(plan: Planned, volume_ml: float) -> Mix | None:
     """The planned powder with the water that makes this finished volume; None where the powder alone is as much."""
-    water_ml = volume_ml - plan.powder_g * plan.powder.specific_volume_ml_per_g
+    water_ml = volume_ml - plan.whole_g * plan.powder.specific_volume_ml_per_g
     if water_ml <= _LEAST_WATER_SHARE * volume_ml:
         return None
-    return mix_of(water_ml, plan.powder_g, plan.powder, plan.water_c)
+    return mix_of(water_ml, plan.whole_g, plan.powder, plan.water_c)
 
 
 def _most_miscounted(plan: Planned) -> int:

@@ -117,9 +117,9 @@ def _would_tell(solids: Solids, needed: float) -> tuple[WouldTell, int]:
     unzeroed = bool({Doubt.NEVER_ZEROED, Doubt.ZERO_OVERDUE} & set(solids.doubts))
     if unzeroed and _half_width(solids, MOST_READINGS, _zeroed_u(solids)) <= needed:
         return WouldTell.ZERO_CHECK, 0
-    if by_rule:
+    if by_rule and Doubt.ADDITIVES not in solids.doubts:  # weighed mixes have none in them
         return WouldTell.OWN_LINE, 0
-    if solids.way is SolidsFrom.OWN_LINE and solids.half_width <= 3 * needed:
+    if solids.way is SolidsFrom.OWN_LINE and Doubt.ADDITIVES not in solids.doubts and solids.half_width <= 3 * needed:
         return WouldTell.MORE_REFERENCES, 0
     return WouldTell.TOO_NEAR, 0
 

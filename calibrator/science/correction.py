@@ -35,12 +35,16 @@ class Batch:
 
 @dataclass(frozen=True)
 class Addition:
-    """What goes in: temperatures of the powder as stored and of the water to add."""
+    """What goes in: temperatures of the powder as stored and of the water to add.
+
+    `powder` is all that is weighed in, as one; `shares` tell how much of it is powder (first) and each additive.
+    """
 
     powder: Powder
     composition: Composition
     powder_c: float = 20.0
     water_c: float = 43.0
+    shares: tuple[float, ...] = (1.0,)
 
 
 FAR_OFF_SHARE = 0.15
@@ -52,8 +56,8 @@ that lies on the floor reads like powder that is missing. Common practice, no so
 class Correction:
     """What to do. First `take_out_ml` of mix goes elsewhere (0 where there is room), then so much is added.
 
-    `volume_after_ml` and `temperature_after_c` are of what is in the vessel then; it never passes the usable
-    volume.
+    `powder_g` is the powder alone, `others_g` what each additive is in proportion to it. `volume_after_ml` and
+    `temperature_after_c` are of what is in the vessel then; it never passes the usable volume.
     """
 
     add: Add
@@ -64,6 +68,7 @@ class Correction:
     temperature_after_c: float
     solids_after: float
     off_share: float = 0.0  # solids as read ÷ target − 1
+    others_g: tuple[float, ...] = ()
 
     @property
     def far_off(self) -> bool:
@@ -124,13 +129,14 @@ def _needed(batch: Batch, target: float, addition: Addition) -> Correction:
     kind = Add.POWDER if powder > 0 else Add.WATER if water > 0 else Add.NOTHING
     return Correction(
         add=kind,
-        powder_g=powder,
+        powder_g=powder * addition.shares[0],
         water_ml=water_ml,
         take_out_ml=0.0,
         volume_after_ml=batch.volume_ml + powder * addition.powder.specific_volume_ml_per_g + water_ml,
         temperature_after_c=_after_c(mass, batch, powder, water, addition),
         solids_after=target,
         off_share=batch.solids_share / target - 1,
+        others_g=tuple(powder * share for share in addition.shares[1:]),
     )
 
 
@@ -140,6 +146,7 @@ def _with_room_made(whole: Correction, batch: Batch, room_ml: float) -> Correcti
     return replace(
         whole,
         powder_g=whole.powder_g * kept,
+        others_g=tuple(each * kept for each in whole.others_g),
         water_ml=whole.water_ml * kept,
         take_out_ml=batch.volume_ml * (1 - kept),
         volume_after_ml=room_ml,

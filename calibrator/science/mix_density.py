@@ -31,8 +31,17 @@ VOLUME_U_SHARE = 0.01
 SPECIFIC_VOLUME_U = 0.012
 """Doubt in the room that a gram of powder takes, mL/g, where its label tells it: common practice, no source."""
 
+OTHERS_VOLUME_U = 0.05
+"""The same of an additive, of whose label less is typed: common practice, no source. A rehydration salt of sodium
+chloride, bicarbonate and glucose takes 0.04 mL/g less than its ash and sugar are reckoned to."""
+
 GLASS_PER_C = 25e-6
 """Glass grows by so much of its volume per °C (ISO 649-1, as widely reprinted)."""
+
+
+def blend_volume_u(others_share: float) -> float:
+    """Doubt in the room that a gram takes of which so much (0 … 1) is additives, mL/g."""
+    return math.hypot((1 - others_share) * SPECIFIC_VOLUME_U, others_share * OTHERS_VOLUME_U)
 
 
 def _share_of_density(mix_g_per_ml: float, powder: Powder, temperature_c: float) -> tuple[float, float, float]:

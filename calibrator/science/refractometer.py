@@ -45,6 +45,7 @@ class Doubt(StrEnum):
     TEMPERATURE_UNKNOWN = "temperature_unknown"
     ZERO_TEMPERATURE_UNKNOWN = "zero_temperature_unknown"
     OUT_OF_REACH = "out_of_reach"
+    ADDITIVES = "additives"
 
 
 @dataclass(frozen=True)

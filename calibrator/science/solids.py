@@ -28,6 +28,10 @@ TRADE_POINTS_PCT = 2.0
 TRADE_U_PCT = 1.0
 """How far a replacer may lie off the conversion for whole milk and off Brix + 2: common practice, no source."""
 
+OTHERS_U_SHARE = 0.3
+"""How far an additive may bend light otherwise than as much powder does: fat in droplets hardly shows, salts and sugars
+show more or less than the powder. Standard uncertainty as a share of what it brings: common practice, no source."""
+
 _CANCEL = (Doubt.NO_KNOWN_SOLUTION, Doubt.KNOWN_OVERDUE)
 
 
@@ -140,6 +144,17 @@ def by_trade_rule(brix: Brix) -> Solids:
     """Brix + 2, the trade's rule (common practice, no source), with a spread of one point."""
     share = (brix.value + TRADE_POINTS_PCT) / 100
     return solids_read(share, SolidsFrom.TRADE_RULE, _brix_read(brix, 0.01, TRADE_U_PCT), brix.doubts)
+
+
+def with_others(solids: Solids, others_share: float) -> Solids:
+    """Solids by drops of a mix in which so much (0 … 1) of what is weighed in is additives: less sure, by what those
+    may bend light otherwise."""
+    if others_share == 0:
+        return solids
+    more = OTHERS_U_SHARE * others_share * solids.share
+    u, df = welch_satterthwaite([(solids.u, solids.degrees_of_freedom), (more, math.inf)])
+    doubts = (*solids.doubts, Doubt.ADDITIVES)
+    return replace(solids, u=u, degrees_of_freedom=df, rest_u=math.hypot(solids.rest_u, more), doubts=doubts)
 
 
 def as_dry_matter(share: float, powder: Powder) -> float:

@@ -507,3 +507,21 @@ def test_more_drops_make_the_band_of_a_line_narrower() -> None:
 @pytest.mark.parametrize(("target", "low"), [(0.117, True), (0.12, False), (0.131, False)])
 def test_a_plan_below_the_usual_aim_is_known_as_such(target: float, low: bool) -> None:
     assert check.judge(seen(0.115, 0.004), target, 0.005).aimed_low is low
+
+
+def test_drops_of_a_mix_with_additives_are_less_sure_and_weighed_mixes_do_not_help() -> None:
+    read = brix([10.0, 10.1, 10.2], FRESH, None)
+    plain = solids.by_trade_rule(read)
+    assert solids.with_others(plain, 0.0) == plain
+    with_them = solids.with_others(plain, 0.25)
+    assert with_them.share == plain.share
+    assert with_them.u == pytest.approx(math.hypot(plain.u, 0.3 * 0.25 * plain.share))
+    assert Doubt.ADDITIVES in with_them.doubts
+    assert check.judge(plain, plain.share).would_tell is WouldTell.OWN_LINE
+    assert check.judge(with_them, plain.share).would_tell is WouldTell.TOO_NEAR
+
+
+def test_the_room_of_a_blend_is_less_sure_the_more_of_it_is_additives() -> None:
+    rooms = [mix_density.blend_volume_u(share) for share in (0.0, 0.3, 1.0)]
+    assert rooms[0] == mix_density.SPECIFIC_VOLUME_U
+    assert rooms == sorted(rooms)

@@ -186,3 +186,18 @@ def test_what_people_seldom_do_is_told_after_what_they_often_do() -> None:
     rare = [cause.rare for cause in causes if cause.fits is Fits.POSSIBLE]
     assert rare == sorted(rare)
     assert causes[-1].rare
+
+
+def test_what_is_weighed_in_besides_stays_where_powder_was_miscounted() -> None:
+    """3,245 g of powder and additive as one; a scoopful less is of the powder alone."""
+    plan = replace(PLAN, others_g=295.0)
+    found = solids_after(plan)
+    for slip, mass_g in ((Slip.NONE, 3245.0), (Slip.SCOOP_LESS, 2950.0), (Slip.NOTHING_BESIDES, 2950.0)):
+        assert found[slip] == pytest.approx(mixing.mix_of(20_000.0, mass_g, POWDER, 43.0).solids_share)
+    assert found[Slip.OLD_LINE] == pytest.approx(
+        mixing.mix_of(20_000.0, 1.05 * 2950.0 + 295.0, POWDER, 43.0).solids_share
+    )
+    two_less = mixing.mix_of(20_000.0, 2655.0, POWDER, 43.0)
+    best = likeliest(reading(two_less.solids_share), plan)[0]
+    assert (best.slip, best.count) == (Slip.SCOOP_LESS, 2)
+    assert Slip.NOTHING_BESIDES not in solids_after(PLAN)

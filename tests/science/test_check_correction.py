@@ -121,3 +121,17 @@ def test_what_is_far_off_is_stirred_and_read_again_first(share: float, far: bool
     assert correct(Batch(10_000.0, 40.0, share), 0.13, ADDITION).far_off is far
     kept = correct(Batch(36_000.0, 40.0, share), 0.13, ADDITION, vessel(40_000.0))
     assert kept.far_off is far
+
+
+def test_what_is_missing_of_a_recipe_is_told_of_each_part() -> None:
+    """Ten of powder and four of a supplement: five seventh and two seventh of what is added."""
+    shares = (10 / 14, 4 / 14)
+    found = correct(
+        Batch(40_000.0, 40.0, 0.11), 0.13, Addition(POWDER, Composition(), 15.0, 43.0, shares), vessel(44_000.0)
+    )
+    alone = correct(Batch(40_000.0, 40.0, 0.11), 0.13, ADDITION, vessel(44_000.0))
+    assert not found.fits
+    (supplement_g,) = found.others_g
+    assert found.powder_g + supplement_g == pytest.approx(alone.powder_g)
+    assert supplement_g / found.powder_g == pytest.approx(0.4)
+    assert found.volume_after_ml == pytest.approx(alone.volume_after_ml)

@@ -156,8 +156,8 @@ class VerdictPanel(QWidget):
         if told.unread:
             self.solids.setText(told.unread)
         self._show_way(found, told.stale)
-        of = batch.now.powder
-        basis = words.basis_words(found.best, of.powder, assumed=of.moisture_assumed) if found.best else ""
+        assumed = batch.now.powder.moisture_assumed
+        basis = words.basis_words(found.best, batch.powder, assumed=assumed) if found.best else ""
         _say(self.basis, " ".join(filter(None, (basis, words.jug_words(found)))))
         _say(self.warm, warm_words(found, system, batch.plan.water_temperature_c if batch.plan else None))
         self._show_cautions(found, off_words(found, system))
@@ -308,7 +308,9 @@ class VerdictPanel(QWidget):
         if fix is None:
             return
         step_g = batch.now.powder.resolution_g
-        lines = words.correction_words(fix, found.correction_scoops, system, step_g, looked=found.at_odds)
+        lines = words.correction_words(
+            fix, found.correction_scoops, system, step_g, looked=found.at_odds, names=batch.additives
+        )
         if found.correction_planned:
             lines.append(self.tr("Worked out for the volume on the chart; type what is in the vessel to be sure."))
         if found.at_odds:

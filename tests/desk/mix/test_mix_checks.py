@@ -6,17 +6,19 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-from herd import FIRST_DAY, GAL_ML, QT_ML, Herd, group
+from herd import FIRST_DAY, GAL_ML, OZ_G, QT_ML, Herd, group
 
-from calibrator.desk.mix_batch import Batch, batch_of, farm_now
-from calibrator.desk.mix_checks import Aim, MixFindings, correction_count, right_in_jug, work_out
+from calibrator.desk.mix_batch import Batch, batch_of, farm_now, planned
+from calibrator.desk.mix_checks import Aim, MixFindings, correction_count, right_in_jug, right_sg, work_out
 from calibrator.desk.mix_history import kept_checks, kept_counts, names
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import Tools, hydrometer, read_tools
-from calibrator.desk.mix_words import jug_words
+from calibrator.desk.mix_words import correction_words, jug_words
 from calibrator.desk.standing import standing
 from calibrator.model import (
+    Additive,
     ColdWeather,
+    Composition,
     Cylinder,
     FeedingStep,
     FillWay,
@@ -24,16 +26,20 @@ from calibrator.model import (
     InstrumentCheck,
     InstrumentCheckKind,
     InstrumentKind,
+    MixingRate,
     Pail,
     Plan,
+    RateBasis,
     Reading,
     ReadingKind,
     Scoopfuls,
+    UnitSystem,
     Vessel,
     new_id,
 )
 from calibrator.records import Records
-from calibrator.science.check import Verdict
+from calibrator.science.check import Caution, Verdict
+from calibrator.science.refractometer import Doubt
 from calibrator.science.solids import SolidsFrom
 
 NOW = FIRST_DAY + timedelta(days=30)
@@ -277,3 +283,102 @@ def test_a_line_of_the_lot_before_is_only_spoken_of_where_there_was_one(herd: He
     assert not lot_before()
     fresh.sign("second", 0.45)
     assert lot_before()
+
+
+FAT = Additive(
+    name="Fat supplement",
+    rate=MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=4 * OZ_G, volume_ml=2 * QT_ML),
+    composition=Composition(protein_pct=7.0, fat_pct=60.0, fibre_pct=0.0, ash_pct=3.0, moisture_pct=3.0),
+)
+SALTS = replace(
+    FAT,
+    name="Electrolyte",
+    rate=replace(FAT.rate, powder_mass_g=60.0),
+    composition=Composition(protein_pct=0.0, fat_pct=0.0, fibre_pct=0.0, ash_pct=40.0),
+    mosmol_per_g=11.0,
+)
+
+
+def with_additive(herd: Herd, additive: Additive) -> Batch:
+    herd.plan("With it", replace(group(16, "hutches"), additives=(additive,)))
+    now = farm_now(herd.records, herd.farm, standing(herd.records, herd.farm), NOW)
+    plan = next(plan for plan in now.plans if plan.name == "With it")
+    return batch_of(now, plan, plan.groups[0], 16, None)
+
+
+def sound(herd: Herd, kind: InstrumentKind, **how: object) -> Instrument:
+    """An instrument that shows plain water of 20 °C and ice as it should."""
+    tool = Instrument(id=new_id(), farm_id=herd.farm.id, name=kind.value, kind=kind, **how)  # type: ignore[arg-type]
+    herd.records.keep(tool)
+    water = {InstrumentKind.HYDROMETER: (InstrumentCheckKind.WATER, 0.9982)}
+    checked, shown = water.get(kind, (InstrumentCheckKind.KNOWN, 0.0))
+    herd.records.keep(
+        InstrumentCheck(
+            id=new_id(), farm_id=herd.farm.id, instrument_id=tool.id, kind=checked, expected=shown, reading=shown,
+            typed="", at=NOW - timedelta(days=1),
+        )
+    )  # fmt: skip
+    return tool
+
+
+@pytest.mark.parametrize("additive", [FAT, SALTS])
+def test_a_mix_as_its_recipe_has_it_is_right_by_every_way(herd: Herd, additive: Additive) -> None:
+    """Water and powder of the chart in one mix: its density by masses and volumes that add up."""
+    made = with_additive(herd, additive)
+    mix = made.mix
+    assert mix is not None
+    assert made.target_share is not None
+    aim = Aim(made.target_share, 0.005)
+    floats = sound(herd, InstrumentKind.HYDROMETER, division=0.001, reference_c=20.0)
+    warm = sound(herd, InstrumentKind.THERMOMETER, division=0.1)
+    jug = sound(herd, InstrumentKind.JUG, volume_ml=1000.0, volume_u_ml=1.0)
+    at = reading(ReadingKind.MIX_TEMPERATURE, made.water_c, instrument_id=warm.id)
+    shown_sg = right_sg(made, aim, tools(herd), [at], floats.id, NOW).value
+    held_g = right_in_jug(made, aim, tools(herd), [at], jug.id, NOW).value
+    assert held_g / 1000 == pytest.approx(mix.density_g_per_ml)
+    for shown in (
+        reading(ReadingKind.HYDROMETER_SG, shown_sg, instrument_id=floats.id),
+        reading(ReadingKind.JUG_MASS, held_g, instrument_id=jug.id),
+        reading(ReadingKind.FINISHED_VOLUME, mix.volume_ml),
+    ):
+        found = work_out(made, [shown, at], aim, tools(herd), NOW)
+        assert found.best is not None
+        assert found.best.share == pytest.approx(mix.solids_share, abs=1e-6), shown.kind
+        assert found.judged is not None
+        assert not found.judged.verdict.outside
+    drops = work_out(made, [reading(ReadingKind.BRIX, 100 * mix.solids_share - 2.0)], aim, tools(herd), NOW)
+    assert drops.best is not None
+    assert Doubt.ADDITIVES in drops.best.doubts
+
+
+def test_what_an_electrolyte_brings_is_cautioned_about(herd: Herd) -> None:
+    """705 mOsm/kg by its laboratory's value, in a mix whose solids alone would bring about 400."""
+    made = with_additive(herd, SALTS)
+    assert made.mix is not None
+    assert made.target_share is not None
+    drops = [reading(ReadingKind.BRIX, 100 * made.target_share - 4.0)]
+    assert Caution.OSMOLALITY_RISK in work_out(made, drops, Aim(0.15, 0.005), tools(herd), NOW).cautions
+    bare = replace(made, blend=None, shares=(1.0,))
+    assert Caution.OSMOLALITY_RISK not in work_out(bare, drops, Aim(0.15, 0.005), tools(herd), NOW).cautions
+
+
+def test_a_thin_mix_is_put_right_with_all_parts_of_its_recipe(herd: Herd) -> None:
+    made = with_additive(herd, FAT)
+    assert made.target_share is not None
+    aim = Aim(made.target_share, 0.005)
+    found = work_out(made, [reading(ReadingKind.BRIX, 9.0)] * 4, aim, tools(herd), NOW)
+    assert found.correction is not None
+    (fat_g,) = found.correction.others_g
+    assert fat_g / found.correction.powder_g == pytest.approx(0.4, rel=5e-3)
+    assert found.correction_scoops is not None
+    assert found.correction_scoops.total_g == pytest.approx(found.correction.powder_g, rel=0.1)
+    told = correction_words(found.correction, None, UnitSystem.METRIC, 1.0, names=made.additives)
+    assert any("Fat supplement" in line and "veterinarian" in line for line in told)
+
+
+def test_slips_are_looked_for_in_the_powder_and_in_what_is_weighed_in_besides(herd: Herd) -> None:
+    """160 oz of powder and 64 oz of supplement."""
+    made = with_additive(herd, FAT)
+    slips = planned(made)
+    assert slips is not None
+    assert (slips.powder_g, slips.others_g) == pytest.approx((160 * OZ_G, 64 * OZ_G), rel=2e-3)
