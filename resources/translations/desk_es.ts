@@ -6091,6 +6091,10 @@ entre {low} y {high}
         <translation>El instrumento no compensa la temperatura, y nadie anotó a qué temperatura estaba en agua sola: revíselo otra vez.</translation>
     </message>
     <message>
+        <source>An additive is in the mix, and may show in a refractometer otherwise than powder does: this reading is less sure. Hydrometer and weighed jug go by the whole recipe.</source>
+        <translation>La mezcla lleva un aditivo, que en el refractómetro puede marcar distinto que el polvo: esta lectura deja más duda. El densímetro y la jarra pesada cuentan con toda la receta.</translation>
+    </message>
+    <message>
         <source>More drops would not settle it. Weighed mixes would, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
         <translation>Con más gotas no se sabría más. Para saberlo, prepare mezclas pesando el polvo y el agua, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
     </message>
@@ -6203,6 +6207,10 @@ entre {low} y {high}
         <translation>La medida se rasó en vez de llenarse hasta su línea</translation>
     </message>
     <message>
+        <source>The additives were left out</source>
+        <translation>Faltaron los aditivos</translation>
+    </message>
+    <message>
         <source>fits well</source>
         <translation>concuerda bien</translation>
     </message>
@@ -6273,6 +6281,10 @@ entre {low} y {high}
     <message>
         <source>Add {weight} of powder, weighed, and mix it in. By the scoop: {scoops}, that is {total}.</source>
         <translation>Agregue {weight} de polvo, pesado, y mézclelo. Con la medida: {scoops}, o sea {total}.</translation>
+    </message>
+    <message>
+        <source>The recipe has in proportion to it: {others}. Add that only where it is missing too, and never beyond the dose on the label; about a medicine ask your veterinarian first.</source>
+        <translation>A eso le corresponde según la receta: {others}. Agréguelo solo si también falta, y nunca más que la dosis de la etiqueta; si es un medicamento, pregunte antes a su veterinario.</translation>
     </message>
     <message>
         <source>{temperatures} (95 %).</source>
