@@ -11,7 +11,7 @@ from calibrator.model import UnitSystem
 from calibrator.prints import fonts, words
 from calibrator.prints.fit import Fitted, fit_block, plain
 from calibrator.prints.label_facts import LabelLine, LabelSheet, LineCount, ScoopLabel
-from calibrator.prints.languages import Words
+from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.lot_mark import LotMark, draw_lot, lay_lot
 from calibrator.prints.page import BLACK, WHITE, Box, Item, Weight
 from calibrator.prints.place import moved
@@ -259,18 +259,17 @@ def _below_rim(label: ScoopLabel, facts: LabelSheet, said: Words) -> tuple[str, 
     if not lines:
         return (said.joined(words.STRUCK_LEVEL, " / "),)
     if len(lines) == 1:
-        length = _length(lines[0], facts.units)
-        return (said.joined(lambda t: t(words.LINE_BELOW_RIM).format(length=length), " / "),)
+        return (said.joined(lambda t: t(words.LINE_BELOW_RIM).format(length=_length(lines[0], facts.units, t)), " / "),)
     told = (
         f"{_held(show_mass(one.held_g, facts.units, resolution_g=facts.resolution_g))}:"
-        f"{_NO_BREAK}{_length(one, facts.units)}"
+        f"{_NO_BREAK}{_length(one, facts.units, said.tongues[0])}"
         for one in lines
     )
     return (f"{said.joined(words.LINES_BELOW_RIM, ' / ')}: {', '.join(told)}",)
 
 
-def _length(line: LabelLine, units: UnitSystem) -> str:
-    own, metric = (_held(told) for told in line_in_both(line.down_wall_mm, units))
+def _length(line: LabelLine, units: UnitSystem, tongue: Tongue) -> str:
+    own, metric = (_held(tongue.ruler(told)) for told in line_in_both(line.down_wall_mm, units))
     return own if units is UnitSystem.METRIC else f"{own} ({metric})"
 
 

@@ -7200,7 +7200,7 @@ entre {low} y {high}
     <name>RateWords</name>
     <message>
         <source>Powder on top of water</source>
-        <translation>Polvo aparte del agua</translation>
+        <translation>Polvo agregado al agua</translation>
     </message>
     <message>
         <source>Powder, filled up with water</source>

@@ -732,7 +732,7 @@
         </message>
         <message>
             <source>{powder} of powder on top of every {volume} of water</source>
-            <translation>{powder} de polvo por cada {volume} de agua, aparte del agua</translation>
+            <translation>{powder} de polvo agregado a cada {volume} de agua</translation>
         </message>
         <message>
             <source>{powder} of powder made up with water to {volume}</source>
@@ -801,6 +801,10 @@
         <message>
             <source>Steps to weaning, each calf</source>
             <translation>Pasos al destete, cada becerra</translation>
+        </message>
+        <message>
+            <source>without what is added for cold weather</source>
+            <translation>sin lo que se agrega por el tiempo frío</translation>
         </message>
         <message>
             <source>Days</source>
