@@ -17,6 +17,7 @@ from calibrator.prints.sheet import MARGIN_MM, Sheet, centre_baseline, paper_mm
 from calibrator.units import show_mass, show_typed_volume
 
 _TITLE_MM = 12.0
+_USUAL = 6.2  # that the cold is left out
 _LEAST_ROW_MM, _MOST_ROW_MM = 5.0, 13.0
 _SHARES = (0.12, 0.15, 0.11, 0.14, 0.15, 0.15, 0.18)  # of the width; the last column is the bar
 _LARGEST, _LEAST = 6.4, 2.6
@@ -34,6 +35,10 @@ def weeks_page(facts: WallChart, weeks: Weeks, said: Words, foot: Foot, number: 
     fitted = fit_line(title, body.width_mm, 6.4, 3.4, Weight.BOLD)
     sheet.text(fitted.text, body.x_mm, top + 7.0, fitted.size_mm, Weight.BOLD)
     top += _TITLE_MM
+    if facts.cold_below_c is not None:  # it comes and goes, and the rows of the chart have it
+        usual = fit_line(said.joined(words.WEEKS_NO_COLD, " / "), body.width_mm, 0.84 * _USUAL, _LEAST, Weight.BOLD)
+        sheet.text(usual.text, body.x_mm, top + 0.6, usual.size_mm, Weight.BOLD)
+        top += _USUAL
     heading_mm = 5.6 * len(said.tongues) + 1.5
     _headings(sheet, weeks, said, Box(body.x_mm, top, body.width_mm, heading_mm))
     top += heading_mm

@@ -111,6 +111,7 @@ TWO_LOTS_ONE_OF = QT_TRANSLATE_NOOP("Prints", "one of {batches} batches for {cal
 TWO_LOTS_PART = QT_TRANSLATE_NOOP("Prints", "from bags of lot {lot}, by its own line: {powder}, {how}")
 TWO_LOTS_NO_LINE = QT_TRANSLATE_NOOP("Prints", "from bags of lot {lot}: {powder}, {how}")
 WEEKS = QT_TRANSLATE_NOOP("Prints", "Steps to weaning, each calf")
+WEEKS_NO_COLD = QT_TRANSLATE_NOOP("Prints", "without what is added for cold weather")
 WEEKS_DAYS = QT_TRANSLATE_NOOP("Prints", "Days")
 WEEKS_FROM = QT_TRANSLATE_NOOP("Prints", "From")
 WEEKS_FEEDINGS = QT_TRANSLATE_NOOP("Prints", "Feedings")

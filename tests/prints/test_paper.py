@@ -31,7 +31,7 @@ from calibrator.prints import chart as wall_chart_module
 from calibrator.prints import fonts
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_columns import LEAST_TYPE_MM, row_shapes
-from calibrator.prints.chart_facts import ScoopPart, WallChart
+from calibrator.prints.chart_facts import ScoopPart, WallChart, WeekRow, Weeks
 from calibrator.prints.chart_layout import Band, split, styles
 from calibrator.prints.chart_scoopfuls import TIGHT_SUBS_MM, Style, words_below
 from calibrator.prints.chart_words import fed_told, row_cells
@@ -604,7 +604,7 @@ def test_a_label_tells_how_far_below_the_rim_its_lines_are(
     shown = " ".join(item.text for item in texts(document)).replace("\N{NO-BREAK SPACE}", " ")
     assert phrase in shown
     for line in label(RED).lines:
-        assert f"({line.down_wall_mm:.0f} mm)" in shown
+        assert f"{'pulg' if 'es' in languages else 'in'} ({line.down_wall_mm:.0f} mm)" in shown
     assert troubles(document) == []
 
 
@@ -861,6 +861,25 @@ def test_a_chart_for_the_cold_says_so_whole(groups: int, languages: tuple[str, .
     words = {"en": "For cold weather, below 23 °F", "es": "Para tiempo frío, bajo 23 °F"}
     assert all(words[language] in shown for language in languages)
     assert "cold weather" not in told(wall_chart(replace(one, cold_below_c=None)))
+
+
+@pytest.mark.parametrize(("languages", "words"), [(("en",), "cold weather"), (("es",), "tiempo frío")])
+def test_the_page_of_the_weeks_says_that_it_leaves_the_cold_out(languages: tuple[str, ...], words: str) -> None:
+    row = WeekRow(
+        from_day=1, to_day=None, begins=date(2026, 3, 2), feedings=2, day_ml=4 * QUART, day_g=20 * OUNCE,
+        feeding_ml=2 * QUART, feeding_g=10 * OUNCE,
+    )  # fmt: skip
+    facts = chart(range(20, 22), languages=languages, weeks=(Weeks(name="Younger", rows=(row,)),))
+
+    def of_weeks(cold_below_c: float | None) -> str:
+        document = wall_chart(replace(facts, cold_below_c=cold_below_c))
+        assert troubles(document) == []
+        return " ".join(item.text for item in document.pages[-1].items if isinstance(item, Text))
+
+    usual, cold = of_weeks(None), of_weeks(-5.0)
+    left_out = {"en": "without what is added for", "es": "sin lo que se agrega por el"}[languages[0]]
+    assert f"{left_out} {words}" in cold
+    assert left_out not in usual
 
 
 def test_a_row_that_nobody_can_count_says_weigh_it_where_others_are_counted() -> None:
