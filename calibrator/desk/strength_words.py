@@ -89,7 +89,7 @@ def osmolality_caution(mix: Mix) -> str:
     found = band(mix.osmolality_mosm_per_kg, limits)
     least = max(0.0, mix.osmolality_mosm_per_kg - 2 * mix.osmolality_u)
     told = (surely if band(least, limits) is found else perhaps).get(found, "")
-    if found is Band.RISK and mix.osmolality_mosm_per_kg < OTHER_OSMOLALITY_RISK:
+    if found is Band.RISK and mix.osmolality_mosm_per_kg + 2 * mix.osmolality_u < OTHER_OSMOLALITY_RISK:
         other = translate("StrengthWords", "Other advice sees it only above {other} mOsm/kg.")
         told = f"{told} {other}"
     return told.format(

@@ -15,9 +15,9 @@ from calibrator.science.guard import between, positive
 from calibrator.science.mixing import (
     Mix,
     Powder,
+    additive_from,
     mix_on_water,
     mix_to_volume,
-    powder_from,
     powder_per_water,
 )
 from calibrator.science.recipe import Additive, Recipe, recipe
@@ -44,9 +44,7 @@ def recipe_of(group: PlanGroup, powder: Powder, water_temperature_c: float) -> R
 
     Raises CannotCompute for impossible rates or compositions.
     """
-    additives = [
-        Additive(a.name, powder_from(a.composition, lab_mosmol_per_g=a.mosmol_per_g), a.rate) for a in group.additives
-    ]
+    additives = [Additive(a.name, additive_from(a.composition, a.mosmol_per_g), a.rate) for a in group.additives]
     return recipe(group.rate, powder, additives, water_temperature_c)
 
 

@@ -8,12 +8,15 @@ mix. Three different things: a screen says which one it shows.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from calibrator.model import Composition, MixingRate, RateBasis
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.powder import (
     LAB_SPREAD_SHARE,
     dry_matter_share,
+    osmoles_of_additive_per_g,
     osmoles_per_g,
     specific_volume_ml_per_g,
 )
@@ -46,6 +49,17 @@ def powder_from(composition: Composition, *, lab_mosmol_per_g: float | None = No
         osmoles = positive(lab_mosmol_per_g, "The laboratory's osmoles")
         osmoles_u = LAB_SPREAD_SHARE * osmoles
     return Powder(volume, dry_matter_share(composition), osmoles, osmoles_u)
+
+
+def additive_from(composition: Composition, lab_mosmol_per_g: float | None = None) -> Powder:
+    """An additive from its label or a laboratory's osmoles; without these they are known within wide bounds only.
+
+    Raises CannotCompute as `powder_from`.
+    """
+    if lab_mosmol_per_g is not None:
+        return powder_from(composition, lab_mosmol_per_g=lab_mosmol_per_g)
+    osmoles, osmoles_u = osmoles_of_additive_per_g(composition)
+    return replace(powder_from(composition), mosmol_per_g=osmoles, mosmol_u_per_g=osmoles_u)
 
 
 def _on_finished_volume(powder_g: float, volume_ml: float, powder: Powder, water_density: float) -> float:

@@ -73,6 +73,12 @@ MOSMOL_PER_G_ASH = 13.0
 """Fitted, no source: with a typical powder (26 % protein, 20 % fat, 7 % ash) it gives the trade's 260 and
 325 mOsm for 8 and 10 oz on 2 qt of water, and with dried whole milk the trade's 270."""
 
+MOSMOL_PER_G_GLUCOSE = 1000.0 / 180.16
+"""One osmole per mole of glucose, 180.16 g/mol: of the sugars that are fed the one that brings most by weight."""
+
+MOSMOL_PER_G_TABLE_SALT = 2 * 1000.0 / 58.44
+"""Two osmoles per mole of sodium chloride, 58.44 g/mol, wholly dissolved into ions: no salt that is fed brings more."""
+
 MODEL_SPREAD_SHARE = 0.10
 """Standard uncertainty of the estimate itself, as a share: trade figures differ by about so much."""
 
@@ -186,3 +192,20 @@ def osmoles_per_g(composition: Composition) -> tuple[float, float]:
     value = _osmoles(parts(composition))
     silent = _assumption_spread(composition, lambda c: _osmoles(parts(c)))
     return value, math.hypot(MODEL_SPREAD_SHARE * value, silent)
+
+
+def osmoles_of_additive_per_g(composition: Composition) -> tuple[float, float]:
+    """The same of what need not come from milk: its sugar may be glucose and its ash salts that fall apart into ions.
+
+    Between what milk would bring and that lies the truth: the middle, with half the reach as two standard
+    uncertainties. Where neither fat nor protein nor ash is told it may be anything, from nothing to table salt. Raises
+    CannotCompute for an impossible composition.
+    """
+    whole = parts(composition)
+    least, most = _osmoles(whole), MOSMOL_PER_G_TABLE_SALT
+    if composition.fat_pct or composition.protein_pct or composition.ash_pct:
+        salts = whole.share(Part.ASH) * MOSMOL_PER_G_TABLE_SALT
+        most = whole.share(Part.CARBOHYDRATE) * MOSMOL_PER_G_GLUCOSE + salts
+    else:
+        least = 0.0
+    return (least + most) / 2, (most - least) / 4

@@ -105,3 +105,26 @@ def test_osmoles_of_a_powder_without_lactose_stay_estimable() -> None:
     value, u = powder.osmoles_per_g(Composition(fat_pct=90.0))
     assert value == pytest.approx(0.10 * 7.0 / 37.15 * 13.0)
     assert u > 0.1 * value
+
+
+def test_an_additive_s_osmoles_reach_from_milk_s_to_those_of_salts_that_fall_apart() -> None:
+    """A rehydration salt of 3.5 g NaCl, 1.5 g KCl, 2.5 g NaHCO3 and 20 g glucose (from memory, not verified) brings 12
+    mOsm a gram by the molar masses; as milk's sugar and ash it was told as 5.6 ± 0.6."""
+    molar = {
+        "NaCl": (58.443, 2, 3.5),
+        "KCl": (74.551, 2, 1.5),
+        "NaHCO3": (84.007, 2, 2.5),
+        "glucose": (180.156, 1, 20.0),
+    }
+    grams = sum(mass for _, _, mass in molar.values())
+    truth = 1000 * sum(mass / weight * ions for weight, ions, mass in molar.values()) / grams
+    salts = Composition(ash_pct=100 * 7.5 / grams, fat_pct=0.0, protein_pct=0.0, fibre_pct=0.0)
+    value, u = powder.osmoles_of_additive_per_g(salts)
+    assert abs(truth - value) < 2 * u
+    least, _ = powder.osmoles_per_g(salts)
+    assert value - 2 * u == pytest.approx(least)
+
+
+def test_an_additive_of_which_nothing_is_told_may_bring_nothing_or_be_salt() -> None:
+    value, u = powder.osmoles_of_additive_per_g(Composition(fat_pct=0.0, protein_pct=0.0, ash_pct=0.0))
+    assert (value - 2 * u, value + 2 * u) == (pytest.approx(0.0), pytest.approx(powder.MOSMOL_PER_G_TABLE_SALT))

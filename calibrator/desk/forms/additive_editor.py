@@ -51,6 +51,7 @@ class AdditiveEditor(RowEditor):
         for line in (first, second, row(self.remove, None)):
             layout.addLayout(line)
         for field in (self.name, self.each, self.fat, self.protein, self.ash, self.osmoles):
+            field.edited.connect(self._say_bounds)
             field.edited.connect(self.edited)
 
     def load(self, told: Additive, calf_ml: float) -> None:
@@ -68,10 +69,14 @@ class AdditiveEditor(RowEditor):
         sound = [self.name.filled(), self.each.understood(), self.osmoles.tell()]
         parts = (self.fat, self.protein, self.ash)
         sound += [field.understood() for field in parts]
-        told = self.osmoles.value() is not None or any(field.value() for field in parts)
-        if all(sound) and not told:
-            self.osmoles.say(self.tr("Type what it is made of, or its mOsm."), wrong=True)
-        return all(sound) and told
+        return all(sound)
+
+    def _say_bounds(self) -> None:
+        """Nothing need be told of it; what is not told stays open in the mix's osmolality."""
+        parts = (self.osmoles.value(), self.fat.value(), self.protein.value(), self.ash.value())
+        known = self.name.text() == "" or any(part is not None for part in parts)
+        said = self.tr("Not on the label? Leave it empty: osmolality is told with a wide give or take then.")
+        self.osmoles.say("" if known else said)
 
     def made(self, calf_ml: float, means: VolumeMeans) -> Additive | None:
         """The additive as typed, counted on what a calf gets; None where its weight is missing."""

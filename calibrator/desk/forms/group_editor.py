@@ -289,6 +289,7 @@ class GroupEditor(QFrame):
     def _tell_more(self) -> None:
         """What is told only where there is something to tell."""
         self.caution.setVisible(bool(self.additives.rows))
+        self.rate.set_additives(bool(self.additives.rows))
         self._feedings.setVisible(not self.day_feedings.rows)
         basis = self.rate.shown_basis()
         for made in self.day_feedings.rows:

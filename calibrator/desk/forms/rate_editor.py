@@ -49,7 +49,7 @@ class RateEditor(QWidget):
         self._powder: Powder | None = None
         self._water_c = 43.0
         self._shown = RateBasis.ON_WATER
-        self._follows = self._powder_stays = self._waits = False
+        self._follows = self._powder_stays = self._waits = self._additives = False
         self.basis = CalmBox()
         for basis in RateBasis:
             self.basis.addItem(basis_name(basis), basis)
@@ -150,6 +150,12 @@ class RateEditor(QWidget):
             return False
         return self._ratio(loud=True) is not None
 
+    def set_additives(self, there: bool) -> None:
+        """Whether the group gets additives as well, of which the rate tells nothing."""
+        if there != self._additives:
+            self._additives = there
+            self._tell_same()
+
     def shown_basis(self) -> RateBasis:
         """What the rate counts powder against, as chosen."""
         return RateBasis(self.basis.currentData())
@@ -232,7 +238,10 @@ class RateEditor(QWidget):
         self._example.setText(self.tr("The recipe: {recipe}").format(recipe=recipe))
         volume = rate.volume_ml or UNIT_VOLUME_ML[self.desk.system]
         lines = same_mix(ratio, self._powder, self._water_c, volume, self.desk.system, self._shown)
-        self._same.setText("\n".join([self.tr("The same mix, put otherwise:"), *lines]))
+        same = self.tr("The same mix, put otherwise:")
+        if self._additives:
+            same = self.tr("Without the additives, put otherwise:")
+        self._same.setText("\n".join([same, *lines]))
 
 
 def _rename(field: Amount, caption: str) -> None:
