@@ -32,8 +32,8 @@
         <translation>Quitar este aditivo</translation>
     </message>
     <message>
-        <source>Type what it is made of, or its mOsm.</source>
-        <translation>Escriba de qué está hecho, o sus mOsm.</translation>
+        <source>Not on the label? Leave it empty: osmolality is told with a wide give or take then.</source>
+        <translation>¿No está en la etiqueta? Déjelo vacío: la osmolalidad se da entonces con un margen amplio.</translation>
     </message>
 </context>
 <context>
@@ -7194,6 +7194,10 @@ entre {low} y {high}
     <message>
         <source>The same mix, put otherwise:</source>
         <translation>La misma mezcla, dicha de otro modo:</translation>
+    </message>
+    <message>
+        <source>Without the additives, put otherwise:</source>
+        <translation>Sin los aditivos, dicho de otro modo:</translation>
     </message>
 </context>
 <context>
