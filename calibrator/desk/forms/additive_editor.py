@@ -11,7 +11,7 @@ from calibrator.desk.forms.examples import ADDITIVE
 from calibrator.desk.forms.fields import TextField
 from calibrator.desk.forms.reach import ADDITIVE_G
 from calibrator.desk.forms.rows_editor import RowEditor
-from calibrator.desk.parts import button, row
+from calibrator.desk.parts import button, label, row
 from calibrator.desk.theme import SPACE
 from calibrator.model import Additive, Composition, MixingRate, RateBasis, VolumeMeans
 from calibrator.units import Kind
@@ -48,10 +48,10 @@ class AdditiveEditor(RowEditor):
             second.setStretch(place, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        for line in (first, second, row(self.remove, None)):
+        open_ones = self.tr("What the label does not tell stays empty: osmolality has a wide give or take then.")
+        for line in (first, second, row(label(open_ones, "quiet")), row(self.remove, None)):
             layout.addLayout(line)
         for field in (self.name, self.each, self.fat, self.protein, self.ash, self.osmoles):
-            field.edited.connect(self._say_bounds)
             field.edited.connect(self.edited)
 
     def load(self, told: Additive, calf_ml: float) -> None:
@@ -70,13 +70,6 @@ class AdditiveEditor(RowEditor):
         parts = (self.fat, self.protein, self.ash)
         sound += [field.understood() for field in parts]
         return all(sound)
-
-    def _say_bounds(self) -> None:
-        """Nothing need be told of it; what is not told stays open in the mix's osmolality."""
-        parts = (self.osmoles.value(), self.fat.value(), self.protein.value(), self.ash.value())
-        known = self.name.text() == "" or any(part is not None for part in parts)
-        said = self.tr("Not on the label? Leave it empty: osmolality is told with a wide give or take then.")
-        self.osmoles.say("" if known else said)
 
     def made(self, calf_ml: float, means: VolumeMeans) -> Additive | None:
         """The additive as typed, counted on what a calf gets; None where its weight is missing."""
