@@ -32,8 +32,8 @@
         <translation>Quitar este aditivo</translation>
     </message>
     <message>
-        <source>Not on the label? Leave it empty: osmolality is told with a wide give or take then.</source>
-        <translation>¿No está en la etiqueta? Déjelo vacío: la osmolalidad se da entonces con un margen amplio.</translation>
+        <source>What the label does not tell stays empty: osmolality has a wide give or take then.</source>
+        <translation>Lo que la etiqueta no diga queda vacío: la osmolalidad se da entonces con un margen amplio.</translation>
     </message>
 </context>
 <context>
