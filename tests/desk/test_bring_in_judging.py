@@ -75,6 +75,12 @@ def faults(found: Judged) -> list[tuple[int, str, str]]:
         ("Brand", Meaning.PRODUCT, ""),
         ("Marca", Meaning.PRODUCT, ""),
         ("Date rec'd", Meaning.ARRIVED, ""),
+        ("Peso en gramos", Meaning.NET, "g"),
+        ("Peso (gramos)", Meaning.NET, "g"),
+        ("Weight in grams", Meaning.NET, "g"),
+        ("Gramos", Meaning.NET, "g"),
+        ("Peso del costal en kg", Meaning.PACKAGE_MASS, "kg"),
+        ("Date in", Meaning.ARRIVED, ""),
         ("# bags", Meaning.PACKAGES, ""),
         ("Bag wt (lb)", Meaning.PACKAGE_MASS, "lb"),
         ("Lb/bag", Meaning.PACKAGE_MASS, "lb"),
@@ -150,6 +156,10 @@ def test_days_that_need_no_order_are_not_asked_about() -> None:
         (("1'234.5",), "."),
         (("1,234",), ""),
         (("10.5", "10,5"), ""),
+        (("$1.250", "$980,50"), ","),
+        (("MX$ 1.250", "S/. 980,50 c/u"), ","),
+        (("$1,250", "$980.50"), "."),
+        (("$1.250", "$980"), ""),
     ],
 )
 def test_the_decimal_sign_is_settled_by_the_column_or_asked(texts: tuple[str, ...], answer: str) -> None:
@@ -161,6 +171,8 @@ def test_numbers_without_signs_are_not_asked_about() -> None:
     assert not commas(cells("12", "x", 10.5)).matters
     assert with_point("1.234,5 oz", ",") == "1234.5 oz"
     assert with_point("1,234.5", ".") == "1234.5"
+    assert with_point("MX$ 1.250", ",") == "MX$ 1250"
+    assert with_point("$980,50 MXN", ",") == "$980.50 MXN"
     assert with_point("10,5", ".") == "10,5"  # which can only be a decimal comma, and is read as one
     assert with_point("about ten", ".") == "about ten"
 
@@ -311,6 +323,25 @@ def test_sums_are_left_out_and_formulas_are_named() -> None:
     rows = table(WEIGHED, ("A", DAY, 1, 330), ("Total", None, None, 330), formulas=frozenset({(1, 3)}))
     found = judged(rows)
     assert (found.sums, found.formulas, len(found.past.fills)) == ((3,), ("Net (g)",), 1)
+
+
+@pytest.mark.parametrize(
+    "told", ["Total:", "TOTAL GENERAL", "Gran total", "Sub-total", "Subtotal", "Suma", "grand total:", "Promedio"]
+)
+def test_a_sum_is_no_lot_however_it_is_written(told: str) -> None:
+    found = judged(table(("Lot", "Arrived", "Bags"), ("A", "2026-02-03", 40), ("---", "---", "—"), (told, None, 40)))
+    assert ([lot.lot_number for lot in found.past.lots], found.sums, found.faults) == (["A"], (4,), ())
+
+
+def test_a_sum_told_beside_an_empty_lot_is_no_fill_of_the_lot_above() -> None:
+    rows = table(WEIGHED, ("A", DAY, 1, 330), (None, "Total:", None, 330), ("–", DAY, 1, 330))
+    found = judged(rows, fill_down=True)
+    assert (len(found.past.fills), found.sums, faults(found)) == (1, (3,), [(4, "Lot", "–")])
+
+
+def test_days_and_bags_without_a_weight_are_asked_about() -> None:
+    rows = table(("Lot", "Date", "Bag", "x"), ("A", "2026-02-03", 1, 330))
+    assert [one.ask for one in questions(rows, begun(rows, 0, "AB"))] == [Ask.WEIGHT]
 
 
 def test_lots_of_the_records_stay_and_two_of_one_number_are_asked_about() -> None:

@@ -64,6 +64,7 @@ class Ask(StrEnum):
     """What can be asked before a table is judged."""
 
     LOT = "lot"
+    WEIGHT = "weight"
     WHEN = "when"
     UNIT = "unit"
     ORDER = "order"
@@ -157,6 +158,8 @@ def questions(table: ForeignTable, asked: Choices) -> list[Question]:
     found: list[Question] = []
     if not asked.columns(Meaning.LOT):
         found.append(Question(Ask.LOT))
+    if asked.columns(Meaning.WHEN) and asked.columns(Meaning.BAG) and not asked.weighs:
+        found.append(Question(Ask.WEIGHT))
     for place, meaning in enumerate(asked.meanings):
         if (meaning in MASSES or meaning is Meaning.LINE) and not asked.units.get(place):
             found += [Question(Ask.UNIT, place)] if bare_cells(table, asked, place) else []

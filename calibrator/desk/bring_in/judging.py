@@ -12,7 +12,7 @@ from calibrator.desk.bring_in import cells, faults, lot_cells
 from calibrator.desk.bring_in.cells import NotTaken
 from calibrator.desk.bring_in.choices import Bags, Choices
 from calibrator.desk.bring_in.faults import Fault
-from calibrator.desk.bring_in.meanings import OF_FILLS, PERCENTS, Meaning, column_name, headings_of
+from calibrator.desk.bring_in.meanings import OF_FILLS, PERCENTS, Meaning, column_name, headings_of, plain
 from calibrator.desk.bring_in.orders import text_of
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, WeighIn, new_id
 from calibrator.model.underway import Underway, unwatched
@@ -23,7 +23,12 @@ from calibrator.values import dataclass
 
 NOON = time(12)
 """The time of a weighing of which only the day is known."""
-_SUMS = frozenset(("total", "totals", "sum", "average", "mean", "min", "max", "promedio", "suma", "media"))
+_TOTALS = frozenset(
+    ("total", "totals", "totales", "total general", "gran total", "grand total", "subtotal", "sub total", "sum", "suma")
+)
+_SUMS = _TOTALS | {"average", "mean", "min", "max", "promedio", "media"}
+_RULES = "-–—−_=.· "
+"""What a row between others is drawn with."""
 _WHOLE_PCT = 100.5
 _STEP = 500
 _DOWN = (Meaning.LOT, Meaning.WHEN, Meaning.SCOOP, Meaning.BY, Meaning.SESSION)
@@ -124,19 +129,28 @@ class _Judging:
 
     def row(self, at: int) -> None:
         """Take in one row."""
-        row = self._filled_down(self.table.rows[at])
-        if not any(cell is not None for cell in row):
+        if _only_rules(self.table.rows[at]):
             return
+        if self._is_sum(self.table.rows[at]):
+            self.sums.append(at + 1)
+            return
+        row = self._filled_down(self.table.rows[at])
         self._at = at
         number = self._one(row, Meaning.LOT, lambda cell, _c, _a: cells.words(cell))
         if number is _WRONG:
             return
-        if number is None:
+        if number is None or not _told(number):
             self._without_lot(row)
-        elif lot_key(number) in _SUMS:
-            self.sums.append(at + 1)
         else:
             self._with_lot(row, number)
+
+    def _is_sum(self, row: Sequence[Value]) -> bool:
+        """Whether a row only adds up others: said where the lot stands, or first of all where none does."""
+        place = self.first.get(Meaning.LOT, len(row))
+        lot = row[place] if place < len(row) else None
+        if lot is not None:
+            return plain(text_of(lot)) in _SUMS
+        return plain(text_of(next(cell for cell in row if cell is not None))) in _TOTALS
 
     def _with_lot(self, row: Sequence[Value], number: str) -> None:
         found = self.known.get(lot_key(number), [])
@@ -160,7 +174,7 @@ class _Judging:
 
     def _filled_down(self, row: Sequence[Value]) -> tuple[Value, ...]:
         wide = (*row, *[None] * (len(self.asked.meanings) - len(row)))
-        if not self.asked.fill_down or not any(cell is not None for cell in row):
+        if not self.asked.fill_down:
             return wide
         for place in self.asked.columns(*_DOWN):
             if wide[place] is not None:
@@ -353,6 +367,15 @@ class _Wrong:
 
 
 _WRONG: Any = _Wrong()
+
+
+def _only_rules(row: Sequence[Value]) -> bool:
+    """Whether a row is empty, or has nothing but dashes and the like."""
+    return not any(cell is not None and _told(text_of(cell)) for cell in row)
+
+
+def _told(text: str) -> bool:
+    return bool(text.strip(_RULES))
 
 
 def _counts(highest: int) -> cells.Reader:

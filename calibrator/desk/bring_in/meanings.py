@@ -101,7 +101,7 @@ _WORDS: dict[Meaning, str] = {
     Meaning.WAY: "filled|how filled|fill type|way|llenado|como se lleno|tipo de llenado|como",
     Meaning.NET: "weight|net weight|net|fill weight|powder weight|powder|scoop weight|weight of powder|fill|peso|wt"
     "|net wt|fill wt|scoop wt|weight of scoop|weight of scoopful|peso neto|neto|peso del polvo|peso medida"
-    "|peso de medida|peso de la medida",
+    "|peso de medida|peso de la medida|peso de la cucharada|grams|gramos|ounces|onzas",
     Meaning.GROSS: "gross|gross weight|filled scoop|weight of filled scoop|full scoop|scoop and powder|peso bruto"
     "|bruto|medida llena|cucharon lleno|peso del cucharon lleno",
     Meaning.TARE: "tare|empty scoop|weight of empty scoop|empty weight|tara|medida vacia|cucharon vacio"
@@ -131,7 +131,7 @@ def unit_of(heading: str, kind: Kind = Kind.MASS, *, gr_is_gram: bool = False) -
     """
     words = [word for word in re.split(r"[\s,;:/.]+", _BRACKET.sub(" ", heading)) if word]
     first = [one for one in words[:1] if one.isalpha()]  # "# bags" is no weight in pounds
-    told = [*_BRACKET.findall(heading), *(words[-1:] + first if len(words) > 1 else [])]
+    told = [*_BRACKET.findall(heading), *(words[-1:] if len(words) > 1 else []), *first]
     found = (symbol_of(one, gr_is_gram=gr_is_gram) for one in told)
     return next((symbol for symbol in found if symbol is not None and kind_of(symbol) is kind), "")
 
@@ -143,7 +143,8 @@ def meaning_of(heading: str) -> Meaning:
         word for word in words.split() if symbol_of(word, gr_is_gram=True) is None or word in ("c", "m", "#")
     )
     without_number = re.sub(r"\s*\d+$", "", without_unit)
-    for told in (words, without_unit, without_number):
+    without_in = re.sub(r"\s+(in|en)$", "", without_unit)  # weight in grams
+    for told in (words, without_unit, without_number, without_in):
         if told in _BY_HEADING:
             return _BY_HEADING[told]
     return Meaning.NOTHING

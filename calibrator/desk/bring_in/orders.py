@@ -20,7 +20,8 @@ _YEAR_FIRST = re.compile(r"\d{4}")
 _CENTURY = 2000
 _FIRST_SERIAL, _LAST_SERIAL = 30_000, 80_000
 """Days counted from 1900 or 1904 lie there: 1982 to 2119."""
-_NUMBER = re.compile(r"[-+−]?\d[\d.,' \u00a0\u202f]*")
+_NUMBER = re.compile(r"(?P<before>[^\d+\-−]{0,6}?)(?P<figures>[-+−]?\d[\d.,' \u00a0\u202f]*)")
+"""A number with what may stand before it: the sign or name of a currency."""
 _POINT = re.compile(r"[-+−]?(\d+|\d{1,3}([,' \u00a0\u202f]\d{3})+)(\.\d+)?")
 _COMMA = re.compile(r"[-+−]?(\d+|\d{1,3}([.' \u00a0\u202f]\d{3})+)(,\d+)?")
 
@@ -221,9 +222,9 @@ def _in_order(text: str, order: DayOrder) -> date | None:
 def _signs(text: str) -> frozenset[str] | None:
     """The decimal signs that a text allows; None where it has none, or is no number."""
     number = _NUMBER.match(text)
-    if number is None or not any(sign in number[0] for sign in ".,"):
+    if number is None or not any(sign in number["figures"] for sign in ".,"):
         return None
-    told = number[0].rstrip(" \u00a0\u202f'")
+    told = number["figures"].rstrip(" \u00a0\u202f'")
     return frozenset(sign for sign, pattern in ((".", _POINT), (",", _COMMA)) if pattern.fullmatch(told))
 
 
@@ -232,9 +233,9 @@ def with_point(text: str, decimal: str) -> str:
     number = _NUMBER.match(text)
     if number is None:
         return text
-    told = number[0].rstrip(" \u00a0\u202f'")
+    told = number["figures"].rstrip(" \u00a0\u202f'")
     if not (_COMMA if decimal == "," else _POINT).fullmatch(told):
         return text
     plain = re.sub(r"[' \u00a0\u202f]", "", told)
     plain = plain.replace(".", "").replace(",", ".") if decimal == "," else plain.replace(",", "")
-    return plain + text[len(told) :]
+    return number["before"] + plain + text[len(number["before"]) + len(told) :]

@@ -99,6 +99,10 @@ def question_words(question: Question, heads: tuple[str, ...]) -> str:
         head = heads[question.column] or column_name(question.column)
     told = {
         Ask.LOT: translate("BringIn", "Say which column is the lot number."),
+        Ask.WEIGHT: translate(
+            "BringIn",
+            "Days and bags are told, but no weight. Say which column is the weight, or leave out the bag.",
+        ),
         Ask.WHEN: translate("BringIn", "Say which column is the day of the weighing."),
         Ask.UNIT: translate("BringIn", "Say in which unit “{head}” is."),
         Ask.ORDER: translate("BringIn", "Say in which order the days of “{head}” are written."),
