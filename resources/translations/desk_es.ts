@@ -707,6 +707,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Diga qué columna es el número de lote.</translation>
     </message>
     <message>
+        <source>Days and bags are told, but no weight. Say which column is the weight, or leave out the bag.</source>
+        <translation>Hay días y costales, pero ningún peso. Diga qué columna es el peso, o no traiga la del costal.</translation>
+    </message>
+    <message>
         <source>Say which column is the day of the weighing.</source>
         <translation>Diga qué columna es el día de la pesada.</translation>
     </message>
