@@ -344,6 +344,33 @@ def test_days_and_bags_without_a_weight_are_asked_about() -> None:
     assert [one.ask for one in questions(rows, begun(rows, 0, "AB"))] == [Ask.WEIGHT]
 
 
+@pytest.mark.parametrize(
+    ("told", "wrong"),
+    [
+        ((None, "2026-02-03", "2026-02-02", None), ["Fed from"]),
+        (("2026-02-03", None, "2026-02-02", None), ["Fed from"]),
+        ((None, None, "2026-02-03", "2026-02-02"), ["Finished"]),
+        ((None, "2026-02-03", None, "2026-02-02"), ["Finished"]),
+        (("2026-02-04", "2026-02-03", None, None), ["Made"]),
+        (("2026-02-03", "2026-02-03", "2026-02-03", "2026-02-03"), []),
+    ],
+)
+def test_the_days_of_a_lot_come_in_their_order(told: tuple[str | None, ...], wrong: list[str]) -> None:
+    found = judged(table(("Lot", "Made", "Arrived", "Fed from", "Finished"), ("A", *told)))
+    assert [one.column for one in found.faults] == wrong
+
+
+def test_nothing_is_weighed_before_it_is_there() -> None:
+    heads = ("Lot", "Day", "Bag", "Net (g)", "Arrived")
+    rows = table(
+        heads, ("A", "2026-02-03", 1, 330, None), ("A", "2026-02-02", 1, 330, "2026-02-03"),
+        ("B", "2026-02-02", 1, 330, None),
+    )  # fmt: skip
+    assert faults(judged(rows)) == [(3, "Day", "2026-02-02")]
+    kept = Lot(id="l", farm_id="f", lot_number="B", arrived_on=date(2026, 2, 4))
+    assert faults(judged(rows, (kept,))) == [(3, "Day", "2026-02-02"), (4, "Day", "2026-02-02")]
+
+
 def test_lots_of_the_records_stay_and_two_of_one_number_are_asked_about() -> None:
     kept = Lot(id="l", farm_id="f", lot_number="A 1")
     rows = table(("Lot", "Product"), ("a  1", "new"))

@@ -65,12 +65,16 @@ def percent(least: float, most: float) -> st.SearchStrategy[float]:
     return st.integers(round(least * 1000), round(most * 1000)).map(lambda n: n / 1000)
 
 
-def made_before(lot: Lot) -> Lot:
-    """No lot is made after it arrived."""
-    return replace(lot, made_on=None) if lot.made_on and lot.arrived_on and lot.made_on > lot.arrived_on else lot
+def in_course(lot: Lot) -> Lot:
+    """No lot arrives before it is made, nor is used up before it is fed."""
+    if lot.made_on and lot.arrived_on and lot.made_on > lot.arrived_on:
+        lot = replace(lot, made_on=None)
+    ended = lot.fed_from and lot.finished_on and lot.finished_on < lot.fed_from
+    return replace(lot, finished_on=None) if ended else lot
 
 
-DAYS = st.dates(date(2001, 1, 1), date(2026, 1, 1))
+DAYS = st.dates(date(2001, 1, 1), date(2012, 12, 1))
+DAYS_IN_USE = st.dates(date(2013, 1, 1), date(2026, 1, 1))
 GRAMS = st.integers(1000, 900_000).map(lambda n: n / 1000)
 LOTS = st.builds(
     Lot,
@@ -80,8 +84,8 @@ LOTS = st.builds(
     product=a_text(30),
     made_on=known(DAYS),
     arrived_on=known(DAYS),
-    fed_from=known(DAYS),
-    finished_on=known(DAYS),
+    fed_from=known(DAYS_IN_USE),
+    finished_on=known(DAYS_IN_USE),
     package=st.sampled_from(PackageKind),
     package_count=known(st.integers(1, 900)),
     package_mass_g=known(GRAMS),
@@ -95,7 +99,7 @@ LOTS = st.builds(
     plant_code=a_text(8),
     agglomerated=known(st.booleans()),
     price_per_package=known(st.integers(1, 99_999).map(lambda cents: cents / 100)),
-).map(made_before)  # fmt: skip
+).map(in_course)  # fmt: skip
 FILLS = st.builds(
     Fill,
     id=st.uuids().map(lambda one: one.hex),
@@ -105,7 +109,7 @@ FILLS = st.builds(
     mass_g=st.integers(250_000, 400_000).map(lambda mg: mg / 1000),
     typed=st.sampled_from(("291 g", "10.2 oz", "1 lb")),
     by=a_text(12),
-    at=st.datetimes(datetime(2001, 1, 2), datetime(2026, 3, 1), timezones=st.just(UTC)),
+    at=st.datetimes(datetime(2013, 1, 2), datetime(2026, 3, 1), timezones=st.just(UTC)),
     line_mm=known(st.integers(1, 900).map(lambda n: n / 10)),
     struck_reason=known(a_text(20).filter(bool)),
 )

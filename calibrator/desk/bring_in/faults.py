@@ -107,6 +107,19 @@ def made_later() -> str:
     return translate("BringIn", "The lot was made after it arrived. Correct one of the two days.")
 
 
+def fed_early() -> str:
+    return translate("BringIn", "The lot was fed before it was made or arrived. Correct one of the days.")
+
+
+def finished_early() -> str:
+    return translate("BringIn", "The lot was used up before it arrived or was fed. Correct one of the days.")
+
+
+def weighed_early(here: date) -> str:
+    text = translate("BringIn", "The lot was weighed before it was made or arrived, on {day}. Correct one of the days.")
+    return text.format(day=day_text(here))
+
+
 def over_whole() -> str:
     return translate("BringIn", "Protein, fat, fiber, ash and moisture together are more than 100 %. Correct them.")
 

@@ -87,6 +87,7 @@ class _Session:
     """Fills of one lot with one scoop on one day, on their way to a weigh-in."""
 
     weigh_in: WeighIn
+    row: int  # from 0, of its earliest fill
     fills: list[Fill] = field(default_factory=list)
 
 
@@ -117,6 +118,7 @@ class _Judging:
         for key, lot in self.new.items():
             self._judge_lot(key, lot)
         held = [session for session in self.sessions.values() if session.fills]
+        self._judge_days_weighed()
         past = Past(
             tuple(self.new.values()),
             tuple(session.weigh_in for session in held),
@@ -208,9 +210,24 @@ class _Judging:
     def _judge_lot(self, key: str, lot: Lot) -> None:
         if lot.made_on and lot.arrived_on and lot.made_on > lot.arrived_on:
             self._lot_fault(key, Meaning.MADE, faults.made_later())
+        here = lot.arrived_on or lot.made_on
+        if lot.fed_from and here and lot.fed_from < here:
+            self._lot_fault(key, Meaning.FED_FROM, faults.fed_early())
+        in_use = lot.fed_from or here
+        if lot.finished_on and in_use and lot.finished_on < in_use:
+            self._lot_fault(key, Meaning.FINISHED, faults.finished_early())
         parts = (getattr(lot.composition, meaning) for meaning in PERCENTS)
         if sum(part for part in parts if part is not None) > _WHOLE_PCT:
             self._lot_fault(key, next(m for m in PERCENTS if (key, m) in self.told_in), faults.over_whole())
+
+    def _judge_days_weighed(self) -> None:
+        """No powder is weighed before it is there; of a lot of the records the day is told, as the file has none."""
+        for (key, *_), session in self.sessions.items():
+            lot = self.new.get(key) or self.known[key][0]
+            here = lot.arrived_on or lot.made_on
+            if session.fills and here and session.weigh_in.started_at.date() < here:
+                self._at = session.row
+                self._fault(Meaning.WHEN, self.table.rows[session.row], faults.weighed_early(here))
 
     def _lot_fault(self, key: str, meaning: Meaning, words: str) -> None:
         self._at = self.told_in[key, meaning][0]
@@ -321,10 +338,10 @@ class _Judging:
                 id=new_id(), farm_id=lot.farm_id, lot_id=lot.id, started_at=at, by=by, abandoned=True,
                 scoop_id=scoop_id or None, scale_id=self.asked.scale_id or None,
             )  # fmt: skip
-            self.sessions[place] = _Session(begun)
+            self.sessions[place] = _Session(begun, self._at)
         session = self.sessions[place]
         if at < session.weigh_in.started_at:
-            session.weigh_in = replace(session.weigh_in, started_at=at)
+            session.weigh_in, session.row = replace(session.weigh_in, started_at=at), self._at
         return session
 
     # One cell
