@@ -491,6 +491,18 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>El lote se fabricó después de recibirse. Corrija uno de los dos días.</translation>
     </message>
     <message>
+        <source>The lot was fed before it was made or arrived. Correct one of the days.</source>
+        <translation>El lote se dio antes de fabricarse o recibirse. Corrija uno de los días.</translation>
+    </message>
+    <message>
+        <source>The lot was used up before it arrived or was fed. Correct one of the days.</source>
+        <translation>El lote se acabó antes de recibirse o darse. Corrija uno de los días.</translation>
+    </message>
+    <message>
+        <source>The lot was weighed before it was made or arrived, on {day}. Correct one of the days.</source>
+        <translation>El lote se pesó antes de fabricarse o recibirse, el {day}. Corrija uno de los días.</translation>
+    </message>
+    <message>
         <source>Protein, fat, fiber, ash and moisture together are more than 100 %. Correct them.</source>
         <translation>Proteína, grasa, fibra, ceniza y humedad juntas pasan de 100 %. Corríjalas.</translation>
     </message>
