@@ -8,7 +8,7 @@ from enum import StrEnum
 from calibrator.desk.hung import hanging, in_force, never_up, newest_words
 from calibrator.desk.scoop_lines import labelled_lines
 from calibrator.desk.standing import ChartBasis, Standing
-from calibrator.model import Ending, Farm, Plan, PlanGroup, Printed, PrintKind, UnitSystem, Vessel
+from calibrator.model import Ending, Farm, Plan, PlanGroup, Printed, PrintKind, Scoopfuls, ScoopRule, UnitSystem, Vessel
 from calibrator.prints.label_facts import same_weight
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import counts_of, powder_per_calf_g
@@ -23,6 +23,7 @@ class Fault(StrEnum):
     NONE = "none"  # none hangs
     LOT = "lot"  # it is of another lot
     LINE = "line"  # its lot was weighed in anew
+    SCOOP = "scoop"  # a scoop that it may count by was retired
     LABEL = "label"  # a label printed since has other lines for the plan's groups
     CALVES = "calves"  # it has no row for today's calves
     PLAN = "plan"  # the plan was changed
@@ -72,6 +73,8 @@ def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
         return Fault.LINE if sheet.lot_id == used else Fault.LOT
     was = now.charted.get(sheet.id, ChartBasis(plan))
     made_of = was.plan
+    if _may_count_by(was) - {scoop.id for scoop in now.scoops}:
+        return Fault.SCOOP
     if _fed(made_of) != _fed(plan):
         return Fault.PLAN
     if _other_lines(now, plan, sheet):
@@ -83,6 +86,16 @@ def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
         return Fault.SETTINGS
     pairs = zip(plan.groups, made_of.groups, strict=True)
     return None if all(_has_row(made_of, group, then) for group, then in pairs) else Fault.CALVES
+
+
+def _may_count_by(was: ChartBasis) -> frozenset[str]:
+    """The scoops that a chart may count by. Which of several it does count by no one reckons here: its rows would have
+    to be worked out anew."""
+    rule = was.plan.scoopfuls or Scoopfuls()
+    if rule.rule is ScoopRule.WEIGH:
+        return frozenset()
+    named = rule.scoop_id if rule.rule is ScoopRule.ONE_KIND else ""
+    return was.scoops & {named} if named else was.scoops
 
 
 def _other_lines(now: Standing, plan: Plan, sheet: Printed) -> bool:

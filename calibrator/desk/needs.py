@@ -15,7 +15,7 @@ from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, line_on, scoop_state
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import BagCount, Lot, Mark, MixCheck, Plan, Printed, PrintKind, Scoop, WeighIn
+from calibrator.model import BagCount, Lot, Mark, MixCheck, Plan, Printed, PrintKind, Scoop, ScoopRule, WeighIn
 from calibrator.values import dataclass
 
 if TYPE_CHECKING:
@@ -36,6 +36,7 @@ class Need(StrEnum):
     GO_ON = "go_on"  # a weigh-in was left open
     MARK_SCOOP = "mark_scoop"  # nobody said yet that the line of the lot in use is on a scoop
     OTHER_LINE = "other_line"  # a scoop still bears the line of another lot
+    NO_SCOOP = "no_scoop"  # each scoop that the lot in use was weighed in with is retired
     LABEL = "label"  # a plan feeds what was not planned when a label was printed: it lacks the line
     CHANGE_OVER = "change_over"  # a lot is weighed in and waits for its change-over
     OLD_LEFT = "old_left"  # a change-over planned ahead came, and nobody said whether any of the old lot is left
@@ -75,6 +76,7 @@ def waiting(now: Standing) -> list[Waiting]:
     ]
     found += _mix_off(now)
     found += _scoops(now)
+    found += _no_scoop(now)
     found += _labels(now)
     found += _change_over(now)
     found += [Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED]
@@ -199,6 +201,15 @@ def _scoops(now: Standing) -> list[Waiting]:
     known = now.in_use
     asked = [_scoop(now, known, scoop, scoop_state(now, known, scoop.id)) for scoop in now.scoops]
     return [each for each in asked if each is not None]
+
+
+def _no_scoop(now: Standing) -> list[Waiting]:
+    """The lot in use, where no scoop in use was weighed in with it and a plan counts scoopfuls."""
+    known = now.in_use
+    if known is None or known.open_weigh_in is not None or now.weighed_in_with(known.lot.id):
+        return []
+    weighed = bool(now.plans) and all(p.scoopfuls and p.scoopfuls.rule is ScoopRule.WEIGH for p in now.plans)
+    return [] if weighed else [Waiting(Need.NO_SCOOP, lot=known.lot)]
 
 
 def _scoop(now: Standing, known: LotStanding, scoop: Scoop, state: ScoopState) -> Waiting | None:

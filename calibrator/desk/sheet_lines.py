@@ -134,6 +134,7 @@ class GroupSheet:
     shares: tuple[float, ...] = (1.0,)  # of powder and additives in what is weighed in
     additives: tuple[str, ...] = ()  # their names
     capacity_g: float = 0.0
+    signed_off: bool = False  # whether the lot is, be it with scoops that are retired since
     _lines: dict[int, SheetLine] = field(default_factory=dict, repr=False)  # by calves
 
     @property
@@ -159,6 +160,7 @@ class GroupSheet:
             self.shares,
             self.additives,
             self.capacity_g,
+            self.signed_off,
         )
 
     def taking_over(self, earlier: GroupSheet | None) -> GroupSheet:

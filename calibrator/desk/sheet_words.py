@@ -52,6 +52,11 @@ def chart_words(now: Standing, found: ChartFault, lot: Lot) -> str:
         Fault.LINE: translate(
             "SheetWords", "The wall chart of {plan} (print no. {number}) is older than the last weigh-in of lot {lot}."
         ),
+        Fault.SCOOP: translate(
+            "SheetWords",
+            "The wall chart of {plan} (print no. {number}) was printed before a scoop that it may count by was "
+            "retired: take it down.",
+        ),
         Fault.LABEL: translate(
             "SheetWords",
             "The wall chart of {plan} (print no. {number}) counts by other lines than the label printed since has.",

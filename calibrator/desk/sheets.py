@@ -334,6 +334,7 @@ def _sheet(
         whole.shares,
         tuple(additive.name for additive in told.additives),
         powder.capacity_g,
+        powder.sign_off is not None,
     )
 
 

@@ -85,6 +85,7 @@ class ChartBasis:
     plan: Plan
     farm: Farm | None = None
     vessel: Vessel | None = None
+    scoops: frozenset[str] = frozenset()  # those weighed in for its lot that were in use when it was printed
 
 
 @dataclass(frozen=True)
@@ -117,6 +118,11 @@ class Standing:
     def first_weighed(self, lot_id: str) -> date | None:
         """The day, by this computer's clock, on which a lot was first signed off; None where it was not."""
         return next((signed.at.astimezone().date() for signed in self.sign_offs if signed.lot_id == lot_id), None)
+
+    def weighed_in_with(self, lot_id: str) -> tuple[Scoop, ...]:
+        """The scoops in use that a lot was weighed in with."""
+        signed = {each.scoop_id for each in self.sign_offs if each.lot_id == lot_id}
+        return tuple(scoop for scoop in self.scoops if scoop.id in signed)
 
     @property
     def in_use(self) -> LotStanding | None:
@@ -173,7 +179,7 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         has_instruments=any(made.retired_on is None for made in records.every(Instrument, farm.id)),
         plans=plans,
         plans_told=_plans_told(records.histories(Plan, farm.id)),
-        charted=_charted(records, of_open_lots),
+        charted=_charted(records, of_open_lots, sign_offs),
         labelled=_labelled(records, of_open_lots, endings, plans),
         farm=farm,
         vessels={vessel.id: vessel for vessel in records.every(Vessel, farm.id)},
@@ -204,19 +210,22 @@ def _plans_told(tellings: Sequence[Change[Plan]]) -> tuple[PlansFrom, ...]:
     return tuple(PlansFrom(on, plans) for on, plans in told.items())
 
 
-def _charted(records: Records, prints: Sequence[Printed]) -> dict[str, ChartBasis]:
+def _charted(records: Records, prints: Sequence[Printed], sign_offs: Sequence[SignOff]) -> dict[str, ChartBasis]:
     charts = [sheet for sheet in prints if sheet.kind is PrintKind.WALL_CHART and sheet.plan_id]
     newest = {(sheet.plan_id, sheet.lot_id): sheet for sheet in charts}
-    told = ((sheet.id, _basis(records, sheet)) for sheet in newest.values())
+    told = ((sheet.id, _basis(records, sheet, sign_offs)) for sheet in newest.values())
     return {id: basis for id, basis in told if basis is not None}
 
 
-def _basis(records: Records, sheet: Printed) -> ChartBasis | None:
+def _basis(records: Records, sheet: Printed, sign_offs: Sequence[SignOff]) -> ChartBasis | None:
     plan = records.as_of(Plan, sheet.plan_id or "", sheet)
     if plan is None:
         return None
     vessel = records.as_of(Vessel, plan.vessel_id, sheet) if plan.vessel_id else None
-    return ChartBasis(plan, records.as_of(Farm, sheet.farm_id, sheet), vessel)
+    signed = {each.scoop_id for each in sign_offs if each.lot_id == sheet.lot_id}
+    then = (records.as_of(Scoop, scoop_id, sheet) for scoop_id in signed)
+    scoops = frozenset(scoop.id for scoop in then if scoop is not None and scoop.retired_on is None)
+    return ChartBasis(plan, records.as_of(Farm, sheet.farm_id, sheet), vessel, scoops)
 
 
 def _labelled(

@@ -25,7 +25,19 @@ from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.scoop_lines import ScoopState, as_before, is_drawn, marked, scoop_state
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import Theme
-from calibrator.model import Ending, Lot, PrintKind, ScoopMarked, SheetEnding, SignOff, UnitSystem, new_id
+from calibrator.model import (
+    Cylinder,
+    Ending,
+    Lot,
+    PrintKind,
+    Scoopfuls,
+    ScoopMarked,
+    ScoopRule,
+    SheetEnding,
+    SignOff,
+    UnitSystem,
+    new_id,
+)
 from calibrator.records import Records
 from calibrator.records.lot_history import Topic, lot_history
 
@@ -275,6 +287,32 @@ def test_a_chart_is_outdated_by_the_step_for_water_and_by_another_vessel(herd: H
     assert faults(herd) == [Fault.VESSEL]
     herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
     assert faults(herd) == []
+
+
+def test_a_chart_that_may_count_by_a_scoop_retired_since_is_to_be_taken_down(herd: Herd) -> None:
+    signed = herd.sign("A", DENSITY)
+    counted, weighed = herd.plan("Milk", group(109)), herd.plan("By weight", group(109))
+    weighed = herd.records.keep(replace(weighed, scoopfuls=Scoopfuls(rule=ScoopRule.WEIGH)))
+    for plan in (counted, weighed):
+        herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    retired = herd.records.keep(replace(herd.red, retired_on=TODAY))
+    assert [(found.plan, found.fault) for found in chart_faults(now_of(herd))] == [(counted, Fault.SCOOP)]
+    herd.print(PrintKind.WALL_CHART, signed, plan_id=counted.id)  # it has no scoopfuls
+    assert faults(herd) == []
+    herd.records.keep(replace(retired, retired_on=None))
+    assert faults(herd) == []
+
+
+def test_a_chart_of_another_named_scoop_holds_though_one_is_retired(herd: Herd) -> None:
+    signed = herd.sign("A", DENSITY)
+    blue = herd.scoop("Blue scoop", Cylinder(diameter_mm=80, height_mm=92))
+    newest = herd.sign("A", DENSITY, blue, lot=herd.lot_of(signed))
+    plan = herd.plan("Milk", group(109), scoopfuls=Scoopfuls(rule=ScoopRule.ONE_KIND, scoop_id=blue.id))
+    herd.print(PrintKind.WALL_CHART, newest, plan_id=plan.id)
+    herd.records.keep(replace(herd.red, retired_on=TODAY))
+    assert faults(herd) == []
+    herd.records.keep(replace(blue, retired_on=TODAY))
+    assert faults(herd) == [Fault.SCOOP]
 
 
 def test_what_is_printed_ahead_for_a_lot_that_waits_takes_no_sheets_place_before_it_is_fed(herd: Herd) -> None:

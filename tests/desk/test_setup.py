@@ -6,7 +6,8 @@ from dataclasses import replace
 from typing import cast
 
 import pytest
-from answers import Answers
+from answers import Answers, at_noon
+from herd import Herd
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLineEdit
@@ -343,6 +344,26 @@ def test_a_retired_scoop_says_why_until_it_is_taken_back(page: SetupPage, desk: 
     tab.open(scoop.id)
     tab.retire_button.click()
     assert desk.records.find(Scoop, scoop.id).retired_why == ""
+
+
+def test_who_retires_a_scoop_is_told_of_the_lot_that_is_weighed_in_with_it(
+    qtbot: QtBot, records: Records, answers: Answers
+) -> None:
+    herd = Herd(records)
+    signed = herd.sign("B-2", 0.5)
+    page = SetupPage(Desk(records, answers, clock=at_noon))
+    qtbot.addWidget(page)
+    page.show_tab(Scoop)
+    page.scoops.open(herd.red.id)
+    answers.words = ""  # thought better of it
+    page.scoops.retire_button.click()
+    assert answers.asked[-1].startswith("Red scoop is in use: lot B-2 is weighed in with it alone.")
+    blue = herd.scoop("Blue scoop", Cylinder(diameter_mm=80, height_mm=92))
+    page.scoops.retire_button.click()
+    assert "alone" in answers.asked[-1]
+    herd.sign("B-2", 0.5, blue, lot=herd.lot_of(signed))
+    page.scoops.retire_button.click()
+    assert answers.asked[-1].startswith("Red scoop is in use: lot B-2 is weighed in with it. Red scoop will no longer")
 
 
 def test_scoops_that_look_alike_ask_for_a_word_that_tells_them_apart(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:

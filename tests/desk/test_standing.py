@@ -6,13 +6,26 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
-from yard import NOON, Yard
+from herd import group
+from yard import DAY, NOON, Yard
 
 from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.needs import Need
 from calibrator.desk.standing import _plans_told, standing
-from calibrator.model import Ending, Instrument, InstrumentKind, MixCheck, Plan, Printed, PrintKind, SheetEnding, new_id
+from calibrator.model import (
+    Ending,
+    Instrument,
+    InstrumentKind,
+    MixCheck,
+    Plan,
+    Printed,
+    PrintKind,
+    Scoopfuls,
+    ScoopRule,
+    SheetEnding,
+    new_id,
+)
 from calibrator.records import Change, Records
 
 
@@ -58,6 +71,27 @@ def test_a_scoop_that_bears_the_line_of_another_lot_is_named(yard: Yard) -> None
     yard.sign(second, yard.red)
     (left,) = yard.waiting()
     assert (left.need, left.scoop, left.old_lot, left.lot) == (Need.OTHER_LINE, yard.blue, first, second)
+
+
+def test_once_no_scoop_in_use_is_weighed_in_with_the_lot_in_use_that_is_waiting(yard: Yard) -> None:
+    lot = yard.lot("A")
+    yard.sign(lot, yard.red)
+    yard.sign(lot, yard.blue)
+    yard.records.keep(replace(yard.red, retired_on=DAY))
+    assert yard.waiting() == []
+    blue = yard.records.keep(replace(yard.blue, retired_on=DAY))
+    (left,) = yard.waiting()
+    assert (left.need, left.lot) == (Need.NO_SCOOP, lot)
+    yard.records.keep(replace(blue, retired_on=None))
+    assert yard.waiting() == []
+
+
+def test_where_every_plan_has_its_powder_weighed_no_scoop_is_missed(yard: Yard) -> None:
+    yard.sign(yard.lot("A"), yard.red)
+    yard.records.keep(replace(yard.red, retired_on=DAY))
+    rule = Scoopfuls(rule=ScoopRule.WEIGH)
+    yard.records.keep(Plan(id=new_id(), farm_id=yard.farm.id, name="Milk", groups=(group(3),), scoopfuls=rule))
+    assert Need.NO_SCOOP not in [found.need for found in yard.waiting()]
 
 
 def test_a_scoop_marked_for_a_later_lot_is_named_when_the_earlier_lot_comes_back_into_use(yard: Yard) -> None:

@@ -773,3 +773,14 @@ def test_called_anew_the_tables_open_at_their_top(shown: Callable[[], TablesPage
     bar.setValue(bar.maximum())
     page.open("")
     assert (bar.value(), page.plans.hasFocus()) == (0, True)
+
+
+def test_a_lot_whose_scoops_are_all_retired_is_not_called_unsigned(herd: Herd, shown: Callable[[], TablesPage]) -> None:
+    herd.plan("Morning milk", group(10))
+    page = shown()
+    (row,) = page.view.today.rows
+    assert row.scoops.note.text() == "no lot signed off"
+    herd.sign("A", 0.5)
+    herd.records.keep(replace(herd.red, retired_on=at_noon().date()))
+    page.reload()
+    assert row.scoops.note.text() == "no scoop in use is weighed in for this lot"

@@ -43,13 +43,23 @@ class ThingsTab(QWidget, Generic[T]):
     kept = Signal(str)
     """The id of what was just kept."""
 
-    def __init__(self, desk: Desk, kind: type[T], form: Form[T], wording: Wording, about: Callable[[T], str]) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        kind: type[T],
+        form: Form[T],
+        wording: Wording,
+        about: Callable[[T], str],
+        used: Callable[[T], str] = lambda _: "",
+    ) -> None:
+        """`used` tells what a thing is in use for, which whoever retires it has to know."""
         super().__init__()
         self.desk = desk
         self.kind: type[T] = kind
         self.form: Form[T] = form
         self._wording = wording
         self._about: Callable[[T], str] = about
+        self._used: Callable[[T], str] = used
         self.list = _ThingList()
         self.list.setAccessibleName(self.tr("What is entered"))
         self.list.setMinimumWidth(200)
@@ -224,10 +234,11 @@ class ThingsTab(QWidget, Generic[T]):
         if thing.retired_on is not None:
             self._keep_retired(None)
             return
+        asked = (self._wording.why_retire or self._wording.really_retire).format(name=thing.name)
+        question = " ".join(filter(None, (self._used(thing), asked)))
         if self._wording.why_retire:
-            self.desk.ask.reason(self._wording.why_retire.format(name=thing.name), self._retire_now)
+            self.desk.ask.reason(question, self._retire_now)
             return
-        question = self._wording.really_retire.format(name=thing.name)
         self.desk.ask.confirm(question, self._wording.retire.replace("&", ""), self._retire_now)
 
     def _retire_now(self, why: str = "") -> None:

@@ -21,6 +21,7 @@ from calibrator.desk.mix.instruments_tab import InstrumentsTab
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.standing import standing
 from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.desk.widgets.later import Later
 from calibrator.model import Instrument, Scale, Scoop, Vessel
@@ -171,7 +172,7 @@ class SetupPage(Page):
     def _make(self, kind: type[Any]) -> ThingsTab[Any]:
         desk = self.desk
         if kind is Scoop:
-            return ThingsTab(desk, Scoop, ScoopForm(desk), self._scoop_words(), self._about_scoop)
+            return ThingsTab(desk, Scoop, ScoopForm(desk), self._scoop_words(), self._about_scoop, self._used_scoop)
         if kind is Instrument:
             return InstrumentsTab(desk)
         if kind is Scale:
@@ -188,6 +189,24 @@ class SetupPage(Page):
         volume = show_scoop_volume(scoop.volume_ml, self.desk.system, decimal_comma=decimal_comma())
         text = self.tr("{volume}, by water") if scoop.volume_from_water else self.tr("{volume}, by dimensions")
         return text.format(volume=volume)
+
+    def _used_scoop(self, scoop: Scoop) -> str:
+        farm = self.desk.farm
+        now = standing(self.desk.records, farm, self.desk.clock().date()) if farm else None
+        if now is None or now.in_use is None:
+            return ""
+        lot = now.in_use.lot
+        there = now.weighed_in_with(lot.id)
+        if scoop.id not in {each.id for each in there}:
+            return ""
+        if len(there) > 1:
+            text = self.tr("{name} is in use: lot {lot} is weighed in with it.")
+        else:
+            text = self.tr(
+                "{name} is in use: lot {lot} is weighed in with it alone. Without it the powder has to be weighed "
+                "until the lot is weighed in with another scoop."
+            )
+        return text.format(name=scoop.name, lot=lot.lot_number)
 
     def _about_vessel(self, vessel: Vessel) -> str:
         volume = show_volume(vessel.rim_volume_ml, self.desk.system, decimal_comma=decimal_comma())

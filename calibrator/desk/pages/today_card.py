@@ -174,7 +174,8 @@ class TodayRow(QWidget):
         if sheet.rule.rule is ScoopRule.WEIGH:
             self.scoops.tell(scoops_text(line, to), self.tr("as the plan says"))
         elif not sheet.ways:
-            self.scoops.tell("–", self.tr("no lot signed off"))
+            retired = self.tr("no scoop in use is weighed in for this lot")
+            self.scoops.tell("–", retired if sheet.signed_off else self.tr("no lot signed off"))
         elif line.scoops is None:
             self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
         elif not line.scoops.countable:

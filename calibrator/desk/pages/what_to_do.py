@@ -144,6 +144,8 @@ class WhatToDo:
                 return self._mark(now, found)
             case Need.LABEL:
                 return self._label(found, lot_id)
+            case Need.NO_SCOOP:
+                return self.leading(_no_scoop(found), translate("TodayPage", "&Weigh in"), "weigh_in", lot_id)
             case Need.OTHER_LINE:
                 return self.leading(_other_line(found), translate("TodayPage", "&Weigh in with it"), "weigh_in", lot_id)
             case Need.WEIGH_IN:
@@ -354,6 +356,12 @@ def _other_line(found: Waiting) -> str:
     text = translate("TodayPage", "{scoop} still bears the line of lot {old}; lot {number} is in use.")
     old = found.old_lot.lot_number if found.old_lot else "–"
     return text.format(scoop=found.scoop.name, old=old, number=found.lot.lot_number)
+
+
+def _no_scoop(found: Waiting) -> str:
+    assert found.lot is not None
+    text = translate("TodayPage", "No scoop in use has a line for lot {number}: weigh it in with another scoop.")
+    return text.format(number=found.lot.lot_number)
 
 
 def _mix_off(now: Standing, found: Waiting) -> str:
