@@ -9983,6 +9983,14 @@ entre {low} y {high}
         <translation>{volume}, por dimensiones</translation>
     </message>
     <message>
+        <source>{name} is in use: lot {lot} is weighed in with it.</source>
+        <translation>{name} está en uso: el lote {lot} se pesó con ella.</translation>
+    </message>
+    <message>
+        <source>{name} is in use: lot {lot} is weighed in with it alone. Without it the powder has to be weighed until the lot is weighed in with another scoop.</source>
+        <translation>{name} está en uso: el lote {lot} se pesó solo con ella. Sin ella hay que pesar el polvo hasta que el lote se pese con otra medida.</translation>
+    </message>
+    <message>
         <source>{volume}, filled to {share}</source>
         <translation>{volume}, se llena hasta {share}</translation>
     </message>
@@ -10217,6 +10225,10 @@ entre {low} y {high}
     <message>
         <source>The wall chart of {plan} (print no. {number}) is older than the last weigh-in of lot {lot}.</source>
         <translation>La tabla de pared de {plan} (impreso n.º {number}) es anterior a la última pesada del lote {lot}.</translation>
+    </message>
+    <message>
+        <source>The wall chart of {plan} (print no. {number}) was printed before a scoop that it may count by was retired: take it down.</source>
+        <translation>La tabla de pared de {plan} (impreso n.º {number}) se imprimió antes de retirar una medida con la que quizá cuenta: quítela.</translation>
     </message>
     <message>
         <source>The wall chart of {plan} (print no. {number}) counts by other lines than the label printed since has.</source>
@@ -12730,6 +12742,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Ya no se pide tabla de pared. En Ajustes se puede volver a pedir.</translation>
     </message>
     <message>
+        <source>No scoop in use has a line for lot {number}: weigh it in with another scoop.</source>
+        <translation>Ninguna medida en uso tiene línea para el lote {number}: péselo con otra medida.</translation>
+    </message>
+    <message>
         <source>The mix with lot {number} was too thin on {day}. It stays here until a check reads right, or until the lot is no longer fed.</source>
         <translation>La mezcla con el lote {number} salió demasiado aguada el {day}. Este aviso sigue aquí hasta que una revisión salga bien o se deje de usar el lote.</translation>
     </message>
@@ -12811,6 +12827,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>as the plan says</source>
         <translation>como dice el plan</translation>
+    </message>
+    <message>
+        <source>no scoop in use is weighed in for this lot</source>
+        <translation>ninguna medida en uso está pesada para este lote</translation>
     </message>
     <message>
         <source>no lot signed off</source>
