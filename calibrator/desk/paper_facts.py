@@ -210,7 +210,7 @@ def _row(
     levels = line.levels
     return ChartRow(
         calves=line.calves,
-        water_ml=line.batch.mix.water_ml,
+        water_ml=line.batch.drawn_ml,
         powder_g=line.powder_g,
         scoopfuls=_scoop_parts(line.scoops, manners, named),
         many=line.scoops is not None and not line.scoops.countable,

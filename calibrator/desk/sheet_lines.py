@@ -135,6 +135,7 @@ class GroupSheet:
     additives: tuple[str, ...] = ()  # their names
     capacity_g: float = 0.0
     signed_off: bool = False  # whether the lot is, be it with scoops that are retired since
+    made_up: bool = False  # the powder is filled up with water
     _lines: dict[int, SheetLine] = field(default_factory=dict, repr=False)  # by calves
 
     @property
@@ -161,6 +162,7 @@ class GroupSheet:
             self.additives,
             self.capacity_g,
             self.signed_off,
+            self.made_up,
         )
 
     def taking_over(self, earlier: GroupSheet | None) -> GroupSheet:
@@ -201,11 +203,12 @@ class GroupSheet:
 
     @cached_property
     def powder_goes_by_water(self) -> bool:
-        """Whether rounding moves the water of any row so far that its powder goes by it; no row is worked out for
+        """Whether rounding moves the volume of any row so far that its powder goes by it; no row is worked out for
         it."""
-        water_ml = self.table.water_ml / self.table.batches
-        step = water_step_ml(self.farm, float(water_ml.min(initial=inf)))
-        return self.rule.rule is not ScoopRule.ONE_KIND and moves_powder(water_ml, step)
+        table = self.table
+        step = water_step_ml(self.farm, float((table.water_ml / table.batches).min(initial=inf)))
+        measured_ml = table.volume_ml if self.made_up else table.water_ml
+        return self.rule.rule is not ScoopRule.ONE_KIND and moves_powder(measured_ml / table.batches, step)
 
     @cached_property
     def parts(self) -> tuple[float, ...]:
@@ -242,7 +245,7 @@ class GroupSheet:
             room.over_usable_ml,
             room.overflow_ml,
             trim.count if trim else self.count_of(powder_g),
-            levels_in(self.table.vessel, batch.mix),
+            levels_in(self.table.vessel, batch),
             trim.change_share if trim else None,
             self.shares,
             portions(powder_g, self.capacity_g, self.resolution_g),
@@ -257,6 +260,7 @@ class GroupSheet:
             water_step_ml=step,
             powder_step_g=self.resolution_g,
             shares=self.shares,
+            made_up=self.made_up and water_step is None,
         )
 
     @cached_property
@@ -327,13 +331,12 @@ class GroupSheet:
         )
 
 
-def levels_in(vessel: Vessel | None, mix: Mix) -> Levels | None:
-    """Where a batch's water and its mix stand in a vessel; None without one."""
+def levels_in(vessel: Vessel | None, batch: Rounded) -> Levels | None:
+    """Where a batch's drawn water and its mix stand in a vessel; None without one."""
     if vessel is None:
         return None
-    return Levels(
-        _level(vessel, mix.water_ml), _level(vessel, mix.volume_ml), fit(mix.volume_ml, vessel).overflow_ml <= 0
-    )
+    mix_ml = batch.mix.volume_ml
+    return Levels(_level(vessel, batch.drawn_ml), _level(vessel, mix_ml), fit(mix_ml, vessel).overflow_ml <= 0)
 
 
 def _level(vessel: Vessel, volume_ml: float) -> float | None:

@@ -27,6 +27,7 @@ from calibrator.model import (
     Mark,
     Plan,
     PlanGroup,
+    RateBasis,
     Scale,
     Scoop,
     Scoopfuls,
@@ -335,6 +336,7 @@ def _sheet(
         tuple(additive.name for additive in told.additives),
         powder.capacity_g,
         powder.sign_off is not None,
+        told.rate.basis is RateBasis.MADE_UP,
     )
 
 

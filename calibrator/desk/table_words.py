@@ -133,6 +133,14 @@ def _scoops_told(line: SheetLine, to: Telling, each: Callable[[SheetLine, str], 
     return told if count.countable else translate("TableWords", "weigh it, or {count}").format(count=told)
 
 
+def filled_up_text(line: SheetLine, to: Telling) -> str:
+    """Up to where water is filled once the powder is in; blank where the water is drawn at once."""
+    if line.batch.fill_to_ml is None:
+        return ""
+    volume = _held(water_text(line.batch.fill_to_ml, to))
+    return translate("TableWords", "fill up to {volume}").format(volume=volume)
+
+
 def each_text(line: SheetLine, text: str) -> str:
     """What goes into each of several equal batches."""
     if line.batches == 1:
@@ -238,7 +246,8 @@ def goes_by_water_words(sheet: GroupSheet, to: Telling) -> str:
     if not sheet.powder_goes_by_water:
         return ""
     told = translate(
-        "TableWords", "Water is rounded to {step}; in small batches the powder goes with it, so the strength holds."
+        "TableWords",
+        "Volumes are rounded to {step}; in small batches the powder goes with them, so the strength holds.",
     )
     return told.format(step=_held(water_text(water_step_ml(to.farm, inf), to)))
 

@@ -82,7 +82,7 @@ def cooling_of(told: CoolingReadings | None) -> Cooling | None:
 
 def blend_of(line: SheetLine, drawn_c: float, hot: HotWater | None) -> Blend | None:
     """Hot and cold water of one batch; None where the farm's are not told. Raises CannotCompute."""
-    return blend(line.batch.mix.water_g, drawn_c, hot.hot_c, hot.cold_c) if hot else None
+    return blend(line.batch.drawn_g, drawn_c, hot.hot_c, hot.cold_c) if hot else None
 
 
 def hot_needed(sheet: PlanSheet, warms: tuple[Warm, ...]) -> HotNeed | None:

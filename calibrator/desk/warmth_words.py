@@ -42,7 +42,7 @@ def _blend(line: SheetLine, known: Warm, hot: HotWater | None, to: Telling) -> s
             else translate("WarmthWords", "Draw water at {temperature}.").format(temperature=at)
         )
     words = translate("WarmthWords", "Draw water at {temperature}: {hot} hot and {cold} cold.")
-    water_ml = line.batch.mix.water_ml
+    water_ml = line.batch.drawn_ml
     drawn = as_drawn(parts, water_ml, water_step_ml(to.farm, water_ml))
     both = (each_text(line, water_text(volume, to)) for volume in drawn)
     return words.format(temperature=at, **dict(zip(("hot", "cold"), both, strict=True)))

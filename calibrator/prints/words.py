@@ -96,7 +96,7 @@ SCALE_LOW = QT_TRANSLATE_NOOP(
 MANY_SCOOPFULS = QT_TRANSLATE_NOOP("Prints", "Over {most} scoopfuls are easily miscounted: weigh the powder.")
 NO_COUNT_NEAR = QT_TRANSLATE_NOOP("Prints", "A row without scoopfuls: no count comes near enough, weigh it.")
 GOES_BY_WATER = QT_TRANSLATE_NOOP(
-    "Prints", "Water is rounded to {step}; in small batches the powder goes with it, so the strength holds."
+    "Prints", "Volumes are rounded to {step}; in small batches the powder goes with them, so the strength holds."
 )
 HALF_TO_LINE = QT_TRANSLATE_NOOP(
     "Prints", "1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight."

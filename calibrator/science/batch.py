@@ -19,7 +19,7 @@ from calibrator.science.feeding import MOST_ROWS, counts_of, group_mix, mix_per_
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.rows import Rows
-from calibrator.science.steps import to_step
+from calibrator.science.steps import down_to_step, to_step
 from calibrator.science.vessels import Fit, fit, usable_ml
 from calibrator.values import dataclass
 
@@ -45,7 +45,7 @@ __all__ = [
 MOST_CALVES = 1_000_000
 _USUAL_ROWS, _CALVES_WITHOUT_VESSEL = 40, 10
 WATER_CLOSE = 0.005
-"""By this share of the water nobody at a marked pail sees a difference. Common practice, no source."""
+"""By this share of what is measured nobody at a marked pail sees a difference. Common practice, no source."""
 _ROUNDING = 1e-9  # a batch that fills a vessel exactly must not ask for one more
 
 
@@ -214,13 +214,25 @@ def usual_waters(rows: BatchTable, today: int, step_ml: float) -> tuple[float, f
 class Rounded:
     """A mix as it will be measured out; `ratio_error_share` is its ratio ÷ the wanted one − 1.
 
-    `for_water` tells that rounding moved the water so far that the powder goes by it, not by what the calves are to
-    get.
+    `for_water` tells that rounding moved the volume that is measured so far that the powder goes by it, not by what the
+    calves are to get. That is the water, or where powder is made up with water the finished mix, which is filled up to
+    once the powder is in: `fill_to_ml`, else None.
     """
 
     mix: Mix
     ratio_error_share: float
     for_water: bool = False
+    fill_to_ml: float | None = None
+    first_ml: float = 0.0  # of the water, where more fills it up
+
+    @property
+    def drawn_ml(self) -> float:
+        """The water that is drawn before the powder goes in."""
+        return self.mix.water_ml if self.fill_to_ml is None else self.first_ml
+
+    @property
+    def drawn_g(self) -> float:
+        return self.mix.water_g * self.drawn_ml / self.mix.water_ml
 
 
 def rounded(
@@ -231,21 +243,35 @@ def rounded(
     water_step_ml: float,
     powder_step_g: float,
     shares: Sequence[float] = (1.0,),
+    made_up: bool = False,
 ) -> Rounded:
     """Water to the nearest step, powder to the scale's step, and what rounding did.
 
+    Where powder is `made_up` with water the finished mix is what a person measures: it goes to the step, and the water
+    drawn first to the step below, so that there is room to fill up.
+
     The powder is what the calves are to get, as anybody reckons it who checks the table. Only where rounding moves
-    the water by more than `WATER_CLOSE` is it weighed for the rounded water instead, which keeps the ratio. `shares`
-    are those of powder and additives in what is weighed in: each is brought to the step by itself. A step of 0 leaves a
-    figure as it is. Raises CannotCompute for negative steps or no water left.
+    what is measured by more than `WATER_CLOSE` is it weighed for the rounded volume instead, which keeps the ratio.
+    `shares` are those of powder and additives in what is weighed in: each is brought to the step by itself. A step of
+    0 leaves a figure as it is. Raises CannotCompute for negative steps or no water left.
     """
-    water = to_step(mix.water_ml, not_negative(water_step_ml, "The step of the water"))
-    far = _is_far(water, mix.water_ml)
-    powder_g = mix.powder_g * water / mix.water_ml if far else mix.powder_g
+    exact = measured_ml(mix, made_up)
+    measured = to_step(exact, not_negative(water_step_ml, "The step of the water"))
+    far = _is_far(measured, exact)
+    powder_g = mix.powder_g * measured / exact if far else mix.powder_g
     step_g = not_negative(powder_step_g, "The step of the scale")
     weighed_g = math.fsum(to_step(powder_g * share, step_g) for share in shares)
+    water = measured - weighed_g * powder.specific_volume_ml_per_g * made_up
     made = mix_of(water, weighed_g, powder, water_temperature_c)
-    return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0, far)
+    off = made.ratio / mix.ratio - 1 if mix.ratio else 0.0
+    if not made_up:
+        return Rounded(made, off, far)
+    return Rounded(made, off, far, measured, down_to_step(water, water_step_ml))
+
+
+def measured_ml(mix: Mix, made_up: bool) -> float:
+    """What a person measures of a mix: its water, or where powder is made up with water the finished volume, mL."""
+    return mix.volume_ml if made_up else mix.water_ml
 
 
 def counted_out(
@@ -257,10 +283,10 @@ def counted_out(
     return Rounded(made, made.ratio / mix.ratio - 1)
 
 
-def moves_powder(water_ml: NDArray[np.float64], step_ml: float) -> bool:
+def moves_powder(volumes_ml: NDArray[np.float64], step_ml: float) -> bool:
     """Whether rounding any of these to the step moves it so far that its powder goes by it; a step of 0 rounds none."""
-    return any(_is_far(to_step(each, step_ml), each) for each in water_ml.tolist())
+    return any(_is_far(to_step(each, step_ml), each) for each in volumes_ml.tolist())
 
 
-def _is_far(rounded_ml: float, water_ml: float) -> bool:
-    return abs(rounded_ml / water_ml - 1) > WATER_CLOSE
+def _is_far(rounded_ml: float, exact_ml: float) -> bool:
+    return abs(rounded_ml / exact_ml - 1) > WATER_CLOSE

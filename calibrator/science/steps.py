@@ -16,3 +16,9 @@ def to_step(value: float, step: float) -> float:
     if not step:
         return value
     return math.copysign(math.floor(abs(value) / step + 0.5 + _SNAP) * step, value)
+
+
+def down_to_step(value: float, step: float) -> float:
+    """The greatest multiple of `step` that is no more than `value`; otherwise as `to_step`. The value itself where that
+    would be nothing."""
+    return (math.floor(value / step + _SNAP) * step if step else 0.0) or value

@@ -3524,6 +3524,10 @@ entre {low} y {high}
         <translation>a una tanda le tocan {exact}; redondeado a las cantidades en que este establo mide el agua</translation>
     </message>
     <message>
+        <source>a batch&apos;s mix is {exact}, filled up to {volume}; less the powder&apos;s room, a step down</source>
+        <translation>la mezcla de una tanda es {exact}, se llena a {volume}; menos el espacio del polvo, al paso de abajo</translation>
+    </message>
+    <message>
         <source>what so many scoopfuls weigh</source>
         <translation>lo que pesan tantas medidas</translation>
     </message>
@@ -12248,6 +12252,10 @@ Sign off all the same? The record will say so.</source>
         <translation>péselo, o {count}</translation>
     </message>
     <message>
+        <source>fill up to {volume}</source>
+        <translation>llene a {volume}</translation>
+    </message>
+    <message>
         <source>{batches} × {amount}</source>
         <translation>{batches} × {amount}</translation>
     </message>
@@ -12304,10 +12312,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Redondeo de agua y polvo, también por peso: fuerza {share}.</translation>
     </message>
     <message>
-        <source>Water is rounded to {step}; in small batches the powder goes with it, so the strength holds.</source>
-        <translation>El agua se redondea a {step}; en tandas pequeñas el polvo se ajusta a ella para que la concentración no cambie.</translation>
-    </message>
-    <message>
         <source>1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight.</source>
         <translation>1/2 hasta la línea: hasta la línea ½ de la etiqueta; si no la hay, a ojo o pesando.</translation>
     </message>
@@ -12326,6 +12330,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Powder heavier than {most}: weigh it in portions. The scale weighs {capacity}, {pail} of it for the pail.</source>
         <translation>Polvo de más de {most}: péselo en porciones. La báscula pesa {capacity}, de los que {pail} son para la cubeta.</translation>
+    </message>
+    <message>
+        <source>Volumes are rounded to {step}; in small batches the powder goes with them, so the strength holds.</source>
+        <translation>Los volúmenes se redondean a {step}; en tandas pequeñas el polvo se ajusta a ellos para que la concentración no cambie.</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>
@@ -12821,8 +12829,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Escriba cuántas becerras hay hoy.</translation>
     </message>
     <message>
-        <source>goes by the rounded water</source>
-        <translation>ajustado al agua redondeada</translation>
+        <source>goes by the rounded volume</source>
+        <translation>ajustado al volumen redondeado</translation>
     </message>
     <message>
         <source>as the plan says</source>

@@ -1147,8 +1147,8 @@
             <translation>Por medida, el lote {lot} pesa lo mismo que el lote {before}.</translation>
         </message>
         <message>
-            <source>Water is rounded to {step}; in small batches the powder goes with it, so the strength holds.</source>
-            <translation>El agua se redondea a {step}; en tandas pequeñas el polvo se ajusta a ella para que la concentración no cambie.</translation>
+            <source>Volumes are rounded to {step}; in small batches the powder goes with them, so the strength holds.</source>
+            <translation>Los volúmenes se redondean a {step}; en tandas pequeñas el polvo se ajusta a ellos para que la concentración no cambie.</translation>
         </message>
         <message>
             <source>1/2 to the line: fill to the ½ line on the label; where it has none, by eye or by weight.</source>

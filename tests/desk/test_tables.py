@@ -162,18 +162,19 @@ def test_a_digit_too_many_is_asked_about_beneath_the_group_it_means(
     assert not first.question.isVisible()
 
 
-def test_where_rounded_water_takes_the_powder_along_row_and_foot_say_so(
+def test_where_a_rounded_volume_takes_the_powder_along_row_and_foot_say_so(
     shown: Callable[[], TablesPage], herd: Herd
 ) -> None:
-    """Five calves of 15 oz made up to 3 qt: 13.4 qt of water are drawn as 13 1/2, and 75 oz become 75.7."""
-    rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=15 * OZ_G, volume_ml=3 * QT_ML)
-    three = replace(group(5, rate=rate, means=VolumeMeans.FINISHED_MIX), volume_ml=3 * QT_ML)
+    """Five calves of 15.35 oz made up to 3.07 qt: 15.35 qt are filled up to 15 1/4, and 76.75 oz become 76.25."""
+    rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=5 * OZ_G, volume_ml=QT_ML)
+    three = replace(group(5, rate=rate, means=VolumeMeans.FINISHED_MIX), volume_ml=3.07 * QT_ML)
     herd.plan("Milk", three, count_from=3, count_to=6, counts=())
     herd.plan("Water", group(5))
     page = shown()
-    told = "Water is rounded to 1/4\u00a0qt; in small batches the powder goes with it, so the strength holds."
-    assert today(page)[:2] == ("3 gal 1 1/2 qt", "4 lb 11.7 oz")
-    assert page.view.today.rows[0].powder.note.text() == "goes by the rounded water"
+    told = "Volumes are rounded to 1/4\u00a0qt; in small batches the powder goes with them, so the strength holds."
+    assert today(page)[:2] == ("3 gal 1 1/2 qt", "4 lb 12.3 oz")
+    assert "fill up to 3\u00a0gal\u00a03\u00a01/4\u00a0qt" in page.view.today.rows[0].more.text()
+    assert page.view.today.rows[0].powder.note.text() == "goes by the rounded volume"
     assert told in page.view.temperature.text()
     page.open(next(plan.id for plan in herd.records.every(Plan, herd.farm.id) if plan.name == "Water"))
     assert page.view.today.rows[0].powder.note.text() == ""

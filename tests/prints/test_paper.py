@@ -496,7 +496,7 @@ def test_a_chart_says_why_a_row_is_better_weighed_or_has_no_scoopfuls() -> None:
 
 def test_a_chart_says_where_half_a_scoopful_goes_and_why_powder_goes_by_the_water() -> None:
     half, eye = "1/2 to the line: fill to the ½ line on the label", "A part of a scoopful without a line"
-    water = "Water is rounded to 1/4 qt; in small batches the powder goes with it"
+    water = "Volumes are rounded to 1/4 qt; in small batches the powder goes with them"
     whole = told(wall_chart(chart(range(20, 24), today=22)))
     assert not any(words in whole for words in (half, eye, water))
     for way, count, words in (

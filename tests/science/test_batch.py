@@ -189,7 +189,39 @@ def test_37_calves_of_280_g_take_what_anybody_reckons() -> None:
         assert made.mix.powder_g == pytest.approx(280 * calves)
         assert not made.for_water
     one = batch.rounded(batch.group_mix(group, 1, POWDER, 43.0), POWDER, 43.0, water_step_ml=100.0, powder_step_g=1.0)
+    assert one.fill_to_ml is None
     assert one.for_water  # 1.6 L rounded by 1 %: there the powder keeps to the water
+
+
+@pytest.mark.parametrize(("calves", "quarts", "ounces"), [(3, 9, 31.5), (4, 12, 42.0), (5, 15, 52.5), (6, 18, 63.0)])
+def test_what_is_made_up_to_a_volume_is_filled_to_it_with_the_powder_of_its_rate(
+    calves: int, quarts: int, ounces: float
+) -> None:
+    """7.0 oz made up to 2 qt, 3 qt a calf: anybody reckons 42.0 oz made up to 3 gal for four."""
+    ounce_g, step = 28.349523125, QUART_ML / 4
+    rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=7 * ounce_g, volume_ml=2 * QUART_ML)
+    group = replace(GROUP, volume_ml=3 * QUART_ML, volume_means=VolumeMeans.FINISHED_MIX, rate=rate)
+    mix = batch.group_mix(group, calves, POWDER, 43.0)
+    made = batch.rounded(mix, POWDER, 43.0, water_step_ml=step, powder_step_g=0.1 * ounce_g, made_up=True)
+    assert made.mix.powder_g / ounce_g == pytest.approx(ounces)
+    assert made.fill_to_ml == pytest.approx(quarts * QUART_ML)
+    assert made.mix.volume_ml == pytest.approx(quarts * QUART_ML)
+    assert 0 <= made.mix.water_ml - made.drawn_ml < step
+    assert made.drawn_ml / step == pytest.approx(round(made.drawn_ml / step))
+    assert not made.for_water
+
+
+def test_a_made_up_volume_that_rounding_moves_far_takes_its_powder_along() -> None:
+    """1,784 mL are filled to 1.8 L, 280 g become 282.5; by a step of 2 L the water lies below a whole one: it stays."""
+    rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=280.0, volume_ml=1784.0)
+    group = replace(GROUP, volume_ml=1784.0, volume_means=VolumeMeans.FINISHED_MIX, rate=rate)
+    mix = batch.group_mix(group, 1, POWDER, 43.0)
+    made = batch.rounded(mix, POWDER, 43.0, water_step_ml=100.0, powder_step_g=0.0, made_up=True)
+    assert made.for_water
+    assert (made.fill_to_ml, made.mix.powder_g) == (pytest.approx(1800.0), pytest.approx(280.0 * 1800 / 1784))
+    assert made.ratio_error_share == pytest.approx(0.0, abs=1e-9)
+    coarse = batch.rounded(mix, POWDER, 43.0, water_step_ml=2000.0, powder_step_g=0.0, made_up=True)
+    assert coarse.drawn_ml == coarse.mix.water_ml
 
 
 @lawful

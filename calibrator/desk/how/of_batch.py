@@ -112,20 +112,20 @@ def _batches(group: GroupSheet, row: BatchRow) -> tuple[Part, ...]:
 
 
 def _water(line: SheetLine, to: Telling, row: BatchRow | None) -> Part:
-    what = translate("How", "Water in a batch")
+    what, drawn = translate("How", "Water in a batch"), water_text(line.batch.drawn_ml, to)
     if line.trimmed_share is not None:
         working = translate("How", "drawn to suit whole scoopfuls: {share} of everything")
-        return Part(
-            what, working.format(share=shown.signed_share(line.trimmed_share)), water_text(line.batch.mix.water_ml, to)
-        )
+        return Part(what, working.format(share=shown.signed_share(line.trimmed_share)), drawn)
     if row is None:
-        return Part(what, translate("How", "as asked for"), water_text(line.batch.mix.water_ml, to))
-    working = translate("How", "a batch's share is {exact}; to the step that this farm draws water in")
-    return Part(
-        what,
-        working.format(exact=amounts.volume(row.per_batch.water_ml, to.system)),
-        water_text(line.batch.mix.water_ml, to),
+        return Part(what, translate("How", "as asked for"), drawn)
+    if line.batch.fill_to_ml is None:
+        working = translate("How", "a batch's share is {exact}; to the step that this farm draws water in")
+        return Part(what, working.format(exact=amounts.volume(row.per_batch.water_ml, to.system)), drawn)
+    working = translate("How", "a batch's mix is {exact}, filled up to {volume}; less the powder's room, a step down")
+    told = working.format(
+        exact=amounts.volume(row.per_batch.volume_ml, to.system), volume=water_text(line.batch.fill_to_ml, to)
     )
+    return Part(what, told, drawn)
 
 
 def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | None) -> tuple[Part, ...]:

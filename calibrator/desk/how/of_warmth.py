@@ -70,7 +70,7 @@ def _blended(line: SheetLine, known: Warm, hot: HotWater | None, system: UnitSys
         return
     working = translate("How", "water × (drawn − cold) ÷ (hot − cold): {water} × ({drawn} − {cold}) ÷ ({hot} − {cold})")
     told = working.format(
-        water=amounts.mass(line.batch.mix.water_g, system),
+        water=amounts.mass(line.batch.drawn_g, system),
         drawn=amounts.temperature(known.draw_c, system),
         cold=amounts.temperature(hot.cold_c, system),
         hot=amounts.temperature(hot.hot_c, system),

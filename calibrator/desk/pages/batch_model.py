@@ -17,6 +17,7 @@ from calibrator.desk.table_words import (
     each_text,
     error_text,
     error_words,
+    filled_up_text,
     levels_text,
     off_heading,
     portions_text,
@@ -137,7 +138,8 @@ class BatchModel(QAbstractTableModel):
         if column is Column.CALVES:
             return str(line.calves)
         if column is Column.WATER:
-            return each_text(line, water_text(line.batch.mix.water_ml, to))
+            told = [each_text(line, water_text(line.batch.drawn_ml, to)), filled_up_text(line, to)]
+            return "\n".join(filter(None, told))
         if column is Column.POWDER:
             told = [each_text(line, powder_text(line.powder_g, to))]
             if self._sheet and self._sheet.additives:

@@ -41,7 +41,7 @@ class BatchTable(RoomyTable):
         """The columns and the height of rows that a sheet needs, whatever the count of calves."""
         several = len({way.scoop_id for way in sheet.ways}) > 1
         self.verticalHeader().setDefaultSectionSize(
-            max(TWO_LINES if several else ONE_LINE, ONE_LINE + len(sheet.additives) * LINE)
+            max(TWO_LINES if several or sheet.made_up else ONE_LINE, ONE_LINE + len(sheet.additives) * LINE)
         )
         self.setColumnHidden(Column.SCOOPFULS, not sheet.ways)
         self.setColumnHidden(Column.ERROR, not sheet.ways)

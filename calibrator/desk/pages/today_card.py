@@ -16,6 +16,7 @@ from calibrator.desk.table_words import (
     delivered_words,
     each_text,
     error_words,
+    filled_up_text,
     levels_text,
     longest_notes,
     longest_portions,
@@ -167,8 +168,8 @@ class TodayRow(QWidget):
             self.more.setText("")
             return
         self._name_figures(line.batches)
-        self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
-        by_water = self.tr("goes by the rounded water") if line.batch.for_water else ""
+        self.water.tell(each_text(line, water_text(line.batch.drawn_ml, to)))
+        by_water = self.tr("goes by the rounded volume") if line.batch.for_water else ""
         besides = (by_water, portions_text(line, to), additives_text(line, sheet, to))
         self.powder.tell(each_text(line, powder_text(line.powder_g, to)), "\n".join(filter(None, besides)))
         if sheet.rule.rule is ScoopRule.WEIGH:
@@ -185,8 +186,9 @@ class TodayRow(QWidget):
             told = (error_words(line, to), delivered_words(line, sheet))
             self.scoops.tell(scoops_text(line, to), ". ".join(text for text in told if text))
         self._tell_vessel(sheet, line, to)
+        fill = filled_up_text(line, to)
         warmth = warm_text(line, warm, sheet.farm.hot_water, to) if warm else ""
-        _say(self.more, "\n".join(text for text in (levels_text(line, to), warmth) if text))
+        _say(self.more, "\n".join(text for text in (fill, levels_text(line, to), warmth) if text))
 
     def settled(self, doubt: str) -> bool:
         """Whether the count is not to be asked about; else it is."""

@@ -96,7 +96,7 @@ class VolumeModel(QAbstractTableModel):
 
     def _text(self, column: VolumeColumn, line: SheetLine, sheet: GroupSheet, to: Telling) -> str:
         if column is VolumeColumn.WATER:
-            return water_text(line.batch.mix.water_ml, to)
+            return water_text(line.batch.drawn_ml, to)
         if column is VolumeColumn.POWDER:
             weighed = [powder_text(line.powder_g, to), *([additives_text(line, sheet, to)] if sheet.additives else [])]
             return "\n".join(weighed)
