@@ -8,7 +8,7 @@ from enum import StrEnum
 from calibrator.desk.hung import hanging, in_force, never_up, newest_words
 from calibrator.desk.scoop_lines import labelled_lines
 from calibrator.desk.standing import ChartBasis, Standing
-from calibrator.model import Ending, Farm, Plan, PlanGroup, Printed, PrintKind, Scoopfuls, ScoopRule, UnitSystem, Vessel
+from calibrator.model import Ending, Farm, Plan, PlanGroup, Printed, PrintKind, ScoopRule, UnitSystem, Vessel
 from calibrator.prints.label_facts import same_weight
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import counts_of, powder_per_calf_g
@@ -91,11 +91,16 @@ def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
 def _may_count_by(was: ChartBasis) -> frozenset[str]:
     """The scoops that a chart may count by. Which of several it does count by no one reckons here: its rows would have
     to be worked out anew."""
-    rule = was.plan.scoopfuls or Scoopfuls()
-    if rule.rule is ScoopRule.WEIGH:
+    if was.plan.scoopfuls and was.plan.scoopfuls.rule is ScoopRule.WEIGH:
         return frozenset()
-    named = rule.scoop_id if rule.rule is ScoopRule.ONE_KIND else ""
+    named = named_scoop(was.plan)
     return was.scoops & {named} if named else was.scoops
+
+
+def named_scoop(plan: Plan) -> str:
+    """The id of the one scoop that a plan counts by; blank where it names none."""
+    rule = plan.scoopfuls
+    return rule.scoop_id if rule and rule.rule is ScoopRule.ONE_KIND else ""
 
 
 def _other_lines(now: Standing, plan: Plan, sheet: Printed) -> bool:

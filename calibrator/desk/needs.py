@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING
 
 from calibrator.desk.batch_names import batch_checked, whose_batch
 from calibrator.desk.change_over import old_to_ask_of
-from calibrator.desk.chart_faults import ChartFault, chart_faults
+from calibrator.desk.chart_faults import ChartFault, chart_faults, named_scoop
 from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.in_use import LotState
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, line_on, scoop_state
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import BagCount, Lot, Mark, MixCheck, Plan, Printed, PrintKind, Scoop, ScoopRule, WeighIn
+from calibrator.model import BagCount, Lot, Mark, MixCheck, Plan, Printed, PrintKind, Scoop, ScoopRule, Vessel, WeighIn
 from calibrator.values import dataclass
 
 if TYPE_CHECKING:
@@ -37,6 +37,8 @@ class Need(StrEnum):
     MARK_SCOOP = "mark_scoop"  # nobody said yet that the line of the lot in use is on a scoop
     OTHER_LINE = "other_line"  # a scoop still bears the line of another lot
     NO_SCOOP = "no_scoop"  # each scoop that the lot in use was weighed in with is retired
+    PLAN_VESSEL = "plan_vessel"  # a plan mixes in a vessel that is retired
+    PLAN_SCOOP = "plan_scoop"  # a plan counts by a scoop that is retired
     LABEL = "label"  # a plan feeds what was not planned when a label was printed: it lacks the line
     CHANGE_OVER = "change_over"  # a lot is weighed in and waits for its change-over
     OLD_LEFT = "old_left"  # a change-over planned ahead came, and nobody said whether any of the old lot is left
@@ -58,6 +60,8 @@ class Waiting:
     lot: Lot | None = None
     weigh_in: WeighIn | None = None
     scoop: Scoop | None = None
+    plan: Plan | None = None
+    vessel: Vessel | None = None
     old_lot: Lot | None = None
     line: Mark | None = None
     labelled: bool = False  # whether the label with that line is printed
@@ -77,6 +81,7 @@ def waiting(now: Standing) -> list[Waiting]:
     found += _mix_off(now)
     found += _scoops(now)
     found += _no_scoop(now)
+    found += _plans(now)
     found += _labels(now)
     found += _change_over(now)
     found += [Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED]
@@ -210,6 +215,18 @@ def _no_scoop(now: Standing) -> list[Waiting]:
         return []
     weighed = bool(now.plans) and all(p.scoopfuls and p.scoopfuls.rule is ScoopRule.WEIGH for p in now.plans)
     return [] if weighed else [Waiting(Need.NO_SCOOP, lot=known.lot)]
+
+
+def _plans(now: Standing) -> list[Waiting]:
+    """The plans that go by a vessel or a scoop that is retired."""
+    scoops, found = {scoop.id for scoop in now.scoops}, []
+    for plan in now.plans:
+        vessel = now.vessels.get(plan.vessel_id or "")
+        if vessel is not None and vessel.retired_on is not None:
+            found.append(Waiting(Need.PLAN_VESSEL, plan=plan, vessel=vessel))
+        if named_scoop(plan) not in ("", *scoops):
+            found.append(Waiting(Need.PLAN_SCOOP, plan=plan))
+    return found
 
 
 def _scoop(now: Standing, known: LotStanding, scoop: Scoop, state: ScoopState) -> Waiting | None:

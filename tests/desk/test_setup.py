@@ -366,6 +366,23 @@ def test_who_retires_a_scoop_is_told_of_the_lot_that_is_weighed_in_with_it(
     assert answers.asked[-1].startswith("Red scoop is in use: lot B-2 is weighed in with it. Red scoop will no longer")
 
 
+def test_who_retires_a_vessel_is_told_of_the_plans_that_mix_in_it(
+    qtbot: QtBot, records: Records, answers: Answers
+) -> None:
+    herd = Herd(records)
+    tank, pail = herd.vessel("Tank"), herd.vessel("Pail")
+    for name, vessel in (("Milk", tank), ("Evening milk", tank), ("Sick pen", pail)):
+        herd.plan(name, vessel_id=vessel.id)
+    page = SetupPage(Desk(records, answers, clock=at_noon))
+    qtbot.addWidget(page)
+    page.show_tab(Vessel)
+    page.vessels.open(tank.id)
+    page.vessels.retire_button.click()
+    assert answers.asked[-1].startswith(
+        "Tank is in use. These plans mix in it and need another vessel then: Milk, Evening milk. Tank will no longer"
+    )
+
+
 def test_scoops_that_look_alike_ask_for_a_word_that_tells_them_apart(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
     page.show_tab(Scoop)
     tab = page.scoops

@@ -24,6 +24,7 @@ from calibrator.model import (
     Scoopfuls,
     ScoopRule,
     SheetEnding,
+    Vessel,
     new_id,
 )
 from calibrator.records import Change, Records
@@ -92,6 +93,28 @@ def test_where_every_plan_has_its_powder_weighed_no_scoop_is_missed(yard: Yard) 
     rule = Scoopfuls(rule=ScoopRule.WEIGH)
     yard.records.keep(Plan(id=new_id(), farm_id=yard.farm.id, name="Milk", groups=(group(3),), scoopfuls=rule))
     assert Need.NO_SCOOP not in [found.need for found in yard.waiting()]
+
+
+def test_a_plan_that_goes_by_a_retired_vessel_or_scoop_is_waiting_until_it_has_another(yard: Yard) -> None:
+    yard.sign(yard.lot("A"), yard.red)
+    yard.records.keep(replace(yard.farm, asks_for_charts=False))
+    tank = Vessel(id=new_id(), farm_id=yard.farm.id, name="Tank", rim_volume_ml=90_000, usable_share=0.9)
+    tank = yard.records.keep(tank)
+    rule = Scoopfuls(rule=ScoopRule.ONE_KIND, scoop_id=yard.blue.id)
+    plan = Plan(id=new_id(), farm_id=yard.farm.id, name="Milk", groups=(group(3),), scoopfuls=rule, vessel_id=tank.id)
+    plan = yard.records.keep(plan)
+    of_plan = (Need.PLAN_VESSEL, Need.PLAN_SCOOP)
+
+    def told() -> list[tuple[Need, Plan | None]]:
+        return [(found.need, found.plan) for found in yard.waiting() if found.need in of_plan]
+
+    assert told() == []
+    yard.records.keep(replace(tank, retired_on=DAY))
+    assert told() == [(Need.PLAN_VESSEL, plan)]
+    yard.records.keep(replace(yard.blue, retired_on=DAY))
+    assert told() == [(Need.PLAN_VESSEL, plan), (Need.PLAN_SCOOP, plan)]
+    yard.records.keep(replace(plan, vessel_id=None, scoopfuls=None))
+    assert told() == []
 
 
 def test_a_scoop_marked_for_a_later_lot_is_named_when_the_earlier_lot_comes_back_into_use(yard: Yard) -> None:

@@ -785,3 +785,18 @@ def test_a_lot_whose_scoops_are_all_retired_is_not_called_unsigned(herd: Herd, s
     herd.records.keep(replace(herd.red, retired_on=at_noon().date()))
     page.reload()
     assert row.scoops.note.text() == "no scoop in use is weighed in for this lot"
+
+
+def test_a_plan_is_opened_for_change_and_what_is_typed_of_another_stays(
+    qtbot: QtBot, herd: Herd, shown: Callable[[], TablesPage]
+) -> None:
+    first, second = herd.plan("Morning milk"), herd.plan("Evening milk")
+    page = shown()
+    page.open(f"change:{second.id}")
+    assert page.form.isVisibleTo(page)
+    assert page.form.plan == second
+    qtbot.keyClicks(page.form.name.line, "Night milk")
+    page.open(first.id)
+    page.open(f"change:{first.id}")
+    assert page.form.isVisibleTo(page)
+    assert (page.form.plan, page.form.name.text()) == (second, "Night milk")

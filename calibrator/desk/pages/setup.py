@@ -24,7 +24,7 @@ from calibrator.desk.speech import decimal_comma
 from calibrator.desk.standing import standing
 from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.desk.widgets.later import Later
-from calibrator.model import Instrument, Scale, Scoop, Vessel
+from calibrator.model import Instrument, Plan, Scale, Scoop, Vessel
 from calibrator.units import show_scoop_volume, show_volume
 
 FROM_PLAN = ("tables", "vessel")  # the page in hand before, and what was asked for there
@@ -177,7 +177,7 @@ class SetupPage(Page):
             return InstrumentsTab(desk)
         if kind is Scale:
             return ThingsTab(desk, Scale, ScaleForm(desk), self._scale_words(), self._about_scale)
-        vessels = ThingsTab(desk, Vessel, VesselForm(desk), self._vessel_words(), self._about_vessel)
+        vessels = ThingsTab(desk, Vessel, VesselForm(desk), self._vessel_words(), self._about_vessel, self._used_vessel)
         vessels.kept.connect(self._vessel_kept)
         return vessels
 
@@ -207,6 +207,13 @@ class SetupPage(Page):
                 "until the lot is weighed in with another scoop."
             )
         return text.format(name=scoop.name, lot=lot.lot_number)
+
+    def _used_vessel(self, vessel: Vessel) -> str:
+        farm = self.desk.farm
+        plans = self.desk.records.every(Plan, farm.id) if farm else []
+        names = [plan.name for plan in plans if plan.vessel_id == vessel.id and plan.retired_on is None]
+        text = self.tr("{name} is in use. These plans mix in it and need another vessel then: {plans}.")
+        return text.format(name=vessel.name, plans=", ".join(names)) if names else ""
 
     def _about_vessel(self, vessel: Vessel) -> str:
         volume = show_volume(vessel.rim_volume_ml, self.desk.system, decimal_comma=decimal_comma())

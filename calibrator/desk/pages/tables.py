@@ -40,7 +40,7 @@ from calibrator.model import Farm, Plan, Vessel
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.science.errors import CannotCompute
 
-NEW_PLAN = "new"
+NEW_PLAN, CHANGE = "new", "change"
 FIRST_FEEDING = 0
 PRINTS = ("label", "sheet", "chart")
 
@@ -120,7 +120,7 @@ class TablesPage(Page):
             self._back()
 
     def open(self, thing_id: str) -> None:
-        """Open a plan by its id; `new` opens the form for another one.
+        """Open a plan by its id; `new` opens the form for another one, `change:…` that of a plan.
 
         `label:…` and `sheet:…` open the labels and the lot sheets of a lot, `chart:…` the wall chart of a plan.
         """
@@ -128,6 +128,14 @@ class TablesPage(Page):
         self._back_to = ""
         if thing_id == NEW_PLAN:
             self._begin_plan()
+        elif kind == CHANGE and its_id in self._plans:
+            if self.pending():
+                self._bring_up_form()
+                return
+            self._keep_calves()
+            self._take_plan(its_id, fresh=True)
+            self._fill_plans()
+            self._edit(self._plan)
         elif kind in PRINTS:
             self._keep_calves()
             self._bring_up_paper(self.came_from)
@@ -395,9 +403,12 @@ class TablesPage(Page):
 
     def _edit(self, plan: Plan | None) -> None:
         self.form.edit(plan)
+        self._bring_up_form()
+        self.form.begin()
+
+    def _bring_up_form(self) -> None:
         self._tools.hide()
         self._stack.setCurrentWidget(self._form)
-        self.form.begin()
 
     def _plan_kept(self, plan_id: str) -> None:
         self._plan = self._plans.get(plan_id)

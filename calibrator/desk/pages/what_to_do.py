@@ -146,6 +146,10 @@ class WhatToDo:
                 return self._label(found, lot_id)
             case Need.NO_SCOOP:
                 return self.leading(_no_scoop(found), translate("TodayPage", "&Weigh in"), "weigh_in", lot_id)
+            case Need.PLAN_VESSEL | Need.PLAN_SCOOP:
+                assert found.plan is not None
+                change = translate("TodayPage", "Change the &plan")
+                return self.leading(_of_plan(found), change, "tables", f"change:{found.plan.id}")
             case Need.OTHER_LINE:
                 return self.leading(_other_line(found), translate("TodayPage", "&Weigh in with it"), "weigh_in", lot_id)
             case Need.WEIGH_IN:
@@ -362,6 +366,15 @@ def _no_scoop(found: Waiting) -> str:
     assert found.lot is not None
     text = translate("TodayPage", "No scoop in use has a line for lot {number}: weigh it in with another scoop.")
     return text.format(number=found.lot.lot_number)
+
+
+def _of_plan(found: Waiting) -> str:
+    assert found.plan is not None
+    if found.vessel is None:
+        text = translate("TodayPage", "The plan {plan} counts by a scoop that is retired: choose another one for it.")
+        return text.format(plan=found.plan.name)
+    text = translate("TodayPage", "The plan {plan} mixes in {vessel}, which is retired: choose another vessel for it.")
+    return text.format(plan=found.plan.name, vessel=found.vessel.name)
 
 
 def _mix_off(now: Standing, found: Waiting) -> str:
