@@ -9995,6 +9995,10 @@ entre {low} y {high}
         <translation>{name} está en uso: el lote {lot} se pesó solo con ella. Sin ella hay que pesar el polvo hasta que el lote se pese con otra medida.</translation>
     </message>
     <message>
+        <source>{name} is in use. These plans mix in it and need another vessel then: {plans}.</source>
+        <translation>{name} está en uso. Estos planes se mezclan ahí y necesitarán otro recipiente: {plans}.</translation>
+    </message>
+    <message>
         <source>{volume}, filled to {share}</source>
         <translation>{volume}, se llena hasta {share}</translation>
     </message>
@@ -12666,6 +12670,10 @@ Sign off all the same? The record will say so.</source>
         <translation>&amp;Pesar</translation>
     </message>
     <message>
+        <source>Change the &amp;plan</source>
+        <translation>Cambiar el &amp;plan</translation>
+    </message>
+    <message>
         <source>&amp;Weigh in with it</source>
         <translation>&amp;Pesar con ella</translation>
     </message>
@@ -12752,6 +12760,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>No scoop in use has a line for lot {number}: weigh it in with another scoop.</source>
         <translation>Ninguna medida en uso tiene línea para el lote {number}: péselo con otra medida.</translation>
+    </message>
+    <message>
+        <source>The plan {plan} counts by a scoop that is retired: choose another one for it.</source>
+        <translation>El plan {plan} cuenta con una medida que está fuera de uso: elíjale otra.</translation>
+    </message>
+    <message>
+        <source>The plan {plan} mixes in {vessel}, which is retired: choose another vessel for it.</source>
+        <translation>El plan {plan} se mezcla en {vessel}, que está fuera de uso: elíjale otro recipiente.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was too thin on {day}. It stays here until a check reads right, or until the lot is no longer fed.</source>
