@@ -168,6 +168,23 @@ SENTENCES = (
     ),
     QT_TRANSLATE_NOOP(
         "Records",
+        "This {kind} was changed on two computers, each without the other: ‘{here}’ stays, ‘{there}’ was not taken.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "This {kind} (‘{here}’) was changed on two computers, each without the other. What these records hold stays.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records", "This {kind} was changed on two computers, each without the other. What these records hold stays."
+    ),
+    QT_TRANSLATE_NOOP("Records", "{file}, entry {entry}: {fault} Nothing was brought in."),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file}, entry {entry}: {fault} Records that went different ways cannot be put "
+        "together. To see what the file holds, bring it into new, empty records. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
         "A new {kind} cannot be struck out already. Keep it first, then strike it out.",
     ),
     QT_TRANSLATE_NOOP("Records", "Say why this {kind} is struck out."),

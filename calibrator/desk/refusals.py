@@ -9,7 +9,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import record_sentences, science_sentences
-from calibrator.records import EditedMeanwhile, RecordsError
+from calibrator.records import EditedMeanwhile, ImportRefused, RecordsError
 from calibrator.records.errors import SENTENCES
 
 
@@ -26,6 +26,8 @@ def in_words(error: Exception) -> str:
         said = QCoreApplication.translate(record_sentences.CONTEXT, SENTENCES[error.code])
         if "kind" in params:
             params["kind"] = record_sentences.kind_words(params["kind"])
+        if isinstance(error, ImportRefused) and isinstance(error.__cause__, RecordsError):
+            params["fault"] = in_words(error.__cause__)
         if params.get("fault") in record_sentences.FAULTS:
             params["fault"] = QCoreApplication.translate(record_sentences.CONTEXT, params["fault"])
         return said.format(**params)

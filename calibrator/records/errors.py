@@ -71,6 +71,12 @@ SENTENCES = {
     "abandoned": "This weigh-in was given up and cannot be signed off. Take it up again first.",
     "foreign_mark": "A mark can only be kept with the sign-off it belongs to. Sign off the weigh-in again.",
     "already_there": "A different {kind} is already kept under the same name. Refresh the page and enter it anew.",
+    "parted": "This {kind} was changed on two computers, each without the other: ‘{here}’ stays, ‘{there}’ was "
+    "not taken.",
+    "parted_alike": "This {kind} (‘{here}’) was changed on two computers, each without the other. What these "
+    "records hold stays.",
+    "parted_nameless": "This {kind} was changed on two computers, each without the other. What these records "
+    "hold stays.",
     "struck_on_arrival": "A new {kind} cannot be struck out already. Keep it first, then strike it out.",
     "no_reason": "Say why this {kind} is struck out.",
     "append_only": "Records are only ever added to; what is kept cannot be changed or removed. "
@@ -80,6 +86,9 @@ SENTENCES = {
     "import_version": "{file} cannot be read: it has format version {found}, and this program reads {known}. Nothing "
     "was brought in.",
     "import_fault": "{file}, entry {entry}: {fault}. Correct the file and try again; nothing was brought in.",
+    "import_refused": "{file}, entry {entry}: {fault} Nothing was brought in.",
+    "import_parted": "{file}, entry {entry}: {fault} Records that went different ways cannot be put "
+    "together. To see what the file holds, bring it into new, empty records. Nothing was brought in.",
     "foreign_password": "{file} is locked with a password. Open it in the spreadsheet program, save it without one, "
     "and choose it again. Nothing was brought in.",
     "foreign_other": "{file} is a file of another program or an older kind (.xls, .xlsb, .ods). Open it in the "
@@ -160,6 +169,20 @@ class DiskFull(RecordsError):
 
 class NotAllowed(RecordsError):
     """The records' own rules refuse it, and will whenever it is tried: frozen, unknown, unsound, no value for them."""
+
+
+class Parted(NotAllowed):
+    """A thing was changed in two places, each without the other. `here` is its newest telling in these records."""
+
+    def __init__(self, kind: str, here: Any, there: Any) -> None:
+        names = [getattr(one, "name", getattr(one, "lot_number", "")) for one in (here, there)]
+        if not all(names):
+            super().__init__("parted_nameless", kind=kind)
+        elif names[0] == names[1]:
+            super().__init__("parted_alike", kind=kind, here=names[0])
+        else:
+            super().__init__("parted", kind=kind, here=names[0], there=names[1])
+        self.here = here
 
 
 class ImportRefused(RecordsError):

@@ -11,11 +11,11 @@ from typing import Any
 
 from sqlalchemy import Connection, TableClause, select
 
-from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model import Farm, Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records import facts, fingerprints, nouns, rows
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, read_changes
-from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed, told
+from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed, Parted, told
 from calibrator.records.paths import sample_lots_folder
 from calibrator.records.plain import NotPlain, from_plain, kind_word
 from calibrator.records.repository import Records
@@ -29,30 +29,41 @@ IMPORTED = "imported from "
 
 @dataclass(frozen=True)
 class Imported:
-    """What a file brought: changes added, changes that were there already, and new things by kind."""
+    """What a file brought: changes added, changes that were there already, and new things by kind.
+
+    `stayed` names farms whose settings were changed here and in the file; those of here stayed.
+    """
 
     added: int
     there: int
     counts: Mapping[str, int] = field(default_factory=dict)
+    stayed: tuple[str, ...] = ()
 
 
 def import_season(records: Records, folder_or_file: str | Path, underway: Underway = unwatched) -> Imported:
     """Bring in a file of this format, or all such files of a folder by name; all of it or nothing.
 
-    What is there already is left alone. Where other records are there, what is new says in the reason of its first
-    telling which file it came with; empty records become the same as those that the file was made of.
+    What is there already is left alone. A farm's settings that were changed here and in the file stay as they are
+    here, as nothing rests on which telling of them is the newest; any other thing changed on both sides is refused.
+    Where other records are there, what is new says in the reason of its first telling which file it came with;
+    empty records become the same as those that the file was made of.
     Raises `ImportRefused`, which names file, entry and field.
     """
     added, there = 0, 0
     counts: Counter[str] = Counter()
+    stayed: dict[str, None] = {}
     with records.writing("import") as writing:
         others = writing.last > 0
         for file in _files(Path(folder_or_file)):
             for number, plain in enumerate(one_by_one(read_changes(file, underway), underway), start=1):
-                entry = _bring(writing, plain, file.name, number, mark=others)
+                try:
+                    entry = _bring(writing, plain, file.name, number, mark=others)
+                except Parted as parted:
+                    stayed[parted.here.name] = None
+                    continue
                 added, there = (added, there + 1) if entry is None else (added + 1, there)
                 counts.update(_new(entry))
-    return Imported(added, there, dict(counts))
+    return Imported(added, there, dict(counts), tuple(stayed))
 
 
 def bring(records: Records, entry: Entry) -> None:
@@ -79,6 +90,7 @@ def _files(path: Path) -> list[Path]:
 
 
 def _bring(writing: Writing, plain: Any, file: str, number: int, *, mark: bool) -> Entry | None:
+    """Keep one entry; None for one that is there. Raises Parted for a farm's settings, else ImportRefused."""
     try:
         entry: Entry = from_plain(Entry, plain)
         if mark and isinstance(entry, Told) and entry.replaces is None and not entry.why:
@@ -86,8 +98,13 @@ def _bring(writing: Writing, plain: Any, file: str, number: int, *, mark: bool) 
         before = writing.last
         with told("these records", kind=_spoken(entry)):
             apply(writing, entry)
-    except (NotPlain, NotAllowed, EditedMeanwhile) as error:
+    except NotPlain as error:
         raise ImportRefused("import_fault", file=file, entry=str(number), fault=str(error)) from None
+    except (NotAllowed, EditedMeanwhile) as error:
+        if isinstance(error, Parted) and isinstance(error.here, Farm):
+            raise
+        code = "import_parted" if isinstance(error, Parted | EditedMeanwhile) else "import_refused"
+        raise ImportRefused(code, file=file, entry=str(number), fault=str(error)) from error
     return entry if writing.last > before else None
 
 
@@ -110,7 +127,11 @@ def _apply_told(writing: Writing, entry: Told) -> None:
     if there is not None:
         return _same(there, noun)
     current = nouns.newest(writing.connection, type(noun), noun.id)
-    if (current.revision if current else None) != entry.replaces or not noun.revision:
+    if current is None and entry.replaces is not None:
+        raise NotAllowed("unknown", kind=kind_word(type(noun)), id=noun.id)
+    if current is not None and entry.replaces is not None and current.revision != entry.replaces:
+        raise Parted(kind_word(type(noun)), current, noun)
+    if (current is not None and entry.replaces is None) or not noun.revision:
         raise NotAllowed("already_there", kind=kind_word(type(noun)))
     telling = nouns.Telling(noun, entry.replaces, entry.by, entry.why, entry.at)
     return nouns.add_telling(writing, telling, current)

@@ -7548,6 +7548,26 @@ entre {low} y {high}
         <translation>Ya hay otro dato distinto ({kind}) guardado con el mismo nombre. Abra otra vez la página y anótelo de nuevo.</translation>
     </message>
     <message>
+        <source>This {kind} was changed on two computers, each without the other: ‘{here}’ stays, ‘{there}’ was not taken.</source>
+        <translation>Este dato ({kind}) se cambió en dos computadoras por separado: se queda ‘{here}’; ‘{there}’ no se tomó.</translation>
+    </message>
+    <message>
+        <source>This {kind} (‘{here}’) was changed on two computers, each without the other. What these records hold stays.</source>
+        <translation>Este dato ({kind}, ‘{here}’) se cambió en dos computadoras por separado. Se queda lo que tienen estos registros.</translation>
+    </message>
+    <message>
+        <source>This {kind} was changed on two computers, each without the other. What these records hold stays.</source>
+        <translation>Este dato ({kind}) se cambió en dos computadoras por separado. Se queda lo que tienen estos registros.</translation>
+    </message>
+    <message>
+        <source>{file}, entry {entry}: {fault} Nothing was brought in.</source>
+        <translation>{file}, entrada {entry}: {fault} No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file}, entry {entry}: {fault} Records that went different ways cannot be put together. To see what the file holds, bring it into new, empty records. Nothing was brought in.</source>
+        <translation>{file}, entrada {entry}: {fault} No se pueden juntar registros que tomaron caminos distintos. Para ver lo que tiene el archivo, tráigalo a unos registros nuevos y vacíos. No se trajo nada.</translation>
+    </message>
+    <message>
         <source>A new {kind} cannot be struck out already. Keep it first, then strike it out.</source>
         <translation>Un dato nuevo ({kind}) no puede venir ya tachado. Guárdelo primero y luego táchelo.</translation>
     </message>
@@ -7973,6 +7993,10 @@ entre {low} y {high}
     <message>
         <source>From a spreadsheet of your own</source>
         <translation>De una hoja de cálculo propia</translation>
+    </message>
+    <message>
+        <source>The settings of the farm {farm} were changed here and in the file; those of this computer stay. Compare them with those of the other computer.</source>
+        <translation>Los ajustes del establo {farm} se cambiaron aquí y en el archivo; se quedan los de esta computadora. Compárelos con los de la otra computadora.</translation>
     </message>
     <message>
         <source>Several computers work on these. Copies of them are made on the server: ask whoever looks after it. While it is away, weigh-ins go on and are sent later.</source>

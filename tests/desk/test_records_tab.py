@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import shutil
 import zipfile
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -20,8 +21,9 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.refusals import in_words
 from calibrator.desk.trust_words import findings_words, loss_words, moment, salvaged_words, watching_words, what_to_do
 from calibrator.model import Farm, Lot
-from calibrator.records import Fault, Finding, ImportRefused, Records
+from calibrator.records import Fault, Finding, ImportRefused, Records, import_season
 from calibrator.records.entries import read_changes
+from calibrator.records.exporting import export_file
 from calibrator.records.lot_history import Topic, lot_history
 from calibrator.records.salvage import Loss, Salvaged
 from tests.exported import export_text
@@ -44,6 +46,39 @@ def test_everything_goes_out_and_is_found_there_already(
     assert answers.path.read_text(encoding="utf-8") == export_text(desk.records)
     form.import_button.click()
     assert answers.told == [f"0 entries were brought in. {desk.records.version()} were there already."]
+
+
+def _changed_on_both_sides(desk: Desk, tmp_path: Path, kind: type[Farm | Lot], **told: str) -> Path:
+    """The export of other records that began as these; a thing was changed there and then here too."""
+    file = tmp_path / "two.json"
+    export_file(desk.records, file)
+    with Records.open(str(tmp_path / "other.sqlite")) as other:
+        import_season(other, file)
+        other.keep(replace(other.every(kind)[0], **told))
+        export_file(other, file)
+    desk.records.keep(replace(desk.records.every(kind)[0], **{name: f"{value} here" for name, value in told.items()}))
+    return file
+
+
+def test_a_farm_renamed_on_both_sides_keeps_its_name_here_and_that_is_told(
+    form: RecordsForm, desk: Desk, answers: Answers, tmp_path: Path
+) -> None:
+    answers.path = _changed_on_both_sides(desk, tmp_path, Farm, name="New Farm")
+    form.import_button.click()
+    assert "The settings of the farm New Farm here were changed here and in the file" in answers.told[0]
+
+
+def test_what_went_different_ways_is_said_in_one_language(
+    form: RecordsForm, desk: Desk, answers: Answers, tmp_path: Path
+) -> None:
+    answers.path = _changed_on_both_sides(desk, tmp_path, Lot, lot_number="77")
+    with speaking("es"):
+        form.import_button.click()
+    said = answers.told[0].split(":", 1)[1]
+    assert said.startswith(
+        " Este dato (lote) se cambió en dos computadoras por separado: se queda ‘77 here’; ‘77’ no se tomó. No se"
+    )
+    assert said.endswith(" No se trajo nada.")
 
 
 def test_a_workbook_of_everything(form: RecordsForm, answers: Answers, tmp_path: Path) -> None:

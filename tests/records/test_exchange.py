@@ -250,7 +250,7 @@ def _entry(change: Callable[[list[dict[str, Any]]], object]) -> Callable[[dict[s
         (_entry(lambda all: all.insert(2, 7)), "entry 3: should be a group of named values"),
         (_entry(lambda all: all.pop(0)), "entry 1: This scale names something"),
         (_entry(lambda all: all.pop(5)), "entry 7: There is no fill"),
-        (_entry(lambda all: all[1].update(replaces="x")), "entry 2: A different scale is already kept"),
+        (_entry(lambda all: all[1].update(replaces="x")), "entry 2: There is no scale"),
         (_entry(lambda all: all[1]["noun"].update(revision="")), "entry 2: A different scale is already"),
         (_entry(lambda all: all.append({**all[0], "noun": {**all[0]["noun"], "name": "x"}})), "A different"),
         (_entry(lambda all: all[-3]["fact"].update(lot_id="x")), "names something that is not"),
@@ -345,8 +345,26 @@ def test_records_that_went_different_ways_are_not_mixed(records: Records, tmp_pa
         records.keep(replace(world.scoop, name="here"))
         file = tmp_path / "here.json"
         export_file(records, file)
-        with pytest.raises(ImportRefused, match="A different scoop is already kept"):
+        with pytest.raises(ImportRefused, match=r"computers.*: ‘there’ stays, ‘here’ was not taken\. Records that"):
             import_season(copy, file)
+
+
+def test_a_farm_renamed_on_both_sides_keeps_its_name_here_and_the_rest_comes_in(
+    records: Records, tmp_path: Path, empty_file: Path
+) -> None:
+    world = World(records)
+    with _copied(export_text(records), tmp_path, empty_file) as copy:
+        copy.keep(replace(copy.find(Farm, world.farm.id), name="there"))
+        once = records.keep(replace(world.farm, name="here"))
+        records.keep(replace(once, name="here again"))
+        lot = records.keep(replace(world.lot, note="from here"))
+        file = tmp_path / "here.json"
+        export_file(records, file)
+        brought = import_season(copy, file)
+        assert (brought.stayed, brought.added) == (("there",), 1)
+        assert copy.find(Farm, world.farm.id).name == "there"
+        assert copy.find(Lot, lot.id) == lot
+        assert import_season(copy, file).added == 0
 
 
 @pytest.mark.parametrize(("code", "told"), [(28, "The disk is full"), (13, "another program has it open")])

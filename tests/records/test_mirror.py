@@ -33,7 +33,7 @@ from calibrator.records import (
     sample_lots_folder,
 )
 from calibrator.records.entries import Added, Entry, Struck, Told, read_changes
-from calibrator.records.errors import translated
+from calibrator.records.errors import Parted, translated
 from calibrator.records.importing import bring
 from calibrator.records.mirror import Mirror
 from calibrator.records.outbox import Outbox
@@ -157,7 +157,7 @@ def test_what_the_server_refuses_is_in_the_copy_no_longer(records: Records, outb
     theirs = records.keep(replace(world.lot, note="theirs"))  # by another desk, in between
     outbox.deliver(records)
     refused = outbox.list_refused()
-    assert [str(one.error) for one in refused] == [str(NotAllowed("already_there", kind="lot"))] * 2
+    assert [str(one.error) for one in refused] == [str(Parted("lot", theirs, late))] * 2
     assert [one.entry.noun.note for one in refused if isinstance(one.entry, Told)] == ["ours", "late"]
     assert text_alone(records) == export_text(records)
     assert records.find(Lot, world.lot.id) == theirs

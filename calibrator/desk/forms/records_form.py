@@ -7,7 +7,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -395,5 +395,14 @@ def _zipped(records: Records, path: Path, underway: Underway) -> None:
 
 
 def _brought_words(brought: Imported) -> str:
-    told = counted.entries_added(brought.added)
-    return f"{told} {counted.entries_there(brought.there)}" if brought.there else told
+    told = [counted.entries_added(brought.added)]
+    if brought.there:
+        told.append(counted.entries_there(brought.there))
+    for name in brought.stayed:
+        stayed = QCoreApplication.translate(
+            "RecordsForm",
+            "The settings of the farm {farm} were changed here and in the file; those of this computer stay. Compare "
+            "them with those of the other computer.",
+        )
+        told.append(stayed.format(farm=name))
+    return " ".join(told)
