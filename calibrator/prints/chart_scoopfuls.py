@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from calibrator.prints.chart_words import PartCell, RowCells
 from calibrator.prints.emblems import scoop
-from calibrator.prints.fit import fit_line, wrap
+from calibrator.prints.fit import fit_line, two_lines_mm, wrap
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Box, Weight
 from calibrator.prints.sheet import Sheet, centre_baseline
@@ -76,8 +76,11 @@ def scoopfuls_width(rows: Sequence[RowCells], style: Style) -> float:
 def _width(part: PartCell, style: Style) -> float:
     count = width_mm(part.count, style.size_mm, Weight.BOLD, True)
     pictures = style.pictures(part) * _PICTURE * _PICTURE_WIDE * style.size_mm
-    told = max((width_mm(line, style.sub_mm, _weight(part)) for line in words_below(part, style)), default=0.0)
-    return max(count + 0.2 * style.size_mm + pictures, min(style.words_mm, told))
+    how, name = (
+        max((width_mm(line, style.sub_mm, _weight(part)) for line in lines), default=0.0)
+        for lines in (_how_below(part, style), _name_below(part, style))
+    )
+    return max(count + 0.2 * style.size_mm + pictures, how, min(style.words_mm, name))
 
 
 def words_below(part: PartCell, style: Style) -> list[str]:
@@ -85,9 +88,22 @@ def words_below(part: PartCell, style: Style) -> list[str]:
 
     A part filled otherwise than the other rows says so even where their heading does it for them.
     """
+    return [*_how_below(part, style), *_name_below(part, style)]
+
+
+def _how_below(part: PartCell, style: Style) -> list[str]:
+    """How it is filled, in two lines at most and wider where they need it: cut off it would leave out which line."""
     if not style.told and not part.otherwise:
         return []
-    return [line for told in part.told for line in small_lines(told, style.words_mm, style, _weight(part))]
+    weight = _weight(part)
+    rooms = {told: max(style.words_mm, two_lines_mm(told, style.sub_mm, weight)) for told in part.how}
+    return [line for told, room in rooms.items() for line in small_lines(told, room, style, weight)]
+
+
+def _name_below(part: PartCell, style: Style) -> tuple[str, ...]:
+    if not part.name or not (style.told or part.otherwise):
+        return ()
+    return small_lines(part.name, style.words_mm, style, _weight(part))
 
 
 def _weight(part: PartCell) -> Weight:

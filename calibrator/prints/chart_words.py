@@ -41,9 +41,9 @@ class PartCell:
     line: str = ""  # which line, where two languages say how: twice the figure has no room
 
     @property
-    def told(self) -> tuple[str, ...]:
-        """The lines below the number and its picture."""
-        return tuple(filter(None, (" / ".join(self.ways), self.line, self.name)))
+    def how(self) -> tuple[str, ...]:
+        """How it is filled, which stands below the number and its picture, above the scoop's name."""
+        return tuple(filter(None, (" / ".join(self.ways), self.line)))
 
 
 @dataclass(frozen=True)

@@ -101,6 +101,14 @@ def _wrapped(text: str, room_mm: float, size_mm: float, weight: Weight) -> tuple
     return tuple(lines if _HELD in text else [line.replace(_HELD, " ") for line in lines])
 
 
+@lru_cache(maxsize=4096)
+def two_lines_mm(text: str, size_mm: float, weight: Weight = Weight.REGULAR) -> float:
+    """The least room in which `wrap` takes two lines for it, or one."""
+    words = re.split(r"[ \n]+", with_units_bound(text.strip()))
+    parted = ((" ".join(words[:number]), " ".join(words[number:])) for number in range(1, len(words) + 1))
+    return min(max(width_mm(line, size_mm, weight) for line in lines) for lines in parted) * (1 + 1e-9)
+
+
 @dataclass(frozen=True)
 class Fitted:
     """Lines and the one size at which they fit."""

@@ -212,6 +212,20 @@ def two_groups(rows: int = 9, languages: tuple[str, ...] = ("en",)) -> WallChart
     return replace(facts, groups=(young, old), vessel_name="Big tub", scale_most_g=11 * 16 * OUNCE)
 
 
+def level_and_line(size: int, languages: tuple[str, ...] = ("es",)) -> WallChart:
+    """Rows that most count level, and some with a scoopful or a half to one of the label's lines besides."""
+    facts = chart(range(3, 3 + size), today=4, languages=languages)
+    level = ScoopPart(scoop_name="Red scoop", way=FillWay.LEVEL, count=3)
+    line = replace(to_line(4), otherwise=True, line_g=10 * OUNCE)
+    told = ((level,), (replace(level, count=1), line), (level, replace(line, count=0.5)), (replace(line, count=9.5),))
+    rows = tuple(
+        replace(each, scoopfuls=told[number % 4], mix_ml=each.calves * 3 * QUART)
+        for number, each in enumerate(facts.groups[0].rows)
+    )
+    made = replace(RATE, basis=RateBasis.MADE_UP)
+    return replace(facts, groups=(replace(facts.groups[0], rows=rows, rate=made),), resolution_g=0.1 * OUNCE)
+
+
 def weighed_below(facts: WallChart) -> ChartGroup:
     """The same rows, the last of them too many scoopfuls to count."""
     group = facts.groups[0]
@@ -326,6 +340,7 @@ def documents() -> Iterator[tuple[str, Document]]:
     yield "chart_few", wall_chart(chart(counts=(109, 111, 120)))
     yield "chart_usual", wall_chart(usual())
     yield "chart_groups", wall_chart(two_groups())
+    yield "chart_level_and_line", wall_chart(level_and_line(7))
     yield (
         "chart_batches",
         wall_chart(

@@ -64,7 +64,9 @@ from tests.prints.samples import (
     TINY,
     chart,
     counted,
+    documents,
     label,
+    level_and_line,
     record,
     row,
     several,
@@ -562,6 +564,19 @@ def test_the_water_s_temperature_is_on_every_page() -> None:
     for groups in (one.groups, (one.groups[0], replace(one.groups[0], name="Small ones"))):
         for page in wall_chart(replace(one, groups=groups)).pages:
             assert any(isinstance(item, Text) and item.text == "110 °F" for item in page.items)
+
+
+@pytest.mark.parametrize("size", [1, 2, 4, 7, 9, 14, 30])
+@pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
+def test_which_line_a_scoop_is_filled_to_is_never_cut_off(size: int, languages: tuple[str, ...]) -> None:
+    document = wall_chart(level_and_line(size, languages))
+    assert [item.text for item in texts(document) if item.text.endswith("…")] == []
+    assert troubles(document) == []
+
+
+def test_no_words_of_the_sample_charts_are_cut_off() -> None:
+    charts = [(name, told(one)) for name, one in documents() if name.startswith("chart_") and name != "chart_long"]
+    assert [name for name, shown in charts if "…" in shown] == []
 
 
 def test_every_row_names_its_scoop_where_there_are_several() -> None:
