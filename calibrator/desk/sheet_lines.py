@@ -147,6 +147,11 @@ class GroupSheet:
         return powder_per_calf_g(group, self.powder, self.water_temperature_c)
 
     @property
+    def lacks_its_scoop(self) -> bool:
+        """Whether the plan names the one scoop to count by, and that one has no such fill for the lot."""
+        return self.rule.rule is ScoopRule.ONE_KIND and not self._kinds()
+
+    @property
     def basis(self) -> tuple[object, ...]:
         """All that a row rests on besides its count of calves."""
         return (

@@ -27,6 +27,7 @@ from calibrator.desk.widgets.roomy_table import RoomyTable
 from calibrator.desk.window import LEAST_WHOLE, RAIL_PX
 from calibrator.model import (
     Composition,
+    Cylinder,
     MixingRate,
     Plan,
     PrintKind,
@@ -800,3 +801,30 @@ def test_a_plan_is_opened_for_change_and_what_is_typed_of_another_stays(
     page.open(f"change:{first.id}")
     assert page.form.isVisibleTo(page)
     assert (page.form.plan, page.form.name.text()) == (second, "Night milk")
+
+
+def test_a_plan_whose_own_scoop_is_retired_says_so_beside_another_in_use(
+    herd: Herd, shown: Callable[[], TablesPage]
+) -> None:
+    signed = herd.sign("A", 0.5)
+    blue = herd.scoop("Blue scoop", Cylinder(diameter_mm=80, height_mm=92))
+    herd.sign("A", 0.5, blue, lot=herd.lot_of(signed))
+    herd.plan("Morning milk", group(10), scoopfuls=Scoopfuls(rule=ScoopRule.ONE_KIND, scoop_id=herd.red.id))
+    page = shown()
+    (row,) = page.view.today.rows
+    assert "retired" not in row.scoops.note.text()
+    herd.records.keep(replace(herd.red, retired_on=at_noon().date()))
+    page.reload()
+    assert row.scoops.note.text() == "the plan's scoop is retired, or not weighed in for this lot"
+
+
+def test_the_form_says_of_a_plans_vessel_that_it_is_retired(herd: Herd, shown: Callable[[], TablesPage]) -> None:
+    tank, pail = herd.vessel("Tank"), herd.vessel("Pail")
+    plan = herd.plan("Morning milk", vessel_id=tank.id)
+    for vessel in (tank, pail):
+        herd.records.keep(replace(vessel, retired_on=at_noon().date()))
+    page = shown()
+    page.open(f"change:{plan.id}")
+    box = page.form.vessel_choice.box
+    assert [box.itemText(at) for at in range(box.count())] == ["None: no limit", "Tank (retired)"]
+    assert page.form.vessel_choice.chosen() == tank.id

@@ -69,7 +69,8 @@ class VesselChoice(QWidget):
         self.box.addItem(self.tr("None: no limit"), "")
         vessels = self._vessels()
         for vessel in vessels:
-            self.box.addItem(vessel.name, vessel.id)
+            retired = self.tr("{name} (retired)").format(name=vessel.name)
+            self.box.addItem(vessel.name if vessel.retired_on is None else retired, vessel.id)
         self.box.setCurrentIndex(max(0, self.box.findData(chosen or "")))
         self.several.setVisible(len(vessels) > 1)
 

@@ -177,6 +177,8 @@ class TodayRow(QWidget):
         elif not sheet.ways:
             retired = self.tr("no scoop in use is weighed in for this lot")
             self.scoops.tell("–", retired if sheet.signed_off else self.tr("no lot signed off"))
+        elif sheet.lacks_its_scoop:
+            self.scoops.tell("–", self.tr("the plan's scoop is retired, or not weighed in for this lot"))
         elif line.scoops is None:
             self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
         elif not line.scoops.countable:

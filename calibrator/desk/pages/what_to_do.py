@@ -14,6 +14,7 @@ from calibrator.desk.at_hand import AtHand, Beside
 from calibrator.desk.batch_names import whose_batch
 from calibrator.desk.change_over import FedFrom, answered
 from calibrator.desk.changing_over import ask_change_over, begin_lot, fed_from_now_on, is_told, keep_told, left_question
+from calibrator.desk.chart_faults import Fault
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
@@ -322,7 +323,9 @@ class WhatToDo:
         printing = self._go(translate("TodayPage", "&Print the chart"), "tables", f"chart:{found.chart.plan.id}")
         words = chart_words(now, found.chart, found.lot)
         none = Do(translate("TodayPage", "&We use none"), self._ask_for_no_charts)
-        usual = printing, down if found.sheets else none
+        usual = (printing, down) if found.sheets else (printing, none)
+        if found.chart.fault is Fault.SCOOP:  # while no scoop is weighed in, the next chart goes by weight alone
+            usual = down, printing
         if found.chart.again is None:
             return Told(words, usual)
         hung = Do(translate("TodayPage", "&Hung up again"), partial(self._let_stay, found.chart.again))
