@@ -12885,6 +12885,10 @@ Sign off all the same? The record will say so.</source>
         <translation>ningún lote firmado</translation>
     </message>
     <message>
+        <source>the plan&apos;s scoop is retired, or not weighed in for this lot</source>
+        <translation>la medida del plan está fuera de uso, o no está pesada para este lote</translation>
+    </message>
+    <message>
         <source>no count comes near enough</source>
         <translation>ninguna cantidad se acerca lo suficiente</translation>
     </message>
@@ -13814,6 +13818,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>None: no limit</source>
         <translation>Ninguno: sin límite</translation>
+    </message>
+    <message>
+        <source>{name} (retired)</source>
+        <translation>{name} (fuera de uso)</translation>
     </message>
 </context>
 <context>
