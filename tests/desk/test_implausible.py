@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from datetime import date
 
 import pytest
 from answers import Answers, at_noon
@@ -185,6 +186,20 @@ def test_days_of_a_lot_that_contradict_each_other(
     put(form.arrived_on, arrived)
     assert (form.made() is None) == bool(words)
     assert words in form._trouble.text()
+
+
+def test_a_lot_that_is_fed_has_arrived(desk: Desk, qtbot: QtBot) -> None:
+    lot = Lot(id="l", farm_id="f", lot_number="26-1", fed_from=date(2026, 1, 20))
+    form = LotForm(desk)
+    qtbot.addWidget(form)
+    form.load(lot)
+    put(form.arrived_on, "21 Jan 2026")
+    assert form.made() is None
+    assert "It is fed since Jan 20, 2026" in form._trouble.text()
+    put(form.arrived_on, "20 Jan 2026")
+    assert form.made() is not None
+    form.load(replace(lot, arrived_on=date(2026, 1, 21)))
+    assert form.made() is not None  # an older contradiction keeps nothing else back
 
 
 @pytest.mark.parametrize(

@@ -15,6 +15,7 @@ from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.price_field import PriceField
 from calibrator.desk.forms.reach import BAG_G, OLDEST_POWDER_YEARS, PACKAGE_G, TOTE_G
 from calibrator.desk.parts import add_all, column, label, row
+from calibrator.desk.speech import day_text
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.saying import Held
 from calibrator.desk.words import medicated_caution
@@ -258,6 +259,10 @@ class LotForm(Form[Lot]):
             return self.tr("It was made after it arrived. Check both days.")
         if made and arrived and arrived.year - made.year > OLDEST_POWDER_YEARS:
             return self.tr("It was made years before it arrived. Check both days.")
+        # An older contradiction, as a file could have brought it, does not keep other changes back.
+        fed = self.thing.fed_from if self.thing and arrived != self.thing.arrived_on else None
+        if fed and arrived and arrived > fed:
+            return self.tr("It is fed since {day}, before it arrived. Check both days.").format(day=day_text(fed))
         told = [value for field in self.parts.values() if (value := field.value()) is not None]
         if sum(told) > WHOLE_PCT:
             return self.tr("Protein, fat, fiber, ash and moisture together are more than 100 %. Check them.")
