@@ -5169,6 +5169,10 @@ entre {low} y {high}
         <translation>Se fabricó años antes de llegar. Revise las dos fechas.</translation>
     </message>
     <message>
+        <source>It is fed since {day}, before it arrived. Check both days.</source>
+        <translation>Se usa desde el {day}, antes de recibirse. Revise las dos fechas.</translation>
+    </message>
+    <message>
         <source>Protein, fat, fiber, ash and moisture together are more than 100 %. Check them.</source>
         <translation>Proteína, grasa, fibra, ceniza y humedad suman más de 100 %. Revíselas.</translation>
     </message>
