@@ -17,6 +17,7 @@ from calibrator.science.causes import Planned
 from calibrator.science.errors import CannotCompute
 from calibrator.science.lot_kinds import change_share, in_order, last_two
 from calibrator.science.mixing import Mix, Powder
+from calibrator.science.scale import least_additive_g
 from calibrator.science.scoopfuls import ScoopCount, ScoopWay, filled_to_share, normal_u
 from calibrator.values import dataclass
 
@@ -37,6 +38,11 @@ class FarmNow:
     vessels: tuple[Vessel, ...]
     old_fill_g: float | None
     old_chart_share: float | None
+
+    @property
+    def least_additive_g(self) -> float:
+        """The lightest additive that the scale can weigh, g."""
+        return least_additive_g(self.powder.resolution_g, self.farm.tolerance_share)
 
     @property
     def lot_before(self) -> bool:

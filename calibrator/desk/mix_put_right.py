@@ -36,8 +36,15 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
         return translate("MixWords", "First read it again, the volume too, and look whose batch it was.")
     if found.correction is None:
         return ""
-    step_g, looked, scoops = then.powder.resolution_g, found.at_odds, found.correction_scoops
-    lines = correction_words(found.correction, scoops, farm.units, step_g, looked=looked, names=batch.additives)
+    lines = correction_words(
+        found.correction,
+        found.correction_scoops,
+        farm.units,
+        then.powder.resolution_g,
+        least_g=then.least_additive_g,
+        looked=found.at_odds,
+        names=batch.additives,
+    )
     text = translate("MixWords", "To put it right: {fix}")
     if found.at_odds:
         text = translate("MixWords", "To put it right, but only once both ways agree: {fix}")

@@ -11,7 +11,7 @@ from calibrator.desk.mix_checks import MixFindings, RightReading
 from calibrator.desk.needs import STRONG, THIN, leans
 from calibrator.desk.parts import Tone
 from calibrator.desk.speech import decimal_comma
-from calibrator.desk.table_words import fill_text
+from calibrator.desk.table_words import fill_text, light_words
 from calibrator.model import InstrumentKind, MixCheck, UnitSystem
 from calibrator.science.causes import Cause, Fits, Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell
@@ -541,12 +541,14 @@ def correction_words(
     system: UnitSystem,
     step_g: float,
     *,
+    least_g: float = 0.0,
     looked: bool = False,
     names: Sequence[str] = (),
 ) -> list[str]:
     """What to do, line by line; first the mix to take out where the vessel would run over.
 
-    `looked`, where it is told already what to look at before anything is added; `names` are those of the additives.
+    `looked`, where it is told already what to look at before anything is added; `names` are those of the additives, and
+    `least_g` is the least of one that the scale can weigh.
     """
     told: list[str] = []
     if found.far_off and not looked:
@@ -561,7 +563,7 @@ def correction_words(
         told.append(text.format(volume=volume(found.take_out_ml, system)))
     if found.add is Add.POWDER:
         told.append(_powder_words(found, scoops, system, step_g))
-        told += _others_words(found, names, system, step_g)
+        told += _others_words(found, names, system, step_g, least_g)
     elif found.add is Add.WATER:
         text = translate("MixWords", "Add {volume} of water at mixing temperature and stir gently.")
         told.append(text.format(volume=volume(found.water_ml, system)))
@@ -581,17 +583,21 @@ def _powder_words(found: Correction, scoops: ScoopCount | None, system: UnitSyst
     return text.format(weight=weight, scoops=count_words(scoops, system), total=mass(scoops.total_g, system, step_g))
 
 
-def _others_words(found: Correction, names: Sequence[str], system: UnitSystem, step_g: float) -> list[str]:
+def _others_words(
+    found: Correction, names: Sequence[str], system: UnitSystem, step_g: float, least_g: float
+) -> list[str]:
     """What the additives are in proportion: too much water thins them too, forgotten powder does not."""
     if not found.others_g:
         return []
-    pieces = [f"{mass(each, system, step_g)} {name}" for each, name in zip(found.others_g, names, strict=True)]
+    doses = [shown.dose(each, system, resolution_g=step_g or None, least_g=least_g) for each in found.others_g]
+    pieces = map(" ".join, zip(doses, names, strict=True))
     text = translate(
         "MixWords",
         "The recipe has in proportion to it: {others}. Add that only where it is missing too, and never beyond the "
         "dose on the label; about a medicine ask your veterinarian first.",
     )
-    return [text.format(others=" + ".join(pieces))]
+    light = light_words(found.others_g, least_g, system)
+    return [text.format(others=" + ".join(pieces)), *filter(None, [light])]
 
 
 def count_words(scoops: ScoopCount, system: UnitSystem) -> str:

@@ -40,6 +40,7 @@ from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
 from calibrator.science.feeding import fed_ml
 from calibrator.science.mixing import Powder
+from calibrator.science.scale import least_additive_g
 from calibrator.science.scoopfuls import ScoopCount, ScoopWay, filled_otherwise
 from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.weeks import Phase, phases
@@ -108,6 +109,7 @@ def wall_chart_facts(
         water_step=farm.water_step_qt if farm_units else farm.water_step_l,
         cold_below_c=cold.below_c if cold and cold.on else None,
         two_lots=two_lots,
+        least_additive_g=least_additive_g(sheet.powder.resolution_g, farm.tolerance_share),
         scale_most_g=sheet.powder.capacity_g,
         scale_off_share=sheet.powder.scale.off_share,
         weeks=weeks,

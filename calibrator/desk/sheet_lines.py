@@ -15,7 +15,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mixing import Mix, Powder
 from calibrator.science.portions import Portions, portions
-from calibrator.science.scale import ScaleFacts
+from calibrator.science.scale import ScaleFacts, least_additive_g
 from calibrator.science.scoops import (
     ScoopCount,
     ScoopWay,
@@ -206,6 +206,17 @@ class GroupSheet:
         heaviest_g = float(batches_g.max(initial=0.0))
         return portions(heaviest_g, self.capacity_g, self.resolution_g) is not None
 
+    @property
+    def least_additive_g(self) -> float:
+        """The lightest additive that the scale can weigh, g: less is told finer than the scale shows."""
+        return least_additive_g(self.resolution_g, self.farm.tolerance_share)
+
+    @property
+    def too_light(self) -> bool:
+        """Whether any row has less of an additive in a batch than the scale can weigh; no row is worked out for it."""
+        lightest_g = float((self.table.powder_g / self.table.batches).min(initial=inf))
+        return any(lightest_g * share < self.least_additive_g for share in self.shares[1:])
+
     @cached_property
     def powder_goes_by_water(self) -> bool:
         """Whether rounding moves the volume of any row so far that its powder goes by it; no row is worked out for
@@ -266,6 +277,7 @@ class GroupSheet:
             powder_step_g=self.resolution_g,
             shares=self.shares,
             made_up=self.made_up and water_step is None,
+            least_additive_g=self.least_additive_g,
         )
 
     @cached_property

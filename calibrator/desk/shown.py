@@ -15,6 +15,11 @@ def mass(mass_g: float, system: UnitSystem, *, resolution_g: float | None = None
     return units.show_mass(mass_g, system, resolution_g=resolution_g, decimal_comma=decimal_comma())
 
 
+def dose(mass_g: float, system: UnitSystem, *, resolution_g: float | None, least_g: float) -> str:
+    """See `units.show_dose`."""
+    return units.show_dose(mass_g, system, least_g=least_g, resolution_g=resolution_g, decimal_comma=decimal_comma())
+
+
 def mass_in(mass_g: float, unit: str) -> str:
     """As one number of one unit, "lb" to 0.1 or "g" to 1, whatever its size: an example of what is typed."""
     return units.show_mass(mass_g, UnitSystem.METRIC, style=unit, decimal_comma=decimal_comma())

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from math import inf
 
 from PySide6.QtCore import QCoreApplication
@@ -27,13 +27,15 @@ _MANY, _MUCH, _MUCH_ML = 18, 0.188, 336_665.0  # as long in words as any: 88 gal
 @dataclass(frozen=True)
 class Telling:
     """How figures are told: the farm's units and steps, the scale's step, whether scoops need their names, in which
-    manner the table has them filled, and how much the scale weighs (0 where none is known)."""
+    manner the table has them filled, how much the scale weighs (0 where none is known), and the lightest additive that
+    it can weigh."""
 
     farm: Farm
     resolution_g: float
     several_scoops: bool
     manner: tuple[ScoopWay, ...] = ()
     capacity_g: float = 0.0
+    least_additive_g: float = 0.0
 
     @property
     def system(self) -> UnitSystem:
@@ -42,7 +44,7 @@ class Telling:
 
 def telling(sheet: GroupSheet) -> Telling:
     several = len({way.scoop_id for way in sheet.ways}) > 1
-    return Telling(sheet.farm, sheet.resolution_g, several, sheet.manner, sheet.capacity_g)
+    return Telling(sheet.farm, sheet.resolution_g, several, sheet.manner, sheet.capacity_g, sheet.least_additive_g)
 
 
 def water_text(volume_ml: float, to: Telling) -> str:
@@ -90,7 +92,36 @@ def additives_text(line: SheetLine, sheet: GroupSheet, to: Telling) -> str:
     """What is weighed in besides the powder; blank where there is nothing."""
     named = zip(sheet.additives, line.additives_g, strict=False)
     words = translate("TableWords", "and {amount} of {name}")
-    return "\n".join(words.format(amount=each_text(line, powder_text(mass_g, to)), name=name) for name, mass_g in named)
+    return "\n".join(
+        words.format(amount=each_text(line, additive_text(mass_g, to)), name=name) for name, mass_g in named
+    )
+
+
+def additive_text(mass_g: float, to: Telling) -> str:
+    """An additive to what the scale shows, finer where it cannot weigh so little."""
+    step_g = to.resolution_g or None
+    return shown.dose(mass_g, to.system, resolution_g=step_g, least_g=to.least_additive_g)
+
+
+def light_words(masses_g: Iterable[float], least_g: float, system: UnitSystem) -> str:
+    """What to do where the scale cannot weigh so little of an additive; blank where it can."""
+    if all(mass_g >= least_g for mass_g in masses_g):
+        return ""
+    return _light(least_g, system)
+
+
+def too_light_words(sheet: GroupSheet) -> str:
+    """The same for a whole table; blank where no row has so little."""
+    return _light(sheet.least_additive_g, sheet.farm.units) if sheet.too_light else ""
+
+
+def _light(least_g: float, system: UnitSystem) -> str:
+    told = translate(
+        "TableWords",
+        "Additives lighter than {least}: the scale's step is too coarse for them. Use a finer scale, or the product's "
+        "own spoon.",
+    )
+    return told.format(least=_held(shown.mass(least_g, system)))
 
 
 def fill_text(way: ScoopWay, system: UnitSystem, *, loud: bool = False) -> str:

@@ -150,6 +150,7 @@ class WallChart:
     water_step: float | None = None
     cold_below_c: float | None = None
     two_lots: tuple[TwoLots, ...] = ()
+    least_additive_g: float = 0.0  # the lightest additive that the scale can weigh
     scale_most_g: float = 0.0  # what the scale weighs, its container included; 0 where not known
     scale_off_share: float = 0.0  # how much too much it showed at the weigh-in; 0 where it was right
     weeks: tuple[Weeks, ...] = ()

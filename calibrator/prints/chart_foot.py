@@ -56,6 +56,9 @@ def cautions(facts: WallChart, tongue: Tongue) -> list[str]:
     if any(row.portions > 1 for row in rows):
         capacity = show_mass(facts.scale_most_g, facts.units)
         told.append(tongue(words.SCALE_MOST).format(capacity=capacity))
+    if any(mass_g < facts.least_additive_g for row in rows for _, mass_g in row.additives):
+        least = show_mass(facts.least_additive_g, facts.units)
+        told.append(tongue(words.LIGHT_ADDITIVES).format(least=least))
     if facts.scale_off_share:
         off = words.SCALE_HIGH if facts.scale_off_share > 0 else words.SCALE_LOW
         told.append(tongue(off).format(share=show_percent(100 * abs(facts.scale_off_share))))

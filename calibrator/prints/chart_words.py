@@ -12,7 +12,15 @@ from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallC
 from calibrator.prints.fit import plain
 from calibrator.prints.label_facts import LineCount
 from calibrator.prints.languages import Tongue, Words
-from calibrator.units import show_mass, show_percent, show_scoopfuls, show_temperature, show_typed_volume, show_volume
+from calibrator.units import (
+    show_dose,
+    show_mass,
+    show_percent,
+    show_scoopfuls,
+    show_temperature,
+    show_typed_volume,
+    show_volume,
+)
 from calibrator.values import dataclass
 
 _WAYS = {FillWay.LEVEL: words.LEVEL, FillWay.TO_MARK: words.TO_THE_LINE, FillWay.TAPPED: words.TAPPED}
@@ -166,7 +174,7 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
 
 
 def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ...]:
-    with_it = tuple(f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives)
+    with_it = tuple(f"+ {_dose(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives)
     if row.portions > 1:
         phrase = words.BETTER_PORTIONS if row.scoopfuls and row.many else words.WEIGH_PORTIONS
         times = f"{row.portions} × {_mass(row.portion_g, facts)}"
@@ -183,6 +191,11 @@ def weighed(row: ChartRow, facts: WallChart) -> bool:
 
 def _mass(mass_g: float, facts: WallChart) -> str:
     return show_mass(mass_g, facts.units, resolution_g=facts.resolution_g)
+
+
+def _dose(mass_g: float, facts: WallChart) -> str:
+    least_g = facts.least_additive_g
+    return show_dose(mass_g, facts.units, least_g=least_g, resolution_g=facts.resolution_g)
 
 
 def _held(figure: str) -> str:

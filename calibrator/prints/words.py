@@ -87,6 +87,11 @@ BETTER_WEIGH = QT_TRANSLATE_NOOP("Prints", "better weighed")
 WEIGH_PORTIONS = QT_TRANSLATE_NOOP("Prints", "weigh {times}")
 BETTER_PORTIONS = QT_TRANSLATE_NOOP("Prints", "better weigh {times}")
 SCALE_MOST = QT_TRANSLATE_NOOP("Prints", "The scale weighs {capacity} at most, pail included.")
+LIGHT_ADDITIVES = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Additives lighter than {least}: the scale's step is too coarse for them. Use a finer scale, or the product's own "
+    "spoon.",
+)
 SCALE_HIGH = QT_TRANSLATE_NOOP(
     "Prints", "The scale showed {share} too much at the weigh-in: set it right before powder is weighed by it."
 )

@@ -244,6 +244,7 @@ def rounded(
     powder_step_g: float,
     shares: Sequence[float] = (1.0,),
     made_up: bool = False,
+    least_additive_g: float = 0.0,
 ) -> Rounded:
     """Water to the nearest step, powder to the scale's step, and what rounding did.
 
@@ -252,15 +253,18 @@ def rounded(
 
     The powder is what the calves are to get, as anybody reckons it who checks the table. Only where rounding moves
     what is measured by more than `WATER_CLOSE` is it weighed for the rounded volume instead, which keeps the ratio.
-    `shares` are those of powder and additives in what is weighed in: each is brought to the step by itself. A step of
-    0 leaves a figure as it is. Raises CannotCompute for negative steps or no water left.
+    `shares` are those of powder and additives in what is weighed in: each is brought to the step by itself, but an
+    additive lighter than `least_additive_g`, which this scale cannot weigh, stays as it is. A step of 0 leaves a figure
+    as it is. Raises CannotCompute for negative steps or no water left.
     """
     exact = measured_ml(mix, made_up)
     measured = to_step(exact, not_negative(water_step_ml, "The step of the water"))
     far = _is_far(measured, exact)
     powder_g = mix.powder_g * measured / exact if far else mix.powder_g
     step_g = not_negative(powder_step_g, "The step of the scale")
-    weighed_g = math.fsum(to_step(powder_g * share, step_g) for share in shares)
+    alone_g, *others_g = (powder_g * share for share in shares)
+    others_g = [each if each < least_additive_g else to_step(each, step_g) for each in others_g]
+    weighed_g = math.fsum((to_step(alone_g, step_g), *others_g))
     water = measured - weighed_g * powder.specific_volume_ml_per_g * made_up
     made = mix_of(water, weighed_g, powder, water_temperature_c)
     off = made.ratio / mix.ratio - 1 if mix.ratio else 0.0

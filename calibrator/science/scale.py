@@ -216,6 +216,13 @@ def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance
     return 2 * s / positive(tolerance_share, "The tolerance")
 
 
+def least_additive_g(resolution_g: float, tolerance_share: float) -> float:
+    """The least weight of an additive that rounding to the scale's step keeps within the tolerance: half the step ÷
+    tolerance, g. A step of 0 rounds nothing, and then it is 0."""
+    step_g = not_negative(resolution_g, "The step of the scale's display")
+    return step_g / 2 / positive(tolerance_share, "The tolerance")
+
+
 def scoopfuls_together(scoopful_g: float, smallest_g: float) -> int:
     """How many scoopfuls to weigh together so that they reach the smallest net weight; at most 20."""
     needed = positive(smallest_g, "The smallest net weight") / positive(scoopful_g, "The weight of a scoopful")

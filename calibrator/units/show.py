@@ -66,6 +66,24 @@ def show_mass(
     return with_comma(f"{pounds} lb{rest}", decimal_comma)
 
 
+def show_dose(
+    mass_g: float,
+    system: UnitSystem,
+    *,
+    least_g: float,
+    resolution_g: float | None = None,
+    decimal_comma: bool = False,
+) -> str:
+    """An additive's weight as in `show_mass`; below `least_g`, which the scale cannot weigh, finer and with the grams
+    beside farm units: "0.14 oz (4.0 g)"."""
+    if not tellable(mass_g) or mass_g >= least_g:
+        return show_mass(mass_g, system, resolution_g=resolution_g, decimal_comma=decimal_comma)
+    grams = show_mass(mass_g, UnitSystem.METRIC, resolution_g=0.1, decimal_comma=decimal_comma)
+    if system is UnitSystem.METRIC:
+        return grams
+    return f"{show_mass(mass_g, system, resolution_g=HUNDREDTH_OZ_G, decimal_comma=decimal_comma)} ({grams})"
+
+
 def show_mass_between(
     mean_g: float,
     low_g: float,

@@ -12260,6 +12260,10 @@ Sign off all the same? The record will say so.</source>
         <translation>y {amount} de {name}</translation>
     </message>
     <message>
+        <source>Additives lighter than {least}: the scale&apos;s step is too coarse for them. Use a finer scale, or the product&apos;s own spoon.</source>
+        <translation>Aditivos de menos de {least}: la división de la báscula es demasiado gruesa para ellos. Use una báscula más fina, o la cucharita del propio producto.</translation>
+    </message>
+    <message>
         <source>level</source>
         <translation>al ras</translation>
     </message>

@@ -1263,6 +1263,10 @@
             <translation>Línea bajo el borde</translation>
         </message>
         <message>
+            <source>Additives lighter than {least}: the scale's step is too coarse for them. Use a finer scale, or the product's own spoon.</source>
+            <translation>Aditivos de menos de {least}: la división de la báscula es demasiado gruesa para ellos. Use una báscula más fina, o la cucharita del propio producto.</translation>
+        </message>
+        <message>
             <source>The scale showed {share} too much at the weigh-in: set it right before powder is weighed by it.</source>
             <translation>La báscula marcó {share} de más en la pesada del lote: ajústela antes de pesar polvo con ella.</translation>
         </message>

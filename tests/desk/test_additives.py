@@ -17,14 +17,17 @@ from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.how.of_batch import of_row
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.pages.today_card import TodayRow
 from calibrator.desk.paper_facts import Options, wall_chart_facts
 from calibrator.desk.sheets import plan_sheet, powder_in_use
 from calibrator.desk.standing import standing
+from calibrator.desk.table_words import additives_text, telling, too_light_words
 from calibrator.desk.theme import Theme
 from calibrator.model import Additive, Composition, MixingRate, Paper, Plan, PrintKind, RateBasis, VolumeMeans
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.page import Text
 from calibrator.records import Records
+from calibrator.science.scale import ScaleFacts
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
 TWO_OZ = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=2 * OZ_G, volume_ml=2 * QT_ML, typed="2 oz")
@@ -111,6 +114,34 @@ def test_the_chart_tells_the_additive_below_the_water(herd: Herd) -> None:
     texts = [item.text for item in wall_chart(facts).pages[0].items if isinstance(item, Text)]
     assert "+ 24.0 oz electrolyte" in texts
     assert "7 lb 8.0 oz" in texts
+
+
+def test_an_additive_too_light_for_the_scale_is_told_finer_and_not_by_its_step(herd: Herd, qtbot: QtBot) -> None:
+    """4 g a calf on a scale of half an ounce: 2 calves would get half an ounce, 14 g in place of 8."""
+    rate = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=4, volume_ml=2 * QT_ML, typed="4 g")
+    dosed = replace(group(2), additives=(Additive(name="medicine", rate=rate),))
+    plan = herd.plan("Milk", dosed, count_from=1, count_to=100, counts=())
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    coarse = replace(here, scale=ScaleFacts(OZ_G / 2))
+    (sheet,) = plan_sheet(herd.farm, plan, None, coarse).groups
+    to = telling(sheet)
+    told = [additives_text(sheet.line(calves - 1), sheet, to) for calves in (1, 2, 100)]
+    assert told == ["and 0.14 oz (4.0 g) of medicine", "and 0.28 oz (8.0 g) of medicine", "and 14.0 oz of medicine"]
+    assert too_light_words(sheet).startswith("Additives lighter than 12.5\u00a0oz: ")
+    card = TodayRow(1, dosed, alone=True)
+    qtbot.addWidget(card)
+    card.tell(sheet)
+    assert "finer scale, or the product's own spoon" in card.powder.note.text()
+    many = replace(plan, count_from=90, groups=(replace(dosed, calves=100),))
+    assert not plan_sheet(herd.farm, many, None, coarse).groups[0].too_light
+    signed = standing(herd.records, herd.farm).sign_offs[-1]
+    printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    for some, caution in ((replace(plan, count_to=3), True), (many, False)):
+        made = plan_sheet(herd.farm, some, None, coarse)
+        facts = wall_chart_facts(herd.farm, made, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en",)))
+        texts = " ".join(item.text for item in wall_chart(facts).pages[0].items if isinstance(item, Text))
+        assert ("+ 0.28 oz (8.0 g) medicine" in texts) is caution
+        assert ("Additives lighter than 12.5 oz" in texts) is caution
 
 
 def test_groups_with_different_additives_have_no_table_together(herd: Herd) -> None:

@@ -592,9 +592,9 @@ def test_powder_heavier_than_the_scale_weighs_is_told_in_portions(
     note = page.view.today.rows[0].powder.note
     assert note.text() == "weigh it as 2\u00a0×\u00a07\u00a0lb\u00a08.0\u00a0oz"
     assert note.alignment() & Qt.AlignmentFlag.AlignTop
-    assert page.view.heavy.isVisibleTo(page)
-    assert page.view.heavy.text().startswith("Powder heavier than 8 lb 13.1 oz: weigh it in portions.")
-    assert page.view.heavy.text().endswith("The scale weighs 11 lb 0.4 oz, 35.3 oz of it for the pail.")
+    assert page.view.unweighed.isVisibleTo(page)
+    assert page.view.unweighed.text().startswith("Powder heavier than 8 lb 13.1 oz: weigh it in portions.")
+    assert page.view.unweighed.text().endswith("The scale weighs 11 lb 0.4 oz, 35.3 oz of it for the pail.")
     model = page.view.table.batches
     tips = [model.data(model.index(row, Column.POWDER), Qt.ItemDataRole.ToolTipRole) for row in range(model.rowCount())]
     assert ["weigh " in tip for tip in tips] == [calves * 10 * OZ_G > 4000 for calves in range(10, 31)]
@@ -610,7 +610,7 @@ def test_a_larger_scale_of_the_farm_weighs_at_once_what_the_one_of_the_weigh_in_
     herd.plan("Milk", group(24), count_from=10, count_to=30, counts=())
     herd.records.keep(replace(herd.scale, id="hanging", name="Hanging scale", capacity_g=50_000.0, revision=""))
     page = shown()
-    assert page.view.heavy.isHidden()
+    assert page.view.unweighed.isHidden()
     assert page.view.today.rows[0].powder.note.text() == ""
 
 

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from calibrator.model import Composition, MixingRate, Plan, PlanGroup, RateBasis, Vessel, VolumeMeans
 from calibrator.science import batch, mixing
 from calibrator.science.errors import CannotCompute
+from calibrator.science.scale import least_additive_g
 
 lawful = settings(deadline=None, max_examples=60)
 OUNCE_G, QUART_ML = 28.349523125, 946.352946
@@ -270,6 +271,16 @@ def test_powder_and_additives_are_each_brought_to_the_scales_step() -> None:
     made = batch.rounded(mix, POWDER, 43.0, water_step_ml=0.0, powder_step_g=1.0, shares=shares)
     assert made.mix.powder_g == pytest.approx(110.0)
     assert made.ratio_error_share == pytest.approx(110.0 / 110.8 - 1)
+    kept = batch.rounded(
+        mix,
+        POWDER,
+        43.0,
+        water_step_ml=0.0,
+        powder_step_g=1.0,
+        shares=shares,
+        least_additive_g=least_additive_g(1.0, 0.02),
+    )
+    assert kept.mix.powder_g == pytest.approx(110.4)  # half a gram is more than 2 % of 10.4 g
 
 
 @lawful

@@ -16,7 +16,7 @@ from calibrator.desk.how.working import (
 )
 from calibrator.desk.rate_words import group_text, rate_text
 from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
-from calibrator.desk.table_words import Telling, powder_text, telling, water_text, way_text
+from calibrator.desk.table_words import Telling, additive_text, powder_text, telling, water_text, way_text
 from calibrator.desk.warmth import Warm
 from calibrator.model import ScoopRule, UnitSystem
 from calibrator.science.batch import BatchRow
@@ -148,7 +148,7 @@ def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | Non
         Part(
             name,
             translate("How", "its share of all that is weighed in: {share}").format(share=shown.share(share)),
-            powder_text(mass_g, to),
+            additive_text(mass_g, to),
         )
         for name, share, mass_g in zip(group.additives, line.shares[1:], line.additives_g, strict=False)
     )

@@ -307,9 +307,14 @@ class VerdictPanel(QWidget):
         show_if(self.correction, fix is not None)
         if fix is None:
             return
-        step_g = batch.now.powder.resolution_g
         lines = words.correction_words(
-            fix, found.correction_scoops, system, step_g, looked=found.at_odds, names=batch.additives
+            fix,
+            found.correction_scoops,
+            system,
+            batch.now.powder.resolution_g,
+            least_g=batch.now.least_additive_g,
+            looked=found.at_odds,
+            names=batch.additives,
         )
         if found.correction_planned:
             lines.append(self.tr("Worked out for the volume on the chart; type what is in the vessel to be sure."))

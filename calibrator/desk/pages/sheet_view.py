@@ -34,6 +34,7 @@ from calibrator.desk.table_words import (
     scale_off_text,
     scoops_words,
     telling,
+    too_light_words,
 )
 from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
@@ -79,7 +80,7 @@ class SheetView(QWidget):
         self.tabs.currentChanged.connect(self._show_tab)
         self.words, self.temperature = label("", "quiet"), label("", "quiet")
         self.strength, self.many = label("", "caution"), label("", "quiet")
-        self.heavy = label("")
+        self.unweighed = label("")
         self.rows_by = CalmTabs()
         self.rows_by.setDrawBase(False)
         self.rows_by.setExpanding(False)
@@ -124,7 +125,7 @@ class SheetView(QWidget):
         body.addWidget(self.table, 1)
         body.addWidget(self.volumes, 1)
         body.addWidget(self.words)
-        body.addWidget(self.heavy)
+        body.addWidget(self.unweighed)
         body.addWidget(self.many)
         body.addWidget(self.temperature)
         outer = QVBoxLayout(self)
@@ -354,11 +355,12 @@ class SheetView(QWidget):
         self._tell_words(sheet)
         most = sheet.line(len(sheet) - 1).scoops if sheet and len(sheet) else None
         show_if(self.many, most is not None and most.told and not most.countable)
-        show_if(self.heavy, sheet is not None and sheet.in_portions)
+        heavy = heavy_text(sheet.capacity_g, telling(sheet)) if sheet and sheet.in_portions else ""
+        told = tuple(filter(None, (heavy, too_light_words(sheet) if sheet else "")))
+        self.unweighed.setText("\n".join(told))
+        show_if(self.unweighed, bool(told))
         if sheet is None:
             return
-        if sheet.in_portions:
-            self.heavy.setText(heavy_text(sheet.capacity_g, telling(sheet)))
         if self._sheet is not None:
             self._tell_foot(sheet, self._sheet.plan)
         self.table.dress_for(sheet)

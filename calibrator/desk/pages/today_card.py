@@ -18,6 +18,7 @@ from calibrator.desk.table_words import (
     error_words,
     filled_up_text,
     levels_text,
+    light_words,
     longest_notes,
     longest_portions,
     portions_text,
@@ -170,7 +171,8 @@ class TodayRow(QWidget):
         self._name_figures(line.batches)
         self.water.tell(each_text(line, water_text(line.batch.drawn_ml, to)))
         by_water = self.tr("goes by the rounded volume") if line.batch.for_water else ""
-        besides = (by_water, portions_text(line, to), additives_text(line, sheet, to))
+        light = light_words(line.additives_g, to.least_additive_g, to.system)
+        besides = (by_water, portions_text(line, to), additives_text(line, sheet, to), light)
         self.powder.tell(each_text(line, powder_text(line.powder_g, to)), "\n".join(filter(None, besides)))
         if sheet.rule.rule is ScoopRule.WEIGH:
             self.scoops.tell(scoops_text(line, to), self.tr("as the plan says"))

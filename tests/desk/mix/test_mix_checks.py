@@ -374,6 +374,10 @@ def test_a_thin_mix_is_put_right_with_all_parts_of_its_recipe(herd: Herd) -> Non
     assert found.correction_scoops.total_g == pytest.approx(found.correction.powder_g, rel=0.1)
     told = correction_words(found.correction, None, UnitSystem.METRIC, 1.0, names=made.additives)
     assert any("Fat supplement" in line and "veterinarian" in line for line in told)
+    assert not any("finer scale" in line for line in told)
+    told = correction_words(found.correction, None, UnitSystem.FARM, 1.0, least_g=fat_g + 1, names=made.additives)
+    assert any(f"({fat_g:.1f} g) Fat supplement" in line for line in told)
+    assert any("Use a finer scale, or the product's own spoon." in line for line in told)
 
 
 def test_slips_are_looked_for_in_the_powder_and_in_what_is_weighed_in_besides(herd: Herd) -> None:
