@@ -42,7 +42,7 @@ class FarmNow:
     @property
     def least_additive_g(self) -> float:
         """The lightest additive that the scale can weigh, g."""
-        return least_additive_g(self.powder.resolution_g, self.farm.tolerance_share)
+        return least_additive_g(self.powder.resolution_g)
 
     @property
     def lot_before(self) -> bool:

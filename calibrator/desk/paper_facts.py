@@ -109,7 +109,7 @@ def wall_chart_facts(
         water_step=farm.water_step_qt if farm_units else farm.water_step_l,
         cold_below_c=cold.below_c if cold and cold.on else None,
         two_lots=two_lots,
-        least_additive_g=least_additive_g(sheet.powder.resolution_g, farm.tolerance_share),
+        least_additive_g=least_additive_g(sheet.powder.resolution_g),
         scale_most_g=sheet.powder.capacity_g,
         scale_off_share=sheet.powder.scale.off_share,
         weeks=weeks,

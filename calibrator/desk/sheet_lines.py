@@ -209,7 +209,7 @@ class GroupSheet:
     @property
     def least_additive_g(self) -> float:
         """The lightest additive that the scale can weigh, g: less is told finer than the scale shows."""
-        return least_additive_g(self.resolution_g, self.farm.tolerance_share)
+        return least_additive_g(self.resolution_g)
 
     @property
     def too_light(self) -> bool:

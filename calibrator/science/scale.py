@@ -15,6 +15,9 @@ MOST_TOGETHER = 20
 SLIP_SHARE = 0.1
 """An error beyond this share of the check weight is rather a slip of the hand, or a scale that is broken, than one to
 correct weights for: a guess."""
+ADDITIVE_SHARE = 0.05
+"""How far a scale's step may move a dose: common practice, no source. An electrolyte of 2 oz is weighed on a scale of
+0.1 oz everywhere."""
 _ROUNDING = 1e-9  # a step in ounces, told in g, is not exact
 LEAST_CAPACITY_G, USUAL_CAPACITY_G, MOST_USUAL_CAPACITY_G = 900.0, 5_000.0, 30_000.0
 """A scoop and the powder in it stand on the scale: 1 kg or 2 lb are the least. Common practice, no source."""
@@ -216,11 +219,10 @@ def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance
     return 2 * s / positive(tolerance_share, "The tolerance")
 
 
-def least_additive_g(resolution_g: float, tolerance_share: float) -> float:
-    """The least weight of an additive that rounding to the scale's step keeps within the tolerance: half the step ÷
-    tolerance, g. A step of 0 rounds nothing, and then it is 0."""
-    step_g = not_negative(resolution_g, "The step of the scale's display")
-    return step_g / 2 / positive(tolerance_share, "The tolerance")
+def least_additive_g(resolution_g: float) -> float:
+    """The least weight of an additive that rounding to the scale's step moves by no more than `ADDITIVE_SHARE`, g. A
+    step of 0 rounds nothing, and then it is 0."""
+    return not_negative(resolution_g, "The step of the scale's display") / 2 / ADDITIVE_SHARE
 
 
 def scoopfuls_together(scoopful_g: float, smallest_g: float) -> int:

@@ -127,7 +127,7 @@ def test_an_additive_too_light_for_the_scale_is_told_finer_and_not_by_its_step(h
     to = telling(sheet)
     told = [additives_text(sheet.line(calves - 1), sheet, to) for calves in (1, 2, 100)]
     assert told == ["and 0.14 oz (4.0 g) of medicine", "and 0.28 oz (8.0 g) of medicine", "and 14.0 oz of medicine"]
-    assert too_light_words(sheet).startswith("Additives lighter than 12.5\u00a0oz: ")
+    assert too_light_words(sheet).startswith("Additives lighter than 5.0\u00a0oz: ")
     card = TodayRow(1, dosed, alone=True)
     qtbot.addWidget(card)
     card.tell(sheet)
@@ -141,7 +141,7 @@ def test_an_additive_too_light_for_the_scale_is_told_finer_and_not_by_its_step(h
         facts = wall_chart_facts(herd.farm, made, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en",)))
         texts = " ".join(item.text for item in wall_chart(facts).pages[0].items if isinstance(item, Text))
         assert ("+ 0.28 oz (8.0 g) medicine" in texts) is caution
-        assert ("Additives lighter than 12.5 oz" in texts) is caution
+        assert ("Additives lighter than 5.0 oz" in texts) is caution
 
 
 def test_groups_with_different_additives_have_no_table_together(herd: Herd) -> None:

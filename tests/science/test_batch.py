@@ -278,9 +278,9 @@ def test_powder_and_additives_are_each_brought_to_the_scales_step() -> None:
         water_step_ml=0.0,
         powder_step_g=1.0,
         shares=shares,
-        least_additive_g=least_additive_g(1.0, 0.02),
+        least_additive_g=least_additive_g(2.0),
     )
-    assert kept.mix.powder_g == pytest.approx(110.4)  # half a gram is more than 2 % of 10.4 g
+    assert kept.mix.powder_g == pytest.approx(110.4)  # half a step of 2 g would be a tenth of it
 
 
 @lawful
