@@ -131,7 +131,7 @@ def test_an_additive_too_light_for_the_scale_is_told_finer_and_not_by_its_step(h
     card = TodayRow(1, dosed, alone=True)
     qtbot.addWidget(card)
     card.tell(sheet)
-    assert "finer scale, or the product's own spoon" in card.powder.note.text()
+    assert "finer scale, or the product's own spoon" in card.more.text()
     many = replace(plan, count_from=90, groups=(replace(dosed, calves=100),))
     assert not plan_sheet(herd.farm, many, None, coarse).groups[0].too_light
     signed = standing(herd.records, herd.farm).sign_offs[-1]

@@ -171,8 +171,7 @@ class TodayRow(QWidget):
         self._name_figures(line.batches)
         self.water.tell(each_text(line, water_text(line.batch.drawn_ml, to)))
         by_water = self.tr("goes by the rounded volume") if line.batch.for_water else ""
-        light = light_words(line.additives_g, to.least_additive_g, to.system)
-        besides = (by_water, portions_text(line, to), additives_text(line, sheet, to), light)
+        besides = (by_water, portions_text(line, to), additives_text(line, sheet, to))
         self.powder.tell(each_text(line, powder_text(line.powder_g, to)), "\n".join(filter(None, besides)))
         if sheet.rule.rule is ScoopRule.WEIGH:
             self.scoops.tell(scoops_text(line, to), self.tr("as the plan says"))
@@ -192,7 +191,8 @@ class TodayRow(QWidget):
         self._tell_vessel(sheet, line, to)
         fill = filled_up_text(line, to)
         warmth = warm_text(line, warm, sheet.farm.hot_water, to) if warm else ""
-        _say(self.more, "\n".join(text for text in (fill, levels_text(line, to), warmth) if text))
+        light = light_words(line.additives_g, to.least_additive_g, to.system)
+        _say(self.more, "\n".join(text for text in (fill, levels_text(line, to), warmth, light) if text))
 
     def settled(self, doubt: str) -> bool:
         """Whether the count is not to be asked about; else it is."""
