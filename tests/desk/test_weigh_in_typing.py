@@ -1057,6 +1057,10 @@ def test_a_scale_that_was_off_before_is_to_be_checked_again(window: Window) -> N
     guide.set(check_nominal_g=500.0, check_reading_g=500.0)
     page.reload()
     assert view._scale_says.text().startswith("The scale reads the check weight right")
+    step_g = guide.scale.resolution_g if guide.scale else 0.0
+    guide.set(check_nominal_g=500.0, check_reading_g=500.0 + step_g)
+    page.reload()
+    assert "too much, within what its display tells" in view._scale_says.text()  # "right" would be untrue
 
 
 def test_a_mean_that_is_corrected_for_the_scale_says_so(window: Window) -> None:

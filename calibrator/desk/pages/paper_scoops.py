@@ -103,7 +103,7 @@ class ScoopPick(QWidget):
             self._line_list.addWidget(line)
             self.ways.append(self._choice_of_way(offer, line) if offer.other_ways else None)
         if any(self.ways):
-            text = self.tr("“2 to 6 oz”: to a line drawn for that. ±: how far one feeding may be off, 95 % sure.")
+            text = self.tr("“2 to …”: to a line drawn for that weight. ±: how far one feeding may be off, 95 % sure.")
             self._line_list.addWidget(label(text, "quiet"))
         self._bring_half()
         take_turn(self._lines, *(each for pair in zip(self.lines, self.ways, strict=True) for each in pair if each))

@@ -100,10 +100,14 @@ def check_weight_words(check: ScaleCheck | None) -> str:
     """What to do where the scale leaves more doubt than fills do, for no check weight tells of it, or a light one."""
     if check is not None:
         return translate(
-            "WeighInWords", "More fills would hardly tell it better, but a heavier check weight would: weigh that."
+            "WeighInWords",
+            "More fills would hardly tell it better, but a heavier check weight would: weigh that, or more scoopfuls "
+            "together.",
         )
     return translate(
-        "WeighInWords", "More fills would hardly tell it better, for the scale was not checked: weigh a check weight."
+        "WeighInWords",
+        "More fills would hardly tell it better, for the scale was not checked: weigh a check weight, or more "
+        "scoopfuls together.",
     )
 
 
@@ -332,7 +336,17 @@ def scale_words(check: ScaleCheck, told: WeighIn, system: UnitSystem) -> tuple[s
         nominal = as_typed(check.nominal_g, told.check_nominal_typed, system)
         return slip.format(reading=reading, nominal=nominal), "bad"
     if not check.taken_off:
-        return translate("WeighInWords", "The scale reads the check weight right, as far as its display tells."), "good"
+        if not check.error_g:
+            right = translate("WeighInWords", "The scale reads the check weight right, as far as its display tells.")
+            return right, "good"
+        within = (
+            translate("WeighInWords", "It shows {error} too much, within what its display tells: that counts as doubt.")
+            if check.error_g > 0
+            else translate(
+                "WeighInWords", "It shows {error} too little, within what its display tells: that counts as doubt."
+            )
+        )
+        return within.format(error=error), "good"
     words = (
         translate("WeighInWords", "The scale reads {error} too much ({share} of the check weight).")
         if check.error_g > 0
