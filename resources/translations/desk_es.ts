@@ -9308,10 +9308,6 @@ entre {low} y {high}
         <translation>Grueso de la pared de {scoop}</translation>
     </message>
     <message>
-        <source>“2 to 6 oz”: to a line drawn for that. ±: how far one feeding may be off, 95 % sure.</source>
-        <translation>“2 a 6 oz”: hasta una línea marcada para eso. ±: cuánto puede desviarse una toma (intervalo del 95 %).</translation>
-    </message>
-    <message>
         <source>How {feeding} is filled</source>
         <translation>Cómo se llena {feeding}</translation>
     </message>
@@ -9358,6 +9354,10 @@ entre {low} y {high}
     <message>
         <source>{mass}: {plans}</source>
         <translation>{mass}: {plans}</translation>
+    </message>
+    <message>
+        <source>“2 to …”: to a line drawn for that weight. ±: how far one feeding may be off, 95 % sure.</source>
+        <translation>“2 a …”: hasta una línea marcada para ese peso. ±: cuánto puede desviarse una toma (intervalo del 95 %).</translation>
     </message>
     <message>
         <source>{mass} = {fills}</source>
@@ -14149,14 +14149,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Primero decida qué hacer con la llenada que queda lejos de las demás.</translation>
     </message>
     <message>
-        <source>More fills would hardly tell it better, but a heavier check weight would: weigh that.</source>
-        <translation>Con más llenadas casi no se sabría más, pero con una pesa de control más pesada sí: pésela.</translation>
-    </message>
-    <message>
-        <source>More fills would hardly tell it better, for the scale was not checked: weigh a check weight.</source>
-        <translation>Con más llenadas casi no se sabría más, porque la báscula no se revisó: pese una pesa de control.</translation>
-    </message>
-    <message>
         <source>{weighings}, {scoopfuls}</source>
         <translation>{weighings}, {scoopfuls}</translation>
     </message>
@@ -14191,6 +14183,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Look at both figures: {reading} for {nominal} is hardly meant. If the scale does show that, weigh on another one. Without a check weight leave both empty.</source>
         <translation>Vea los dos datos: {reading} por {nominal} no puede ser. Si la báscula de verdad marca eso, pese con otra. Sin pesa de control, deje los dos vacíos.</translation>
+    </message>
+    <message>
+        <source>It shows {error} too much, within what its display tells: that counts as doubt.</source>
+        <translation>Marca {error} de más, dentro de lo que da su pantalla: se cuenta como duda.</translation>
+    </message>
+    <message>
+        <source>It shows {error} too little, within what its display tells: that counts as doubt.</source>
+        <translation>Marca {error} de menos, dentro de lo que da su pantalla: se cuenta como duda.</translation>
     </message>
     <message>
         <source>The scale reads {error} too much ({share} of the check weight).</source>
@@ -14299,6 +14299,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>the check weight</source>
         <translation>la pesa</translation>
+    </message>
+    <message>
+        <source>More fills would hardly tell it better, but a heavier check weight would: weigh that, or more scoopfuls together.</source>
+        <translation>Con más llenadas casi no se sabría más, pero con una pesa de control más pesada sí: pésela, o pese varias medidas juntas.</translation>
+    </message>
+    <message>
+        <source>More fills would hardly tell it better, for the scale was not checked: weigh a check weight, or more scoopfuls together.</source>
+        <translation>Con más llenadas casi no se sabría más, porque la báscula no se revisó: pese una pesa de control, o varias medidas juntas.</translation>
     </message>
     <message>
         <source>Scale not checked: ± {mass} of doubt assumed. A check weight makes this surer.</source>
