@@ -18,6 +18,8 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.later import take_turn
 from calibrator.records import RecordsUnreachable
 
+LONG_WORDS = 160  # more of them beside a wide button were a column of two words a line
+
 
 class WaitingRow(QWidget):
     """One thing that is waiting, with the button that does it first, and what else can be done about it.
@@ -33,7 +35,13 @@ class WaitingRow(QWidget):
         self.button.setProperty("kind", "main" if first else "")
         for each in self.buttons:
             each.setAccessibleDescription(told.words)
-        line = row(label(told.words), column(*self.buttons), spacing=2 * SPACE)
+        words, does = label(told.words), column(*self.buttons)
+        if len(told.words) > LONG_WORDS:
+            below = column(words, row(does, None))
+            below.setContentsMargins(0, 0, 0, 0)
+            self.setLayout(below)
+            return
+        line = row(words, does, spacing=2 * SPACE)
         line.setStretch(0, 1)
         line.setContentsMargins(0, 0, 0, 0)
         self.setLayout(line)
