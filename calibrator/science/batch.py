@@ -265,7 +265,7 @@ def rounded(
     alone_g, *others_g = (powder_g * share for share in shares)
     others_g = [each if each < least_additive_g else to_step(each, step_g) for each in others_g]
     weighed_g = math.fsum((to_step(alone_g, step_g), *others_g))
-    water = measured - weighed_g * powder.specific_volume_ml_per_g * made_up
+    water = measured - weighed_g * powder.specific_volume_ml_per_g if made_up else measured
     made = mix_of(water, weighed_g, powder, water_temperature_c)
     off = made.ratio / mix.ratio - 1 if mix.ratio else 0.0
     if not made_up:

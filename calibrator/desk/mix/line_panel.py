@@ -12,10 +12,10 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.enter import enter_moves_on
-from calibrator.desk.forms.examples import PLAIN_WATER
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import MIX_G
 from calibrator.desk.mix.line_picture import LinePicture, Weighed
+from calibrator.desk.mix.prism_field import prism_field
 from calibrator.desk.mix.readings_form import DROPS
 from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_batch import FarmNow, as_aimed, batch_of
@@ -60,16 +60,7 @@ class LinePanel(QWidget):
         self.powder = Amount(desk, self.tr("Powder weighed"), Kind.MASS, optional=True, within=MIX_G, example=False)
         self.water = Amount(desk, self.tr("Water weighed"), Kind.MASS, optional=True, within=MIX_G, example=False)
         self.drops = BareField(self.tr("Its drops, in °Brix"), DROPS, 1)
-        self.prism = Amount(
-            desk,
-            self.tr("Refractometer at"),
-            Kind.TEMPERATURE,
-            optional=True,
-            lowest=5,
-            highest=40,
-            examples=PLAIN_WATER,
-            example=False,
-        )
+        self.prism = prism_field(desk, example=False)
         self.add_button = button(self.tr("&Add this mix"), self.add, "main")
         self.withdraw_button = button(self.tr("With&draw …"), self._ask_withdraw)
         self.list = QListWidget()

@@ -14,9 +14,10 @@ from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
-from calibrator.desk.forms.examples import AT_THE_CALF, LEVEL, MIX, MIX_IN_VESSEL, PLAIN_WATER, WATER_IN_JUG
+from calibrator.desk.forms.examples import AT_THE_CALF, LEVEL, MIX, MIX_IN_VESSEL, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import JUG_G, VESSEL_ML
+from calibrator.desk.mix.prism_field import prism_field
 from calibrator.desk.mix_checks import RightReading
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.speech import decimal_comma
@@ -59,7 +60,7 @@ class ReadingsForm(QWidget):
         self.first = BareField(self.tr("First pail: drops, in °Brix"), DROPS, 1, a_drop)
         self.last = BareField(self.tr("Last pail: drops, in °Brix"), DROPS, 1)
         self.with_drops = QCheckBox(self.tr("With a refractometer too"))
-        self.prism = self._amount(self.tr("Refractometer at"), Kind.TEMPERATURE, 5.0, 40.0, PLAIN_WATER)
+        self.prism = prism_field(desk)
         self.water = self._amount(self.tr("Water drawn at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
         self.mix = self._amount(self.tr("Mix at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C, MIX)
         self.calf = self._amount(self.tr("At the calf"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C, AT_THE_CALF)

@@ -15,6 +15,7 @@ from calibrator.desk.forms.examples import PLAIN_WATER, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import JUG_G, MIX_G
 from calibrator.desk.mix.instrument_words import check_line, state
+from calibrator.desk.mix.prism_field import prism_field
 from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import number, weighed
@@ -68,7 +69,7 @@ class ToolChecks(QWidget):
         self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, within=MIX_G, example=False)
         self.recipe = Held("heading", lines=3)
         self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), SUGAR, 1)
-        self.zero_prism, self.known_prism = self._prism(), self._prism()
+        self.zero_prism, self.known_prism = prism_field(desk), prism_field(desk)
         self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES[desk.system], 1)
         water = self.tr("Water that fills it, without the jug")
         self.jug = Amount(desk, water, Kind.MASS, optional=True, within=JUG_G, examples=WATER_IN_JUG)
@@ -80,18 +81,6 @@ class ToolChecks(QWidget):
 
     def _degrees(self, caption: str) -> Amount:
         return Amount(self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0, highest=60, examples=PLAIN_WATER)
-
-    def _prism(self) -> Amount:
-        """How warm a refractometer is, where nothing in it allows for that."""
-        return Amount(
-            self.desk,
-            self.tr("Refractometer at"),
-            Kind.TEMPERATURE,
-            optional=True,
-            lowest=5,
-            highest=40,
-            examples=PLAIN_WATER,
-        )
 
     def show_tools(self, tools: Tools, step_g: float) -> None:
         """Read anew. `step_g` is the step of the scale that sugar is weighed on."""
