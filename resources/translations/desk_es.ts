@@ -4493,10 +4493,6 @@ entre {low} y {high}
         <translation>Sus gotas, en °Brix</translation>
     </message>
     <message>
-        <source>Refractometer at</source>
-        <translation>Refractómetro a</translation>
-    </message>
-    <message>
         <source>&amp;Add this mix</source>
         <translation>A&amp;gregar esta mezcla</translation>
     </message>
@@ -7120,6 +7116,13 @@ entre {low} y {high}
     </message>
 </context>
 <context>
+    <name>Prism</name>
+    <message>
+        <source>Refractometer at</source>
+        <translation>Refractómetro a</translation>
+    </message>
+</context>
+<context>
     <name>QuantityField</name>
     <message>
         <source>like {example}</source>
@@ -7339,10 +7342,6 @@ entre {low} y {high}
     <message>
         <source>With a refractometer too</source>
         <translation>También con refractómetro</translation>
-    </message>
-    <message>
-        <source>Refractometer at</source>
-        <translation>Refractómetro a</translation>
     </message>
     <message>
         <source>Water drawn at</source>
@@ -12974,10 +12973,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>How warm that water is</source>
         <translation>A qué temperatura está esa agua</translation>
-    </message>
-    <message>
-        <source>Refractometer at</source>
-        <translation>Refractómetro a</translation>
     </message>
     <message>
         <source>Type how warm the water is.</source>
